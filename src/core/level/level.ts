@@ -1,0 +1,57 @@
+import type { FaultId } from '../faults/fault';
+import type { RoofPlan } from '../roof/plan';
+import type { AcceptedMethods } from '../site/method';
+
+/** A playable level, parsed and trusted. Words are plain text in both languages. */
+export type Level = {
+  readonly id: string;
+  readonly version: number;
+  readonly title: Words;
+  readonly summary: Words;
+  readonly briefing: readonly Words[];
+  readonly plan: RoofPlan;
+  readonly methods: AcceptedMethods;
+  readonly machine: Machine | undefined;
+  readonly asFound: AsFound;
+  readonly tolerances: Tolerances;
+  readonly introduces: readonly string[];
+  readonly cautions: readonly string[];
+  /** Crew-minutes of a clean run, by way of hanging the ridge. */
+  readonly par: Readonly<Partial<Record<'machine' | 'posts' | 'hand', number>>>;
+};
+
+export type Words = { readonly en: string; readonly es: string };
+
+export type Machine = { readonly reach: number; readonly chart: number; readonly steady: number };
+
+/** Planted outright by place; everything else drawn from the seed within these ranges, inches unless said. */
+export type AsFound = {
+  readonly planted: readonly Planted[];
+  readonly spareBoards: number;
+  readonly ranges: {
+    readonly plateHeight: number;
+    readonly plateLine: number;
+    readonly bodyLength: number;
+    readonly cutOpen: number;
+    readonly crown: number;
+    readonly markWander: number;
+    readonly blockLength: number;
+    readonly growth: number;
+    readonly levelBias: number;
+    readonly landing: number;
+  };
+};
+
+export type Planted = { readonly fault: FaultId; readonly at: string; readonly by: number };
+
+export type Tolerances = {
+  readonly ridgeLevelIn10ft: number;
+  readonly ridgeHeight: number;
+  readonly ridgeCentre: number;
+  readonly plane: number;
+  readonly plumbCut: number;
+  readonly seat: number;
+  readonly layout: number;
+  readonly block: number;
+  readonly tie: number;
+};

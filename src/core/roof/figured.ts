@@ -1,0 +1,63 @@
+/** The figured roof: what `tt figure` prints. Lengths in inches, angles in degrees only where a name ends in Deg. */
+export type FiguredRoof = {
+  readonly commonRafters: readonly CommonRafter[];
+  readonly ridges: readonly FiguredRidge[];
+  readonly layout: Layout;
+  readonly blocks: readonly FiguredBlock[];
+  readonly ties: readonly FiguredTie[];
+  readonly cautions: readonly Caution[];
+};
+
+export type CommonRafter = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: 'both' | 'street' | 'yard';
+  readonly run: number;
+  readonly rise: number;
+  readonly lineLength: number;
+  readonly shortening: number;
+  readonly bodyLength: number;
+  readonly tailLength: number;
+  readonly edgeLength: number;
+  readonly stockLength: number;
+  readonly plumbCutLength: number;
+  readonly seat: number;
+  readonly heelCut: number;
+  readonly heightAbovePlate: number;
+  readonly notchDepth: number;
+  readonly maxSeat: number;
+};
+
+export type FiguredRidge = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: 'both';
+  readonly lineLength: number;
+  readonly length: number;
+  readonly topHeight: number;
+  readonly leastDepth: number;
+  readonly bearsFully: boolean;
+};
+
+export type Layout = { readonly spacing: number; readonly datum: string; readonly stations: readonly number[] };
+
+export type FiguredBlock = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: 'both';
+  readonly length: number;
+  readonly bevelDeg: number;
+  readonly vent?: { readonly area: number; readonly shape: string };
+};
+
+export type FiguredTie = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: 'both';
+  readonly kind: 'joist' | 'rafterTie' | 'collar';
+  readonly height: number;
+  readonly length: number;
+  readonly clip: number;
+};
+
+export type Caution = { readonly code: string; readonly at: string; readonly text: string };

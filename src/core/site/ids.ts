@@ -1,0 +1,48 @@
+import type { End, Side, Wall } from '../roof/side';
+
+/** Names of the things on the site. They are plain strings in saved files and in the page, so they never change meaning. */
+export type RafterId = `rafter.${Side}.${number}`;
+export type BlockId = `block.${Side}.${number}`;
+export type TieId = `joist.${number}` | `rafterTie.${number}` | `crossTie.${number}`;
+export type CollarId = `collar.${number}`;
+export type StrapId = `strap.${number}`;
+export type PostId = `post.${number}`;
+export type BraceId = `brace.across.${End}` | 'brace.along.1' | `brace.wall.${Wall}`;
+export type MemberId = 'ridge' | RafterId | BlockId | TieId | CollarId | StrapId | PostId | BraceId;
+
+/** Boards on the ground. `board.n` are cut rafters with two to spare; the ridge is `board.ridge`. */
+export type BoardId = `board.${number}` | 'board.ridge';
+
+export type JointId =
+  | `ridge:${RafterId}`
+  | `heel:${RafterId}`
+  | `heelTie:${RafterId}`
+  | `joistPlate:${TieId}.${Side}`
+  | `blockEnd:${BlockId}.near`
+  | `blockEnd:${BlockId}.far`
+  | `blockPlate:${BlockId}`
+  | `collarEnd:${CollarId}.${Side}`
+  | `strap:${StrapId}`
+  | `postHead:${PostId}`
+  | `postFoot:${PostId}`;
+
+export type JointKind = 'ridge' | 'heel' | 'heelTie' | 'joistPlate' | 'blockEnd' | 'blockPlate' | 'collarEnd' | 'strap' | 'postHead' | 'postFoot';
+
+export const rafterId = (side: Side, station: number): RafterId => `rafter.${side}.${station}`;
+export const blockId = (side: Side, bay: number): BlockId => `block.${side}.${bay}`;
+
+/** The kind before the colon and the member after it, without `.near`, `.far` or a side at the end. */
+export const partsOfJoint = (joint: string): { readonly kind: JointKind; readonly member: MemberId } => {
+  const [kind = '', rest = ''] = joint.split(':');
+  const member = /^(block|joist|rafterTie|crossTie|collar)\./.test(rest)
+    ? rest.replace(/\.(near|far)$/, '').replace(/^((?:joist|rafterTie|crossTie|collar)\.\d+)\.(street|yard)$/, '$1')
+    : rest;
+  return { kind: kind as JointKind, member: member as MemberId };
+};
+
+/** The station (or bay) number in a member id, the side when it has one. */
+export const placeOf = (member: string): { readonly station: number | undefined; readonly side: Side | undefined } => {
+  const side = /\.(street|yard)\b/.exec(member)?.[1] as Side | undefined;
+  const station = /\.(\d+)/.exec(member)?.[1];
+  return { station: station === undefined ? undefined : Number(station), side };
+};

@@ -1,0 +1,49 @@
+import type { End, Side } from '../roof/side';
+import type { BlockId, BoardId, RafterId } from './ids';
+
+/**
+ * Where everything really is, in building axes and inches. In this version the ridge is straight and stiff between its
+ * supports, so a pose is geometry; a frame solver can fill the same shape later.
+ */
+export type Pose = {
+  /** Top outer edge of each eave plate. */
+  readonly plates: Readonly<Record<Side, PlatePose>>;
+  /** Middle of the ridge's top edge at each end; absent until it is up. */
+  readonly ridge: { readonly [E in End]: { readonly x: number; readonly y: number; readonly z: number } } | undefined;
+  readonly rafters: Readonly<Record<RafterId, RafterPose>>;
+  readonly blocks: Readonly<Record<BlockId, BlockPose>>;
+};
+
+export type PlatePose = { readonly [P in End | 'mid']: { readonly x: number; readonly y: number; readonly z: number } };
+
+export type RafterPose = {
+  readonly side: Side;
+  readonly station: number;
+  readonly board: BoardId;
+  /** x of its centre at the heel and at the ridge. */
+  readonly x: { readonly heel: number; readonly ridge: number };
+  /** Level distance from the building's centre line and height of the top edge: at the plumb cut, and over the plate's outer face. */
+  readonly top: { readonly out: number; readonly z: number };
+  readonly heel: { readonly out: number; readonly z: number };
+  readonly depth: number;
+  /** Middle of the top edge above (+) or below the straight line between heel and top. */
+  readonly crown: number;
+  readonly gaps: Gaps;
+};
+
+/** Light that shows at the faces of one rafter, inches, never negative. */
+export type Gaps = {
+  readonly seat: number;
+  readonly heelCut: number;
+  readonly plumbTop: number;
+  readonly plumbBottom: number;
+};
+
+export type BlockPose = {
+  readonly side: Side;
+  readonly bay: number;
+  readonly x0: number;
+  readonly x1: number;
+  /** Open at its far end. */
+  readonly gap: number;
+};
