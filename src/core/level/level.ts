@@ -1,6 +1,6 @@
 import type { FaultId } from '../faults/fault';
 import type { RoofPlan } from '../roof/plan';
-import type { AcceptedMethods } from '../site/method';
+import type { AcceptedMethods } from './method';
 
 /** A playable level, parsed and trusted. Words are plain text in both languages. */
 export type Level = {

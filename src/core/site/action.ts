@@ -2,7 +2,7 @@ import type { FaultId } from '../faults/fault';
 import type { ToolId } from '../instruments/tool';
 import type { End, Side } from '../roof/side';
 import type { BoardId, JointId, MemberId } from './ids';
-import type { Topic } from './method';
+import type { Topic } from '../level/method';
 
 /** Actions ask; events tell. Lengths are inches, snapped to 1/64 before they get here. Plain data that survives JSON. */
 export type Action =

@@ -1,7 +1,7 @@
 import type { End, Side } from '../roof/side';
 import type { Action, AnchorPlace, Cut, Datum, LineId, MarkedOn, Person, PlaceAt, Readiness, Spot, WallMend } from './action';
 import type { BoardId, JointId, MemberId } from './ids';
-import type { Topic } from './method';
+import type { Topic } from '../level/method';
 import type { DangerId } from './dangers/danger';
 
 /** What happened. Every number in an event is settled: replaying events never draws again. */

@@ -1,7 +1,7 @@
 import type { End, Side } from '../roof/side';
 import type { AnchorPlace, Cut, LineId, MarkedOn, Person, Readiness, Spot } from './action';
 import type { BoardId, JointId, MemberId } from './ids';
-import type { Methods } from './method';
+import type { Methods } from '../level/method';
 import type { DangerId } from './dangers/danger';
 
 /** The site as the events have made it. What nature drew (as-found truth) is never in here: it follows from level and seed. */
