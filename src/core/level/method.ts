@@ -11,3 +11,5 @@ export type Topic = keyof Methods | 'signals';
 
 /** What each level accepts, the usual way first. */
 export type AcceptedMethods = { readonly [K in keyof Methods]: readonly Methods[K][] };
+
+export const methodTopics: readonly string[] = ['hang', 'ties', 'stack', 'upper', 'ridgeLength'];

@@ -8,9 +8,21 @@ import type { Topic } from '../level/method';
 export type Action =
   | { readonly type: 'agree'; readonly topic: Topic; readonly value: string }
   | { readonly type: 'makeReady'; readonly what: Readiness; readonly at: AnchorPlace }
-  | { readonly type: 'read'; readonly tool: ToolId; readonly at: string; readonly from?: string; readonly said: number | string }
+  | {
+      readonly type: 'read';
+      readonly tool: ToolId;
+      readonly at: string;
+      readonly from?: string;
+      readonly said: number | string;
+    }
   | { readonly type: 'judge'; readonly subject: string; readonly call: Call; readonly why?: FaultId }
-  | { readonly type: 'mark'; readonly on: MarkedOn; readonly datum: Datum; readonly spacing: number; readonly faces: 1 | 2 }
+  | {
+      readonly type: 'mark';
+      readonly on: MarkedOn;
+      readonly datum: Datum;
+      readonly spacing: number;
+      readonly faces: 1 | 2;
+    }
   | { readonly type: 'mendWall'; readonly wall: string; readonly how: WallMend; readonly by: number }
   | { readonly type: 'setTie'; readonly kind: 'joist' | 'rafterTie' | 'cross'; readonly station: number }
   | { readonly type: 'place'; readonly member: MemberId; readonly at: PlaceAt; readonly board?: BoardId }
@@ -20,12 +32,33 @@ export type Action =
   | { readonly type: 'hookOn'; readonly hitch: 'twoPoint' | 'choked' | 'one'; readonly tagLine: boolean }
   | { readonly type: 'stand'; readonly who: Person; readonly where: Spot }
   | { readonly type: 'signal'; readonly sign: Sign; readonly by: number }
-  | { readonly type: 'setPost'; readonly at: number; readonly height: number; readonly fixed: 'head' | 'foot' | 'both' }
+  | {
+      readonly type: 'setPost';
+      readonly at: number;
+      readonly height: number;
+      readonly fixed: 'head' | 'foot' | 'both';
+    }
   | { readonly type: 'raise'; readonly end: End | 'both'; readonly by: number }
-  | { readonly type: 'shift'; readonly member: MemberId; readonly at: End | 'heel' | 'both'; readonly by: number }
-  | { readonly type: 'brace'; readonly kind: 'across' | 'along' | 'wall'; readonly from: string; readonly to: string }
+  | {
+      readonly type: 'shift';
+      readonly member: MemberId;
+      readonly at: End | 'heel' | 'both';
+      readonly by: number;
+    }
+  | {
+      readonly type: 'brace';
+      readonly kind: 'across' | 'along' | 'wall';
+      readonly from: string;
+      readonly to: string;
+    }
   | { readonly type: 'letGo' }
-  | { readonly type: 'line'; readonly kind: 'string' | 'chalk'; readonly from: string; readonly to: string; readonly off: number }
+  | {
+      readonly type: 'line';
+      readonly kind: 'string' | 'chalk';
+      readonly from: string;
+      readonly to: string;
+      readonly off: number;
+    }
   | { readonly type: 'trim'; readonly member: MemberId | BoardId; readonly cut: Cut; readonly by: number }
   | { readonly type: 'swap'; readonly member: MemberId; readonly board: BoardId; readonly turn: boolean }
   | { readonly type: 'takeOut'; readonly member: MemberId | LineId }
@@ -48,6 +81,6 @@ export type PlaceAt = 'mark' | 'block' | 'machine' | 'posts' | 'hands' | 'drop' 
 export type Person = 'lead' | 'helper';
 export type Spot = 'clear' | 'beside' | 'path' | 'platform' | 'ladder' | 'plate';
 export type Sign = 'hoist' | 'lower' | 'stop' | 'swing';
-/** `plumb` shortens the body at the plumb cut; `plumbBottom` takes a sliver off its low corner to close an open cut. */
-export type Cut = 'plumb' | 'plumbBottom' | 'seat' | 'heel' | 'end' | 'rip';
+/** `plumb` shortens the body at the plumb cut; `wedge` takes a sliver off that cut, nothing at one corner: `by` at the top corner (+, closes a gap at the bottom) or at the bottom (−). */
+export type Cut = 'plumb' | 'wedge' | 'seat' | 'heel' | 'end' | 'rip';
 export type LineId = `string.${Side}` | `chalk.${Side}`;

@@ -26,7 +26,17 @@ export type JointId =
   | `postHead:${PostId}`
   | `postFoot:${PostId}`;
 
-export type JointKind = 'ridge' | 'heel' | 'heelTie' | 'joistPlate' | 'blockEnd' | 'blockPlate' | 'collarEnd' | 'strap' | 'postHead' | 'postFoot';
+export type JointKind =
+  | 'ridge'
+  | 'heel'
+  | 'heelTie'
+  | 'joistPlate'
+  | 'blockEnd'
+  | 'blockPlate'
+  | 'collarEnd'
+  | 'strap'
+  | 'postHead'
+  | 'postFoot';
 
 export const rafterId = (side: Side, station: number): RafterId => `rafter.${side}.${station}`;
 export const blockId = (side: Side, bay: number): BlockId => `block.${side}.${bay}`;
@@ -35,13 +45,17 @@ export const blockId = (side: Side, bay: number): BlockId => `block.${side}.${ba
 export const partsOfJoint = (joint: string): { readonly kind: JointKind; readonly member: MemberId } => {
   const [kind = '', rest = ''] = joint.split(':');
   const member = /^(block|joist|rafterTie|crossTie|collar)\./.test(rest)
-    ? rest.replace(/\.(near|far)$/, '').replace(/^((?:joist|rafterTie|crossTie|collar)\.\d+)\.(street|yard)$/, '$1')
+    ? rest
+        .replace(/\.(near|far)$/, '')
+        .replace(/^((?:joist|rafterTie|crossTie|collar)\.\d+)\.(street|yard)$/, '$1')
     : rest;
   return { kind: kind as JointKind, member: member as MemberId };
 };
 
 /** The station (or bay) number in a member id, the side when it has one. */
-export const placeOf = (member: string): { readonly station: number | undefined; readonly side: Side | undefined } => {
+export const placeOf = (
+  member: string,
+): { readonly station: number | undefined; readonly side: Side | undefined } => {
   const side = /\.(street|yard)\b/.exec(member)?.[1] as Side | undefined;
   const station = /\.(\d+)/.exec(member)?.[1];
   return { station: station === undefined ? undefined : Number(station), side };

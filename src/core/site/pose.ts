@@ -9,12 +9,15 @@ export type Pose = {
   /** Top outer edge of each eave plate. */
   readonly plates: Readonly<Record<Side, PlatePose>>;
   /** Middle of the ridge's top edge at each end; absent until it is up. */
-  readonly ridge: { readonly [E in End]: { readonly x: number; readonly y: number; readonly z: number } } | undefined;
+  readonly ridge:
+    { readonly [E in End]: { readonly x: number; readonly y: number; readonly z: number } } | undefined;
   readonly rafters: Readonly<Record<RafterId, RafterPose>>;
   readonly blocks: Readonly<Record<BlockId, BlockPose>>;
 };
 
-export type PlatePose = { readonly [P in End | 'mid']: { readonly x: number; readonly y: number; readonly z: number } };
+export type PlatePose = {
+  readonly [P in End | 'mid']: { readonly x: number; readonly y: number; readonly z: number };
+};
 
 export type RafterPose = {
   readonly side: Side;

@@ -1,4 +1,4 @@
-import type { End, Side } from '../roof/side';
+import type { End } from '../roof/side';
 import type { AnchorPlace, Cut, LineId, MarkedOn, Person, Readiness, Spot } from './action';
 import type { BoardId, JointId, MemberId } from './ids';
 import type { Methods } from '../level/method';
@@ -43,7 +43,8 @@ export type Placed = {
   readonly board?: BoardId;
   /** x of its centre, or of its near end for a block. */
   readonly x: number;
-  readonly side?: Side;
+  /** A collar's or a post's height above (+) or below where it was figured. */
+  readonly off?: number;
   /** A post: which ends are fixed. A block: whether it was driven in. */
   readonly how?: string;
 };

@@ -1,0 +1,63 @@
+import { spread } from '../level/draw';
+import { roofOf } from '../level/layout';
+import type { Of } from './action';
+import type { Decision } from './attempt';
+import { happen, refuse, stop } from './decision';
+import { carried } from './holding';
+import { evolve } from './evolve';
+import type { PostId } from './ids';
+import { figuredTop } from './posed';
+import type { Standing } from './standing';
+
+/** Posts under the ridge: number 1 near end A, number 2 near end B. */
+
+/** Height of a post's head above the plates when the ridge is to lie where it was figured, inches. */
+export const figuredPost = ({ level }: Pick<Standing, 'level'>): number =>
+  figuredTop(level) - level.plan.ridge.depth;
+
+/** Nobody sets a post more than this away from its figure by mistake; beyond it the ridge would not lie on it. Inches, ours. */
+const postReach = 6;
+
+/** `height` 0: cut to fit under the ridge as it stands. */
+export const decideSetPost = (standing: Standing, { at, height, fixed }: Of<'setPost'>): Decision => {
+  const { site } = standing;
+  const member: PostId = `post.${at}`;
+  if (at !== 1 && at !== 2) return refuse('noSuchPlace');
+  if (!floored(standing)) return refuse('noFloor');
+  if (site.ridge)
+    return height === 0
+      ? happen({ type: 'postSet', member, fixed, off: site.members[member]?.off ?? 0 })
+      : refuse('ridgeInTheWay');
+  if (site.members[member]) return refuse('alreadyThere');
+  if (!(Math.abs(height - figuredPost(standing)) <= postReach)) return refuse('wrongHeight');
+  return happen({ type: 'postSet', member, fixed, off: height - figuredPost(standing) });
+};
+
+/** A post needs joists or a platform under its foot. */
+const floored = ({ site }: Standing): boolean =>
+  site.ready.platform !== undefined || site.members['joist.1'] !== undefined;
+
+/** How far the ridge stands above its figured height on the posts set for it, with the floor's unevenness under them. */
+export const onPosts = (standing: Standing): { readonly A: number; readonly B: number } => {
+  const { site, seed, level } = standing;
+  const high = (n: 1 | 2): number =>
+    (site.members[`post.${n}`]?.off ?? 0) +
+    spread({ seed, place: `post.${n}`, purpose: 'floor' }, level.asFound.ranges.landing / 3);
+  return { A: high(1), B: high(2) };
+};
+
+/** Without its posts the ridge must hang on what is nailed; somebody under it is stopped first. */
+export const takeOutPost = (standing: Standing, member: PostId): Decision => {
+  const left = evolve(standing.site, { type: 'takenOut', member });
+  if (carried({ ...standing, site: left })) return happen({ type: 'takenOut', member });
+  const { lead, helper } = standing.site.people;
+  if (lead !== 'clear' || helper !== 'clear') return stop('propWithSomeoneUnder');
+  return happen({ type: 'takenOut', member });
+};
+
+/** Weight of the ridge, pounds, at 35 lb a cubic foot (facts from a lumber table; the machine's chart is compared with it). */
+export const ridgeWeight = ({ level }: Pick<Standing, 'level'>): number => {
+  const { thickness, depth } = level.plan.ridge;
+  const length = roofOf(level).ridges[0]?.length ?? 0;
+  return (thickness * depth * length * 35) / 1728;
+};

@@ -1,0 +1,139 @@
+import { spread } from '../level/draw';
+import { lastStation } from './posed';
+import type { End } from '../roof/side';
+import type { Of } from './action';
+import type { Decision } from './attempt';
+import { happen, refuse, stop } from './decision';
+import { onPosts, ridgeWeight } from './decidePost';
+import { fastened, held, loadHangs, nailedInFull } from './holding';
+import { rafterId, type RafterId } from './ids';
+import type { Standing } from './standing';
+import type { RidgeState, SiteState } from './state';
+
+/** Acts on the ridge and at the machine. */
+
+/** What two people lift: twice the 51 lb load constant of the NIOSH lifting equation (read). Pounds. */
+const twoPeople = 2 * 51;
+
+export const landRidge = (standing: Standing, { at }: Of<'place'>): Decision => {
+  const { site, level } = standing;
+  if (at === 'machine') {
+    if (!level.machine || !site.sling) return refuse('notHooked');
+    if (somebodyIn(site, 'path')) return stop('underTheLoad');
+    return landed(standing, 'machine');
+  }
+  if (at === 'posts')
+    return site.members['post.1'] && site.members['post.2'] ? landed(standing, 'posts') : refuse('noPosts');
+  if (at !== 'hands') return refuse('noSuchPlace');
+  if (site.ready.platform === undefined) return refuse('noPlatform');
+  return ridgeWeight(standing) > twoPeople ? refuse('tooHeavyForTwo') : landed(standing, 'hands');
+};
+
+/** A machine and hands land it just under its height, since a last lift is easy and a push down is not. */
+const landed = (standing: Standing, on: RidgeState['on']): Decision => {
+  const { seed, level } = standing;
+  const range = level.asFound.ranges.landing;
+  const under = (end: End): number =>
+    snap(-range / 2 + spread({ seed, place: `ridge.${end}`, purpose: 'landing' }, range / 4));
+  const aside = (end: End): number =>
+    snap(spread({ seed, place: `ridge.${end}`, purpose: 'aside' }, range / 2));
+  const posts = onPosts(standing);
+  const high = on === 'posts' ? { A: snap(posts.A), B: snap(posts.B) } : { A: under('A'), B: under('B') };
+  return happen({ type: 'ridgeLanded', on, high, aside: { A: aside('A'), B: aside('B') } });
+};
+
+const snap = (value: number): number => Math.round(value * 64) / 64;
+
+const somebodyIn = ({ people }: SiteState, where: string): boolean =>
+  people.lead === where || people.helper === where;
+
+export const decideHookOn = (standing: Standing, { hitch, tagLine }: Of<'hookOn'>): Decision => {
+  const { level, site } = standing;
+  if (!level.machine) return refuse('noMachine');
+  if (site.ridge) return refuse('alreadyThere');
+  if (site.agreed.signals === undefined) return refuse('noSignals');
+  if (hitch === 'one') return stop('onePointHitch');
+  if (ridgeWeight(standing) > level.machine.chart) return refuse('overTheChart');
+  return happen({ type: 'hookedOn', hitch, tagLine });
+};
+
+/** The most one signal moves the load, inches. Ours. */
+const signalReach = 6;
+
+export const decideSignal = (standing: Standing, { sign, by }: Of<'signal'>): Decision => {
+  const { site, seed, level } = standing;
+  if (!level.machine || !site.sling) return refuse('noMachine');
+  if (sign === 'stop') return happen({ type: 'signalled', sign });
+  if (somebodyIn(site, 'path')) return stop('underTheLoad');
+  if (!site.ridge || sign === 'swing') return refuse('nothingHangs');
+  if (!(by > 0 && by <= signalReach)) return refuse('beyondReach');
+  if (pinned(standing, 'A') || pinned(standing, 'B')) return refuse('ridgeNailed');
+  const drift = spread({ seed, place: `machine.${site.told}`, purpose: 'drift' }, level.machine.steady);
+  const move = snap((sign === 'hoist' ? by : -by) + drift);
+  return moved(site.ridge, { A: move, B: move });
+};
+
+const moved = (ridge: RidgeState, up: Readonly<Record<End, number>>): Decision =>
+  happen(
+    { type: 'signalled', sign: up.A < 0 ? 'lower' : 'hoist' },
+    { type: 'ridgeMoved', high: { A: ridge.high.A + up.A, B: ridge.high.B + up.B }, aside: ridge.aside },
+  );
+
+/** The end pair there is nailed home: the ridge does not move any more without drawing nails. */
+const pinned = (standing: Standing, end: End): boolean => {
+  const station = end === 'A' ? 1 : lastStation(standing);
+  const ids: readonly RafterId[] = [rafterId('street', station), rafterId('yard', station)];
+  return ids.some(
+    (id) => nailedInFull(standing.site, `ridge:${id}`) && nailedInFull(standing.site, `heel:${id}`),
+  );
+};
+
+/** The most a ridge is jacked, let down or pushed over in one go, inches. Ours. */
+const pushReach = 4;
+
+export const decideRaise = (standing: Standing, { end, by }: Of<'raise'>): Decision => {
+  const { site } = standing;
+  if (!site.ridge) return refuse('noRidge');
+  const at: readonly End[] = end === 'both' ? ['A', 'B'] : [end];
+  if (loadHangs(site) && !at.every((e) => site.members[`post.${e === 'A' ? 1 : 2}`]))
+    return stop('raiseUnderLoad');
+  if (!(Math.abs(by) <= pushReach) || by === 0) return refuse('beyondReach');
+  if (at.some((e) => pinned(standing, e))) return refuse('ridgeNailed');
+  const up = (e: End): number => (at.includes(e) ? by : 0);
+  const { high, aside } = site.ridge;
+  return happen({ type: 'ridgeMoved', high: { A: high.A + up('A'), B: high.B + up('B') }, aside });
+};
+
+/** `shift` moves the ridge sideways at its ends (yard is +) or a rafter's heel along the plate (toward B is +). */
+export const decideShift = (standing: Standing, { member, at, by }: Of<'shift'>): Decision => {
+  const { site } = standing;
+  if (!(Math.abs(by) <= pushReach) || by === 0) return refuse('beyondReach');
+  if (member === 'ridge') return shiftRidge(standing, { at, by });
+  if (!member.startsWith('rafter.') || !site.members[member]) return refuse('noSuchPiece');
+  const id = member as RafterId;
+  if (nailedInFull(site, `heel:${id}`)) return refuse('nailedThere');
+  return happen({ type: 'heelMoved', member, by, why: 'shift' });
+};
+
+const shiftRidge = (standing: Standing, { at, by }: Pick<Of<'shift'>, 'at' | 'by'>): Decision => {
+  const ridge = standing.site.ridge;
+  if (!ridge || at === 'heel') return refuse('noRidge');
+  const ends: readonly End[] = at === 'both' ? ['A', 'B'] : [at];
+  if (ends.some((end) => pinned(standing, end))) return refuse('ridgeNailed');
+  const over = (end: End): number => (ends.includes(end) ? by : 0);
+  const aside = { A: ridge.aside.A + over('A'), B: ridge.aside.B + over('B') };
+  return happen({ type: 'ridgeMoved', high: ridge.high, aside });
+};
+
+/** With anybody near, a machine that lets go too soon is stopped; with all clear it is done, and the frame decides. */
+export const decideLetGo = (standing: Standing): Decision => {
+  const { site } = standing;
+  if (!site.sling) return refuse('notHooked');
+  const near = site.people.lead !== 'clear' || site.people.helper !== 'clear';
+  if (near || (!held(standing) && standing.site.ridge === undefined)) return stop('letGoTooSoon');
+  return happen({ type: 'unhooked' });
+};
+
+/** A rafter stands at the ridge with nothing but a hand holding it there. */
+export const heldByHand = (site: SiteState, id: RafterId): boolean =>
+  site.members[id] !== undefined && !fastened(site, `ridge:${id}`);

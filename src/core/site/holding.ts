@@ -1,0 +1,78 @@
+import { lastStation } from './posed';
+import { rafterId, type JointId, type PostId, type RafterId } from './ids';
+import { jointRows } from './jointRows';
+import { partsOfJoint } from './ids';
+import { sides } from '../roof/side';
+import type { Standing } from './standing';
+import type { SiteState } from './state';
+import { stationsOf } from '../level/layout';
+
+/** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
+
+export const fastened = (site: SiteState, joint: JointId): boolean => {
+  const so = site.joints[joint];
+  return so !== undefined && so.tacks + so.nails > 0;
+};
+
+export const nailedInFull = (site: SiteState, joint: JointId): boolean =>
+  (site.joints[joint]?.nails ?? 0) >= jointRows[partsOfJoint(joint).kind].full;
+
+type Sort = 'fastened' | 'nailed';
+
+/** Both rafters of a station hold at ridge and heel. */
+export const pairHolds = (site: SiteState, station: number, sort: Sort): boolean =>
+  sides.every((side) => rafterHolds(site, rafterId(side, station), sort));
+
+const rafterHolds = (site: SiteState, id: RafterId, sort: Sort): boolean => {
+  const holds = sort === 'nailed' ? nailedInFull : fastened;
+  return holds(site, `ridge:${id}`) && holds(site, `heel:${id}`);
+};
+
+/** Both end pairs hold. */
+export const endPairs = (standing: Standing, sort: Sort): boolean =>
+  pairHolds(standing.site, 1, sort) && pairHolds(standing.site, lastStation(standing), sort);
+
+/** An opposed pair nailed in the middle third of the ridge. */
+export const middleLocked = ({ level, site }: Standing): boolean => {
+  const length = level.plan.length;
+  return stationsOf(level).some(
+    (x, i) => x >= length / 3 && x <= (2 * length) / 3 && pairHolds(site, i + 1, 'nailed'),
+  );
+};
+
+const posts = (site: SiteState): readonly [PostId, string][] =>
+  (Object.entries(site.members) as [string, { how?: string }][])
+    .filter(([id]) => id.startsWith('post.'))
+    .map(([id, { how }]) => [id as PostId, how ?? 'foot']);
+
+export const postCount = (site: SiteState): number => posts(site).length;
+
+/** Two posts, each fixed head and foot. */
+export const postsFixed = (site: SiteState): boolean =>
+  posts(site).filter(([, how]) => how === 'both').length >= 2;
+
+/** Braced both ways: a side brace at each end, and one along the ridge. */
+export const bracedBothWays = (site: SiteState): boolean =>
+  site.members['brace.across.A'] !== undefined &&
+  site.members['brace.across.B'] !== undefined &&
+  site.members['brace.along.1'] !== undefined;
+
+/** What must be true before a machine lets go. */
+export const held = (standing: Standing): boolean =>
+  endPairs(standing, 'nailed') &&
+  middleLocked(standing) &&
+  postsFixed(standing.site) &&
+  bracedBothWays(standing.site);
+
+/** Something carries the ridge: a machine, hands, two posts, or a fastened pair at each end. */
+export const carried = (standing: Standing): boolean => {
+  const { site } = standing;
+  if (!site.ridge) return true;
+  if (site.ridge.on === 'machine' && site.sling) return true;
+  if (site.ridge.on === 'hands') return true;
+  return postCount(site) >= 2 || endPairs(standing, 'fastened');
+};
+
+/** A load is in the air: the ridge hangs in the sling. */
+export const loadHangs = (site: SiteState): boolean =>
+  site.sling !== undefined && site.ridge?.on === 'machine';

@@ -1,0 +1,31 @@
+import { boardTruth } from '../level/asFound';
+import type { Placed } from './state';
+import type { Standing } from './standing';
+import { finished, requiredFor } from './required';
+
+/** One thing somebody walking round with the punch list would see: missing, short of nails, or split. */
+export type OpenItem = { readonly what: 'missing' | 'nails' | 'split' | 'tacks'; readonly at: string };
+
+/** Everything still open, in walking order. Only what shows without a tool. */
+export const openItems = (standing: Standing): readonly OpenItem[] => {
+  const { level, site } = standing;
+  const required = requiredFor(level, site.agreed);
+  const missing = required.members
+    .filter((id) => !site.members[id])
+    .map((at) => ({ what: 'missing' as const, at }));
+  const nails = required.joints
+    .filter((joint) => !finished(site, joint))
+    .map((at) => ({ what: (site.joints[at]?.tacks ?? 0) > 0 ? ('tacks' as const) : ('nails' as const), at }));
+  return [...missing, ...nails, ...splitMembers(standing).map((at) => ({ what: 'split' as const, at }))];
+};
+
+/** Members that are split: by drawn nails, or put up with a board that was split at the notch. */
+export const splitMembers = (standing: Standing): readonly string[] => {
+  const { site } = standing;
+  const placed = Object.entries(site.members) as [string, Placed][];
+  const up = placed.filter(
+    ([id, { board }]) =>
+      id.startsWith('rafter.') && boardTruth(standing, board ?? '').fault === 'splitAtNotch',
+  );
+  return [...new Set([...up.map(([id]) => id), ...site.splits])];
+};

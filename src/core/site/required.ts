@@ -1,0 +1,64 @@
+import { stationsOf, upperStations } from '../level/layout';
+import type { Level } from '../level/level';
+import type { Methods } from '../level/method';
+import { ends, sides } from '../roof/side';
+import { blockId, rafterId, type JointId, type MemberId } from './ids';
+import { jointRows } from './jointRows';
+import { partsOfJoint } from './ids';
+import type { SiteState } from './state';
+
+/** Everything the finished job must hold: members in place and joints at their full count. */
+export type Required = { readonly members: readonly MemberId[]; readonly joints: readonly JointId[] };
+
+export type Agreed = Partial<Methods>;
+
+/** The level's usual way where nothing else was agreed. */
+export const methodsOf = (level: Level, agreed: Agreed): Methods => ({
+  hang: agreed.hang ?? level.methods.hang[0] ?? 'posts',
+  ties: agreed.ties ?? level.methods.ties[0] ?? 'joistsFirst',
+  stack: agreed.stack ?? level.methods.stack[0] ?? 'oneSide',
+  upper: agreed.upper ?? level.methods.upper[0] ?? 'collars',
+  ridgeLength: agreed.ridgeLength ?? level.methods.ridgeLength[0] ?? 'cut',
+});
+
+/** What has to stand at the end, for the way the crew agreed to build. */
+export const requiredFor = (level: Level, agreed: Agreed): Required => {
+  const count = stationsOf(level).length;
+  const all = Array.from({ length: count }, (_, i) => i + 1);
+  const bays = all.slice(0, -1);
+  const upper = methodsOf(level, agreed).upper;
+  const rafters = sides.flatMap((side) => all.map((n) => rafterId(side, n)));
+  const blocks = sides.flatMap((side) => bays.map((n) => blockId(side, n)));
+  const ties = level.plan.joists ? all.map((n) => `joist.${n}` as const) : [];
+  const tops = upperStations(level).map((n) =>
+    upper === 'collars' ? (`collar.${n}` as const) : (`strap.${n}` as const),
+  );
+  const braces = [...ends.map((end) => `brace.across.${end}` as const), 'brace.along.1' as const];
+  const walls = [...sides, ...ends].map((wall) => `brace.wall.${wall}` as const);
+  return {
+    members: ['ridge', ...rafters, ...blocks, ...ties, ...tops, ...braces, ...walls],
+    joints: [
+      ...rafters.flatMap((id) => rafterJoints(level, id)),
+      ...blocks.flatMap(blockJoints),
+      ...tops.flatMap(topJoints),
+    ],
+  };
+};
+
+const rafterJoints = (level: Level, id: ReturnType<typeof rafterId>): readonly JointId[] =>
+  level.plan.joists ? [`ridge:${id}`, `heel:${id}`, `heelTie:${id}`] : [`ridge:${id}`, `heel:${id}`];
+
+const blockJoints = (id: ReturnType<typeof blockId>): readonly JointId[] => [
+  `blockEnd:${id}.near`,
+  `blockEnd:${id}.far`,
+  `blockPlate:${id}`,
+];
+
+const topJoints = (id: `collar.${number}` | `strap.${number}`): readonly JointId[] =>
+  id.startsWith('collar')
+    ? sides.map((side) => `collarEnd:${id as `collar.${number}`}.${side}` as const)
+    : [`strap:${id as `strap.${number}`}`];
+
+/** True when a joint has its full count of nails home. */
+export const finished = (site: SiteState, joint: JointId): boolean =>
+  (site.joints[joint]?.nails ?? 0) >= jointRows[partsOfJoint(joint).kind].full;

@@ -1,0 +1,95 @@
+import type { Level } from '../level/level';
+import type { Action, Of } from './action';
+import type { Attempt, Decision, Mode, Step } from './attempt';
+import { expand } from './carryOn';
+import { decide } from './decide';
+import { refuse } from './decision';
+import type { SiteEvent } from './event';
+import { evolve } from './evolve';
+import { initialSite } from './initial';
+import type { DangerId } from './dangers/danger';
+import type { SiteState } from './state';
+
+/** An attempt is a story: a level, a seed and the acts in order. Everything else is told from them. */
+
+export const begin = (level: Level, seed: number, mode: Mode): Attempt => ({
+  level,
+  seed,
+  mode,
+  steps: [],
+  site: initialSite,
+});
+
+/** What would come of an act, asked for before the deed. */
+export const would = (attempt: Attempt, action: Action): Decision => {
+  if (action.type === 'undo') return wouldUndo(attempt, action);
+  return action.type === 'carryOn' ? carriedOn(attempt, action) : decide(attempt, action);
+};
+
+/** The attempt with one more act. A refusal and a stop stay in the record too. */
+export const take = (attempt: Attempt, action: Action): Attempt => {
+  const outcome = would(attempt, action);
+  const step: Step = { action, outcome };
+  const steps = [...attempt.steps, step];
+  if (action.type === 'undo' && outcome.ok)
+    return retold({ ...attempt, steps: markUndone(steps, action.step) });
+  return { ...attempt, steps, site: after(attempt.site, step) };
+};
+
+/** The same acts once more from the start; the steps that were taken back are taken back again. */
+export const replay = (
+  start: Pick<Attempt, 'level' | 'seed' | 'mode'>,
+  actions: readonly Action[],
+): Attempt => actions.reduce(take, begin(start.level, start.seed, start.mode));
+
+const after = (site: SiteState, { action, outcome }: Step): SiteState => {
+  if (outcome.ok) return outcome.events.reduce(evolve, site);
+  if (!outcome.stop) return site;
+  return evolve(site, { type: 'stopped', danger: outcome.why as DangerId, action: action.type });
+};
+
+/** Practice only: a step that happened and was not taken back yet. */
+const wouldUndo = ({ mode, steps }: Attempt, { step }: Of<'undo'>): Decision => {
+  if (mode === 'check-off') return refuse('noUndoInCheckOff');
+  const found = steps[step];
+  if (!found || found.undone || !found.outcome.ok || found.action.type === 'undo')
+    return refuse('nothingToUndo');
+  return { ok: true, events: [] };
+};
+
+const markUndone = (steps: readonly Step[], at: number): readonly Step[] =>
+  steps.map((step, i) => (i === at ? { ...step, undone: true } : step));
+
+/** Told from the start without what was undone; acts that no longer fit are refused in the telling. Stops stay. */
+const retold = (attempt: Attempt): Attempt => {
+  let told: Attempt = { ...attempt, steps: [], site: initialSite };
+  for (const step of attempt.steps) {
+    const skip = step.undone === true || step.action.type === 'undo';
+    const next = skip ? step : { ...step, outcome: would(told, step.action) };
+    told = { ...told, steps: [...told.steps, next], site: skip ? told.site : after(told.site, next) };
+  }
+  return told;
+};
+
+/** The crew does what it was shown, station by station, until something stops it. The first act must go. */
+const carriedOn = (attempt: Attempt, action: Of<'carryOn'>): Decision => {
+  const acts = expand(attempt.steps, action);
+  if (!acts) return refuse('patternDoesNotFit');
+  const events: SiteEvent[] = [];
+  let site = attempt.site;
+  for (const act of acts) {
+    const decided = decide({ ...attempt, site }, act);
+    if (!decided.ok)
+      return events.length > 0 ? { ok: true, events: withStop(events, decided, act) } : decided;
+    events.push(...decided.events);
+    site = decided.events.reduce(evolve, site);
+  }
+  return { ok: true, events };
+};
+
+const withStop = (
+  events: readonly SiteEvent[],
+  no: Exclude<Decision, { ok: true }>,
+  act: Action,
+): readonly SiteEvent[] =>
+  no.stop ? [...events, { type: 'stopped', danger: no.why as DangerId, action: act.type }] : events;

@@ -1,0 +1,39 @@
+import { plateHeight, plateLine, plateSpots, racked, type PlateSpot } from '../level/asFound';
+import { stationsOf } from '../level/layout';
+import type { Side } from '../roof/side';
+import type { PlatePose } from './pose';
+import type { Standing } from './standing';
+
+/** Where one eave plate's top outer edge is, mends included. */
+export const platePose = (standing: Standing, side: Side): PlatePose => ({
+  A: spotPose(standing, side, 'A'),
+  mid: spotPose(standing, side, 'mid'),
+  B: spotPose(standing, side, 'B'),
+});
+
+const spotPose = (standing: Standing, side: Side, at: PlateSpot): { x: number; y: number; z: number } => {
+  const { level, site } = standing;
+  const mend = site.mends[`plate.${side}.${at}`] ?? { up: 0, out: 0 };
+  const out = level.plan.span / 2 + plateLine(standing, { side, at }) + mend.out;
+  const length = level.plan.length;
+  const along = at === 'A' ? 0 : at === 'B' ? length : length / 2;
+  return {
+    x: along + (side === 'yard' ? racked(standing) : 0),
+    y: side === 'yard' ? out : -out,
+    z: plateHeight(standing, { side, at }) + mend.up,
+  };
+};
+
+/** Height of the plate and its outer face's distance from the centre line, at x along it: straight between the three spots. */
+export const plateAt = (plate: PlatePose, x: number): { readonly z: number; readonly out: number } => {
+  const [from, to] = x <= plate.mid.x ? [plate.A, plate.mid] : [plate.mid, plate.B];
+  const t = Math.min(1, Math.max(0, (x - from.x) / (to.x - from.x)));
+  return { z: from.z + (to.z - from.z) * t, out: Math.abs(from.y + (to.y - from.y) * t) };
+};
+
+/** Every spot of both plates, in walking order. */
+export const plateWalk = plateSpots;
+
+/** x of a station's centre as figured, 0 when there is no such station. */
+export const figuredX = ({ level }: Pick<Standing, 'level'>, station: number): number =>
+  stationsOf(level)[station - 1] ?? 0;
