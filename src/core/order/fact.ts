@@ -1,0 +1,111 @@
+import { ridgeOverlength } from '../level/asFound';
+import { upperStations, stationsOf } from '../level/layout';
+import type { Level } from '../level/level';
+import type { Methods } from '../level/method';
+import type { SiteEvent } from '../site/event';
+import type { JointId, MemberId } from '../site/ids';
+import { rafterId } from '../site/ids';
+import { ends, sides } from '../roof/side';
+import { fastened } from '../site/holding';
+import { pose } from '../site/posed';
+import { finished } from '../site/required';
+import type { Standing } from '../site/standing';
+
+/**
+ * One thing that is so on the site, as rules speak of it: a member id (it stands), a joint id (nailed in full),
+ * `tack:` and a joint id (fastened at all), `mark:plate.yard`, `string.yard`, `chalk.yard`, `ready:ladder`,
+ * `out:post.1`, `ridgeLength`, `settled`, `unhooked`. Site and order list answer the same questions.
+ */
+export type Fact = string;
+export type Facts = (fact: Fact) => boolean;
+
+/** What rules need to know of the job besides its facts. */
+export type Job = { readonly level: Level; readonly methods: Methods };
+
+/** Facts as the site has them. */
+export const factsOf =
+  (standing: Standing): Facts =>
+  (fact) => {
+    const { site } = standing;
+    const [head = '', rest = ''] = fact.split(/:(.*)/);
+    if (head === 'mark') return (site.marks[rest as 'ridge'] ?? []).length > 0;
+    if (head === 'ready') return site.ready[rest as 'ladder'] !== undefined;
+    if (head === 'tack') return fastened(site, rest as JointId);
+    if (head === 'out') return site.members[rest as MemberId] === undefined;
+    if (fact === 'ridgeLength') return lengthSettled(standing);
+    if (fact === 'settled') return heightSettled(standing);
+    if (fact === 'unhooked') return site.unhooked;
+    if (/^(string|chalk)\./.test(fact)) return site.lines[fact as 'string.yard'] !== undefined;
+    return rest === '' ? site.members[fact as MemberId] !== undefined : finished(site, fact as JointId);
+  };
+
+/** How near the figure a cut ridge counts as settled, inches. Ours: what a tape and a saw do without care. */
+const lengthNear = 0.25;
+
+const lengthSettled = (standing: Standing): boolean =>
+  standing.site.agreed.ridgeLength === 'wild' ||
+  Math.abs(ridgeOverlength(standing) - (standing.site.trims['board.ridge']?.end ?? 0)) <= lengthNear;
+
+/** Both end pairs sit: seats bear and heel cuts are hard, within the level's tolerance. */
+const heightSettled = (standing: Standing): boolean => {
+  const last = stationsOf(standing.level).length;
+  const { rafters } = pose(standing);
+  return [1, last].every((station) =>
+    sides.every((side) => {
+      const gaps = rafters[rafterId(side, station)]?.gaps;
+      const { seat } = standing.level.tolerances;
+      return gaps !== undefined && gaps.seat <= seat && gaps.heelCut <= seat;
+    }),
+  );
+};
+
+/** The fact an event brings about, when rules know it. */
+export const factOf = (event: SiteEvent): Fact | undefined => {
+  switch (event.type) {
+    case 'placed':
+    case 'tieSet':
+    case 'braced':
+    case 'postSet':
+      return event.member;
+    case 'ridgeLanded':
+      return 'ridge';
+    case 'tacked':
+      return `tack:${event.joint}`;
+    case 'nailed':
+      return event.joint;
+    case 'marked':
+      return `mark:${event.on}`;
+    case 'lined':
+      return event.line;
+    case 'madeReady':
+      return `ready:${event.what}`;
+    case 'takenOut':
+      return `out:${event.member}`;
+    case 'unhooked':
+      return 'unhooked';
+    default:
+      return undefined;
+  }
+};
+
+/** Stations of a level, first to last, and the ones that matter to rules. */
+export const places = (
+  level: Level,
+): {
+  readonly all: readonly number[];
+  readonly last: number;
+  readonly middle: readonly number[];
+  readonly upper: readonly number[];
+} => {
+  const xs = stationsOf(level);
+  const third = level.plan.length / 3;
+  return {
+    all: xs.map((_, i) => i + 1),
+    last: xs.length,
+    middle: xs.flatMap((x, i) => (x >= third && x <= 2 * third ? [i + 1] : [])),
+    upper: upperStations(level),
+  };
+};
+
+/** Ends of a building, for rules that want one thing at each. */
+export const bothEnds = ends;

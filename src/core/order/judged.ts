@@ -1,0 +1,114 @@
+import { evolve } from '../site/evolve';
+import { initialSite } from '../site/initial';
+import { methodsOf } from '../site/required';
+import type { Attempt, Mode } from '../site/attempt';
+import type { SiteEvent } from '../site/event';
+import type { SiteState } from '../site/state';
+import { factOf, factsOf, type Fact, type Facts, type Job } from './fact';
+import { milestones, type MilestoneId } from './milestones';
+import { orderRules, type OrderRule, type OrderRuleId } from './rules';
+
+/** How one given rule fared: kept, broken and left, or broken and mended. */
+export type Verdict = {
+  readonly rule: OrderRuleId;
+  readonly instance: string;
+  /** Share of the rule's weight that is lost: 0 kept, 1 broken and left, 0.7 mended after a prompt, 0.4 unprompted. */
+  readonly lost: 0 | 0.4 | 0.7 | 1;
+  /** The step that came too early. */
+  readonly step: number | undefined;
+  readonly fact: Fact | undefined;
+};
+
+type Open = {
+  readonly rule: OrderRule;
+  readonly instance: string;
+  readonly broken: { readonly step: number; readonly facts: readonly Fact[] } | undefined;
+  readonly mended: boolean;
+};
+
+/** What was given up when a rule was broken and then put right. */
+const lostWhen = { left: 1, prompted: 0.7, unprompted: 0.4 } as const;
+
+/** Modes in which the crew says something at the next check. */
+const prompting: readonly Mode[] = ['list', 'nudge'];
+
+export const jobOf = ({ level, site }: Pick<Attempt, 'level' | 'site'>): Job => ({
+  level,
+  methods: methodsOf(level, site.agreed),
+});
+
+/** Whether the earlier half of a rule is so. O8 asks for the string of its own side. */
+const isSo = (rule: OrderRule, instance: string, job: Job & { readonly facts: Facts }): boolean => {
+  if (rule.before === 'strung') return job.facts(`string.${instance}`);
+  return milestones[rule.before as MilestoneId](job.facts, job);
+};
+
+/** Every order rule whose later step was done, told from the events of the attempt as it stands. */
+export const judgeOrder = (attempt: Attempt): readonly Verdict[] => {
+  const job = jobOf(attempt);
+  const rules = orderRules.filter((rule) => rule.applies(job));
+  const open = new Map<string, Open>();
+  let site: SiteState = initialSite;
+  attempt.steps.forEach(({ outcome, undone }, step) => {
+    if (!outcome.ok || undone) return;
+    for (const event of outcome.events) {
+      const fact = factOf(event);
+      if (fact !== undefined)
+        judgeFact({ rules, open, job: { ...job, facts: factsOf({ ...attempt, site }) } }, { fact, step });
+      site = evolve(site, event);
+      noteTakenBack(open, { event, facts: factsOf({ ...attempt, site }) });
+    }
+  });
+  return [...open.values()].map((so) => verdictOf(so, attempt.mode));
+};
+
+type Bench = {
+  readonly rules: readonly OrderRule[];
+  readonly open: Map<string, Open>;
+  readonly job: Job & { readonly facts: Facts };
+};
+
+const judgeFact = (
+  { rules, open, job }: Bench,
+  { fact, step }: { readonly fact: Fact; readonly step: number },
+): void => {
+  for (const rule of rules) {
+    const instance = rule.after(fact, job);
+    if (instance === undefined) continue;
+    const key = `${rule.id} ${instance}`;
+    const so = open.get(key) ?? { rule, instance, broken: undefined, mended: false };
+    open.set(
+      key,
+      isSo(rule, instance, job)
+        ? so
+        : {
+            ...so,
+            broken: { step: so.broken?.step ?? step, facts: [...(so.broken?.facts ?? []), fact] },
+            mended: false,
+          },
+    );
+  }
+};
+
+/** A broken rule is mended once every deed that came too early has been taken back. Redone in order, it stays mended. */
+const noteTakenBack = (
+  open: Map<string, Open>,
+  { event, facts }: { readonly event: SiteEvent; readonly facts: Facts },
+): void => {
+  if (event.type !== 'drawn' && event.type !== 'takenOut') return;
+  for (const [key, so] of open) {
+    if (so.broken && !so.mended && so.broken.facts.every((fact) => !facts(fact)))
+      open.set(key, { ...so, mended: true });
+  }
+};
+
+const verdictOf = ({ rule, instance, broken, mended }: Open, mode: Mode): Verdict => {
+  const mendedAs = prompting.includes(mode) ? lostWhen.prompted : lostWhen.unprompted;
+  return {
+    rule: rule.id,
+    instance,
+    lost: broken === undefined ? 0 : mended ? mendedAs : lostWhen.left,
+    step: broken?.step,
+    fact: broken?.facts[0],
+  };
+};

@@ -1,0 +1,68 @@
+import { ends, sides, type Side } from '../roof/side';
+import { rafterId } from '../site/ids';
+import type { Facts, Job } from './fact';
+import { places } from './fact';
+
+/** A stage the work has reached. Each may become untrue again when something is drawn or taken out. */
+export type Milestone = (facts: Facts, job: Job) => boolean;
+
+const holds = (facts: Facts, station: number, prefix: '' | 'tack:'): boolean =>
+  sides.every((side) => {
+    const id = rafterId(side, station);
+    return facts(`${prefix}ridge:${id}`) && facts(`${prefix}heel:${id}`);
+  });
+
+const endPairs =
+  (prefix: '' | 'tack:'): Milestone =>
+  (facts, { level }) =>
+    holds(facts, 1, prefix) && holds(facts, places(level).last, prefix);
+
+const rafters = (side: Side, { level }: Job, joint: string): readonly string[] =>
+  places(level).all.map((n) => `${joint}${rafterId(side, n)}`);
+
+/** Every pair that stands has its tie; with joists first every pair has one before any stands. */
+const wallsTied: Milestone = (facts, { level, methods }) =>
+  places(level).all.every((n) => {
+    const stands = sides.every((side) => facts(rafterId(side, n)));
+    if (methods.ties === 'byPair' && !stands) return true;
+    return facts(`joist.${n}`) || facts(`rafterTie.${n}`) || crossTied(facts, n);
+  });
+
+/** A cross tie at this station or the next ones within 8 ft; four bays at 24 in. */
+const crossTied = (facts: Facts, station: number): boolean =>
+  [0, 1, 2].some((d) => facts(`crossTie.${station - d}`) || facts(`crossTie.${station + d}`));
+
+const upperTied: Milestone = (facts, { level, methods }) =>
+  places(level).upper.every((n) =>
+    methods.upper === 'straps'
+      ? facts(`strap:strap.${n}`)
+      : sides.every((side) => facts(`collarEnd:collar.${n}.${side}`)),
+  );
+
+export const milestones = {
+  wallsBraced: (facts) => [...sides, ...ends].every((wall) => facts(`brace.wall.${wall}`)),
+  wallsTied,
+  laidOut: (facts) => [...sides.map((side) => `mark:plate.${side}`), 'mark:ridge'].every(facts),
+  ridgeLengthSettled: (facts) => facts('ridgeLength'),
+  readyAloft: (facts) =>
+    ['platform', 'ladder', 'openings', 'anchor', 'gear'].every((what) => facts(`ready:${what}`)),
+  ridgeUp: (facts) => facts('ridge'),
+  endsTacked: endPairs('tack:'),
+  heightSettled: (facts) => facts('settled'),
+  endsProved: (facts, job) => endPairs('tack:')(facts, job) && facts('settled'),
+  endsNailed: endPairs(''),
+  middleLocked: (facts, { level }) => places(level).middle.some((n) => holds(facts, n, '')),
+  bracedAcross: (facts) => ends.every((end) => facts(`brace.across.${end}`)),
+  bracedAlong: (facts) => facts('brace.along.1'),
+  stackedStreet: (facts, job) => rafters('street', job, 'tack:heel:').every(facts),
+  stackedYard: (facts, job) => rafters('yard', job, 'tack:heel:').every(facts),
+  strungStreet: (facts) => facts('string.street'),
+  strungYard: (facts) => facts('string.yard'),
+  heelsNailed: (facts, job) => sides.every((side) => rafters(side, job, 'heel:').every(facts)),
+  lineSnapped: (facts) => sides.every((side) => facts(`chalk.${side}`)),
+  upperTied,
+  readyToProp: (facts, job) =>
+    sides.every((side) => rafters(side, job, 'heel:').every(facts)) && upperTied(facts, job),
+} satisfies Record<string, Milestone>;
+
+export type MilestoneId = keyof typeof milestones;

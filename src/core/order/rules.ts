@@ -1,0 +1,231 @@
+import type { Methods } from '../level/method';
+import type { Level } from '../level/level';
+import { placeOf } from '../site/ids';
+import type { Fact, Job } from './fact';
+import { places } from './fact';
+import type { MilestoneId } from './milestones';
+
+/** One rule of the work, as data. Why it holds is told in both catalogues under its id. */
+export type RuleId = OrderRuleId | CheckRuleId | StateRuleId | SafetyRuleId;
+export type OrderRuleId = 'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10';
+export type CheckRuleId = 'C1' | 'C2' | 'C3' | 'C4' | 'C5' | 'C6' | 'C7';
+export type StateRuleId = 'T1' | 'T2';
+export type SafetyRuleId = 'S1' | 'S2' | 'S3' | 'S4';
+
+/** `now`: its consequence happens on the site. `frame`: only its cost is told; what it does needs the frame solver. */
+export type Shows = 'now' | 'frame';
+
+export type OrderRule = {
+  readonly id: OrderRuleId;
+  readonly type: 'order';
+  readonly applies: (job: Job) => boolean;
+  readonly before: MilestoneId | 'strung';
+  /** Name of the instance a fact belongs to when it is the later step of this rule. */
+  readonly after: (fact: Fact, job: Job) => string | undefined;
+  /** Crew-minutes of putting it right late, and how they add up. */
+  readonly rework: number;
+  readonly how: string;
+  readonly shows: Shows;
+  readonly source: string;
+  readonly introducedBy: string;
+};
+
+const common = 'common practice, no source';
+const always = (): boolean => true;
+const when =
+  (key: keyof Methods, value: string) =>
+  ({ methods }: Job): boolean =>
+    methods[key] === value;
+
+/** A rafter set up beyond the end pairs. */
+const beyondEnds = (fact: Fact, { level }: Job): boolean => {
+  if (!fact.startsWith('rafter.')) return false;
+  const { station } = placeOf(fact);
+  return station !== undefined && station !== 1 && station !== places(level).last;
+};
+
+const beyondEndsAndMiddle = (fact: Fact, job: Job): boolean =>
+  beyondEnds(fact, job) && !places(job.level).middle.includes(placeOf(fact).station ?? 0);
+
+const endJoint = (fact: Fact, { level }: Job): boolean => {
+  if (!/^(ridge|heel):rafter\./.test(fact)) return false;
+  const { station } = placeOf(fact);
+  return station === 1 || station === places(level).last;
+};
+
+/** A heel nailed home that is neither at an end nor in the middle third, where the lock pair stands. */
+const stackHeel = (fact: Fact, job: Job): boolean =>
+  fact.startsWith('heel:') && beyondEndsAndMiddle(fact.slice(5), job);
+
+const longRidge = ({ level }: { readonly level: Level }): boolean => level.plan.length > 24 * 12;
+
+export const orderRules: readonly OrderRule[] = [
+  {
+    id: 'O1',
+    type: 'order',
+    applies: always,
+    before: 'wallsBraced',
+    after: (f) => (f === 'ridge' ? 'ridge' : undefined),
+    rework: 40,
+    how: 're-brace 8, prove again 12, shift and redo ends 20',
+    shows: 'frame',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O2',
+    type: 'order',
+    applies: always,
+    before: 'wallsTied',
+    after: (f) => (/^out:post\.|^unhooked$/.test(f) ? 'props' : undefined),
+    rework: 90,
+    how: 'pull walls 30, 22 heels 55, prove again 5',
+    shows: 'frame',
+    source: 'AWC course text on roof thrust (read): ties carry it, collars do not',
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O3',
+    type: 'order',
+    applies: always,
+    before: 'laidOut',
+    after: (f, job) => (beyondEnds(f, job) ? 'layout' : undefined),
+    rework: 60,
+    how: '18 rafters at 3.5',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O4',
+    type: 'order',
+    applies: when('ridgeLength', 'cut'),
+    before: 'ridgeLengthSettled',
+    after: (f) => (f === 'ridge' ? 'ridge' : undefined),
+    rework: 25,
+    how: 'take it down, cut, put it up',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O5',
+    type: 'order',
+    applies: always,
+    before: 'endsProved',
+    after: (f, job) => (endJoint(f, job) ? 'ends' : undefined),
+    rework: 24,
+    how: '8 joints at 3',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O6',
+    type: 'order',
+    applies: (job) => longRidge(job) && job.methods.stack === 'oneSide',
+    before: 'middleLocked',
+    after: (f, job) => (beyondEndsAndMiddle(f, job) ? 'stack' : undefined),
+    rework: 53,
+    how: '9 rafters off and on, lock',
+    shows: 'frame',
+    source: 'beam arithmetic',
+    introducedBy: 'long-gable',
+  },
+  {
+    id: 'O7',
+    type: 'order',
+    applies: always,
+    before: 'bracedAlong',
+    after: (f, job) => (beyondEndsAndMiddle(f, job) ? 'stack' : undefined),
+    rework: 40,
+    how: 'plumb the row again',
+    shows: 'frame',
+    source: 'NAVEDTRA 14044 p. 2-38 (read)',
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O8',
+    type: 'order',
+    applies: always,
+    before: 'strung',
+    after: (f, job) => (stackHeel(f, job) ? placeOf(f).side : undefined),
+    rework: 33,
+    how: '11 heels at 3, each side',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O9',
+    type: 'order',
+    applies: when('upper', 'collars'),
+    before: 'lineSnapped',
+    after: (f) => (/^collar\./.test(f) ? 'collars' : undefined),
+    rework: 36,
+    how: '6 collars at 6',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'O10',
+    type: 'order',
+    applies: when('hang', 'posts'),
+    before: 'readyToProp',
+    after: (f) => (/^out:post\./.test(f) ? 'props' : undefined),
+    rework: 42,
+    how: 'posts 12, jack 10, late work 20',
+    shows: 'frame',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+];
+
+export type CheckRule = {
+  readonly id: CheckRuleId;
+  readonly type: 'check';
+  readonly weight: number;
+  readonly shows: Shows;
+  readonly source: string;
+  readonly introducedBy: string;
+};
+
+export const checkRules: readonly CheckRule[] = [
+  { id: 'C1', type: 'check', weight: 5, shows: 'now', source: common, introducedBy: 'garden-hut' },
+  { id: 'C2', type: 'check', weight: 5, shows: 'now', source: common, introducedBy: 'garden-hut' },
+  {
+    id: 'C3',
+    type: 'check',
+    weight: 4,
+    shows: 'now',
+    source: '1/4 in in 10 ft as general framing tolerance (read); for a ridge it is ours',
+    introducedBy: 'garden-hut',
+  },
+  { id: 'C4', type: 'check', weight: 4, shows: 'frame', source: 'ours', introducedBy: 'long-gable' },
+  { id: 'C5', type: 'check', weight: 5, shows: 'now', source: 'ours', introducedBy: 'garden-hut' },
+  { id: 'C6', type: 'check', weight: 3, shows: 'now', source: 'ours', introducedBy: 'garden-hut' },
+  { id: 'C7', type: 'check', weight: 3, shows: 'now', source: common, introducedBy: 'garden-hut' },
+];
+
+/** Rules about the end state and about safety: ids with their source, for RULES.md and the catalogues. */
+export const otherRules: readonly {
+  readonly id: StateRuleId | SafetyRuleId;
+  readonly type: 'state' | 'safety';
+  readonly source: string;
+  readonly introducedBy: string;
+}[] = [
+  { id: 'T1', type: 'state', source: common, introducedBy: 'garden-hut' },
+  { id: 'T2', type: 'state', source: 'IBC 2018 table 2304.10.1 (read)', introducedBy: 'garden-hut' },
+  { id: 'S1', type: 'safety', source: '29 CFR 1910.178(m)(2) (read)', introducedBy: 'boathouse' },
+  { id: 'S2', type: 'safety', source: common, introducedBy: 'boathouse' },
+  {
+    id: 'S3',
+    type: 'safety',
+    source: 'OSHA interpretation of 29 CFR 1926.501(b)(13) (read)',
+    introducedBy: 'garden-hut',
+  },
+  { id: 'S4', type: 'safety', source: 'NIOSH 2011-202 (read)', introducedBy: 'garden-hut' },
+];
+
+export const ruleIds: readonly string[] = [...orderRules, ...checkRules, ...otherRules].map(({ id }) => id);

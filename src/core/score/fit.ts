@@ -1,0 +1,137 @@
+import { stationsOf } from '../level/layout';
+import type { Level } from '../level/level';
+import { ends } from '../roof/side';
+import { tools } from '../instruments/rows';
+import type { BlockId, RafterId } from '../site/ids';
+import { pose } from '../site/posed';
+import type { RafterPose } from '../site/pose';
+import { offPlane } from '../site/shows';
+import type { Standing } from '../site/standing';
+import type { Placed } from '../site/state';
+
+/** One thing measured on the finished work: how far it is off, what is tolerated, both in inches. */
+export type Measured = {
+  readonly feature: Feature;
+  readonly at: string;
+  readonly off: number;
+  readonly allowed: number;
+};
+
+export type Feature =
+  'level' | 'height' | 'centre' | 'plane' | 'crown' | 'plumbCut' | 'seat' | 'layout' | 'block' | 'tie';
+
+/** How much each kind of feature counts, however many there are of it. Ours, to be tuned with the rules version. */
+export const featureWeights: Readonly<Record<Feature, number>> = {
+  level: 1.5,
+  height: 1,
+  centre: 1,
+  plane: 2,
+  crown: 1,
+  plumbCut: 1,
+  seat: 1,
+  layout: 1.5,
+  block: 0.5,
+  tie: 0.5,
+};
+
+/** Finest division on any tool of the level, inches: nobody is asked for better. */
+const division = tools.rule.division;
+
+/** 1 on the spot, 0.8 at the tolerance, 0 at twice the tolerance and beyond. Half a division is given. */
+export const quality = ({ off, allowed }: Pick<Measured, 'off' | 'allowed'>): number => {
+  const r = Math.max(0, Math.abs(off) - division / 2) / allowed;
+  return r <= 1 ? 1 - 0.2 * r : Math.max(0, 0.8 - 0.8 * (r - 1));
+};
+
+/** Weighted mean quality of everything that stands; undefined when nothing does. */
+export const fitOf = (standing: Standing): number | undefined => {
+  const all = measuredOn(standing);
+  const kinds = [...new Set(all.map(({ feature }) => feature))];
+  if (kinds.length === 0) return undefined;
+  const means = kinds.map((kind) => {
+    const own = all.filter(({ feature }) => feature === kind).map(quality);
+    return { weight: featureWeights[kind], mean: own.reduce((a, b) => a + b, 0) / own.length };
+  });
+  const total = means.reduce((sum, { weight }) => sum + weight, 0);
+  return means.reduce((sum, { weight, mean }) => sum + weight * mean, 0) / total;
+};
+
+export const measuredOn = (standing: Standing): readonly Measured[] => [
+  ...onRidge(standing),
+  ...onRafters(standing),
+  ...onBlocks(standing),
+  ...onTies(standing),
+];
+
+const onRidge = ({ level, site }: Standing): readonly Measured[] => {
+  const { ridge } = site;
+  if (!ridge) return [];
+  const { tolerances, plan } = level;
+  return [
+    {
+      feature: 'level',
+      at: 'ridge',
+      off: ridge.high.A - ridge.high.B,
+      allowed: (tolerances.ridgeLevelIn10ft * plan.length) / 120,
+    },
+    ...ends.map((end) => ({
+      feature: 'height' as const,
+      at: `ridge.${end}`,
+      off: ridge.high[end],
+      allowed: tolerances.ridgeHeight,
+    })),
+    ...ends.map((end) => ({
+      feature: 'centre' as const,
+      at: `ridge.${end}`,
+      off: ridge.aside[end],
+      allowed: tolerances.ridgeCentre,
+    })),
+  ];
+};
+
+const onRafters = (standing: Standing): readonly Measured[] =>
+  (Object.entries(pose(standing).rafters) as [RafterId, RafterPose][]).flatMap(([id, rafter]) =>
+    onRafter(standing, { id, rafter }),
+  );
+
+const onRafter = (
+  standing: Standing,
+  { id, rafter }: { readonly id: RafterId; readonly rafter: RafterPose },
+): readonly Measured[] => {
+  const { tolerances } = standing.level;
+  const { gaps, side, station } = rafter;
+  return [
+    { feature: 'plane', at: id, off: offPlane(standing, side, station) ?? 0, allowed: tolerances.plane },
+    { feature: 'crown', at: id, off: rafter.crown, allowed: tolerances.plane },
+    {
+      feature: 'plumbCut',
+      at: id,
+      off: Math.max(gaps.plumbTop, gaps.plumbBottom),
+      allowed: tolerances.plumbCut,
+    },
+    { feature: 'seat', at: id, off: Math.max(gaps.seat, gaps.heelCut), allowed: tolerances.seat },
+    {
+      feature: 'layout',
+      at: id,
+      off: rafter.x.heel - (stationsOf(standing.level)[station - 1] ?? 0),
+      allowed: layoutAllowed(standing.level, station),
+    },
+  ];
+};
+
+/** Layout is held to an eighth within 10 ft of the datum and to twice that beyond (Handbook of Construction Tolerances by way of a trade journal, read). */
+const layoutAllowed = (level: Level, station: number): number =>
+  (stationsOf(level)[station - 1] ?? 0) > 120 ? 2 * level.tolerances.layout : level.tolerances.layout;
+
+const onBlocks = (standing: Standing): readonly Measured[] =>
+  Object.entries(pose(standing).blocks).map(([id, block]) => ({
+    feature: 'block',
+    at: id as BlockId,
+    off: block.gap,
+    allowed: standing.level.tolerances.block,
+  }));
+
+const onTies = ({ site, level }: Standing): readonly Measured[] =>
+  (Object.entries(site.members) as [string, Placed][])
+    .filter(([id]) => id.startsWith('collar.'))
+    .map(([at, { off }]) => ({ feature: 'tie', at, off: off ?? 0, allowed: level.tolerances.tie }));
