@@ -1,4 +1,4 @@
-/** The figured roof: what `tt figure` prints. Lengths in inches, angles in degrees only where a name ends in Deg. */
+/** The figured roof: what `tt figure` prints. Lengths in inches, angles as rise and run; degrees are made where they are shown. */
 export type FiguredRoof = {
   readonly commonRafters: readonly CommonRafter[];
   readonly ridges: readonly FiguredRidge[];
@@ -46,7 +46,8 @@ export type FiguredBlock = {
   readonly count: number;
   readonly side: 'both';
   readonly length: number;
-  readonly bevelDeg: number;
+  /** Tilt of its top edge off square, as rise and run; `tt` prints it as bevelDeg. */
+  readonly bevel: { readonly rise: number; readonly run: number };
   readonly vent?: { readonly area: number; readonly shape: string };
 };
 

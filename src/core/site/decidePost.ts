@@ -1,5 +1,6 @@
 import { spread } from '../level/draw';
 import { roofOf } from '../level/layout';
+import { weightOf } from '../stock/lumber';
 import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
@@ -55,9 +56,6 @@ export const takeOutPost = (standing: Standing, member: PostId): Decision => {
   return happen({ type: 'takenOut', member });
 };
 
-/** Weight of the ridge, pounds, at 35 lb a cubic foot (facts from a lumber table; the machine's chart is compared with it). */
-export const ridgeWeight = ({ level }: Pick<Standing, 'level'>): number => {
-  const { thickness, depth } = level.plan.ridge;
-  const length = roofOf(level).ridges[0]?.length ?? 0;
-  return (thickness * depth * length * 35) / 1728;
-};
+/** Weight of the ridge, pounds: a machine's chart and two people's backs are held against it. */
+export const ridgeWeight = ({ level }: Pick<Standing, 'level'>): number =>
+  weightOf({ ...level.plan.ridge, length: roofOf(level).ridges[0]?.length ?? 0 });

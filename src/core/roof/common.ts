@@ -1,0 +1,31 @@
+import type { CommonRafter } from './figured';
+import type { Eave } from './form';
+import type { Section } from './plan';
+
+/** Everything one common rafter needs cut, from its plane: name by name as the figured roof has them. */
+export type RafterCuts = Omit<CommonRafter, 'id' | 'count' | 'side'>;
+
+export const rafterCuts = ({ run, m, overhang, seat }: Eave, sections: { readonly rafter: Section; readonly ridge: Section }): RafterCuts => {
+  const g = Math.sqrt(1 + m * m);
+  const { depth } = sections.rafter;
+  const shortening = sections.ridge.thickness / 2;
+  const bodyLength = (run - shortening) * g;
+  const tailLength = overhang * g;
+  const edgeLength = bodyLength + tailLength;
+  return {
+    run,
+    rise: run * m,
+    lineLength: run * g,
+    shortening,
+    bodyLength,
+    tailLength,
+    edgeLength,
+    stockLength: edgeLength + depth * m,
+    plumbCutLength: depth * g,
+    seat,
+    heelCut: seat * m,
+    heightAbovePlate: depth * g - seat * m,
+    notchDepth: (seat * m) / g,
+    maxSeat: ((depth / 4) * g) / m,
+  };
+};

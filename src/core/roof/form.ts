@@ -1,0 +1,44 @@
+import { gradient } from '../units/slope';
+import type { RoofPlan } from './plan';
+import type { Side } from './side';
+
+/**
+ * A roof as planes over plates. Each eave has a reference face and a plane that rises from it; ridges are where planes
+ * meet. Plans of every kind are expanded to this, and nothing after it asks what kind it was.
+ */
+export type RoofForm = {
+  readonly eaves: readonly Eave[];
+  readonly ridge: { readonly from: number; readonly to: number };
+  /** Along the eaves, from gable to gable, inches. */
+  readonly length: number;
+};
+
+export type Eave = {
+  readonly side: Side;
+  /** Level, reference face to ridge centre line, inches. */
+  readonly run: number;
+  /** Rise for each inch of run. */
+  readonly m: number;
+  readonly overhang: number;
+  readonly seat: number;
+  /** Part of the seat that really lies on the plate: less by the sheathing when the heel cut is at its face. */
+  readonly bearing: number;
+};
+
+/** The only place that knows kinds. */
+export const expand = (plan: RoofPlan): RoofForm => {
+  const clad = plan.reference === 'sheathing' ? plan.sheathing : 0;
+  const eave = (side: Side): Eave => ({
+    side,
+    run: plan.span / 2 + clad,
+    m: gradient(plan.slope),
+    overhang: plan.overhang,
+    seat: plan.seat,
+    bearing: plan.seat - clad,
+  });
+  return {
+    eaves: [eave('street'), eave('yard')],
+    ridge: { from: -plan.rakeOverhang, to: plan.length + plan.rakeOverhang },
+    length: plan.length,
+  };
+};
