@@ -5,7 +5,8 @@ import * as z from 'zod/mini';
 const words = z.strictObject({ en: z.string().check(z.minLength(1)), es: z.string().check(z.minLength(1)) });
 const length = z.number().check(z.gte(0), z.lte(12));
 const id = z.string().check(z.regex(/^[a-z][a-z0-9-]{1,40}$/));
-const few = <T extends string>(...options: readonly [T, ...T[]]) => z.array(z.enum(options)).check(z.minLength(1), z.maxLength(options.length));
+const few = <T extends string>(...options: readonly [T, ...T[]]) =>
+  z.array(z.enum(options)).check(z.minLength(1), z.maxLength(options.length));
 
 export const faultIds = [
   'crownDown',
@@ -77,7 +78,11 @@ export const levelSchema = z.strictObject({
     ridgeLength: few('cut', 'wild'),
   }),
   machine: z.optional(
-    z.strictObject({ reach: z.number().check(z.gt(0)), chart: z.number().check(z.gt(0)), steady: z.number().check(z.gte(0), z.lte(2)) }),
+    z.strictObject({
+      reach: z.number().check(z.gt(0)),
+      chart: z.number().check(z.gt(0)),
+      steady: z.number().check(z.gte(0), z.lte(2)),
+    }),
   ),
   asFound: z.strictObject({
     planted: z.array(planted).check(z.maxLength(40)),

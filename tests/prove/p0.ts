@@ -8,7 +8,7 @@ const runs = Number(process.argv[2] ?? 20000);
 const rows: Record<string, Record<string, number>> = {};
 for (const file of readdirSync('levels/first-gable')) {
   const read = parseLevel(readFileSync(`levels/first-gable/${file}`, 'utf8'));
-  if (!read.ok) throw new Error(read.complaints.join('\n'));
+  if (!read.ok) throw new Error(read.complaints.map((c) => JSON.stringify(c)).join('\n'));
   for (const methods of waysOf(read.value)) {
     rows[chanceKey({ level: read.value, methods })] = chanceBroken({ level: read.value, methods }, { runs, seed: 1 });
   }

@@ -3,7 +3,9 @@ export const clearBays = (stations: readonly number[], thickness: number): reado
   stations.slice(1).map((x, i) => x - (stations[i] as number) - thickness);
 
 /** Equal bays counted together, in the order they first come. Told apart at a millionth of an inch: finer is rounding. */
-export const differentBays = (bays: readonly number[]): readonly { readonly clear: number; readonly count: number }[] => {
+export const differentBays = (
+  bays: readonly number[],
+): readonly { readonly clear: number; readonly count: number }[] => {
   const groups = new Map<number, { clear: number; count: number }>();
   for (const clear of bays) {
     const key = Math.round(clear * 1e6);

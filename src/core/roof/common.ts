@@ -5,7 +5,10 @@ import type { Section } from './plan';
 /** Everything one common rafter needs cut, from its plane: name by name as the figured roof has them. */
 export type RafterCuts = Omit<CommonRafter, 'id' | 'count' | 'side'>;
 
-export const rafterCuts = ({ run, m, overhang, seat }: Eave, sections: { readonly rafter: Section; readonly ridge: Section }): RafterCuts => {
+export const rafterCuts = (
+  { run, m, overhang, seat }: Eave,
+  sections: { readonly rafter: Section; readonly ridge: Section },
+): RafterCuts => {
   const g = Math.sqrt(1 + m * m);
   const { depth } = sections.rafter;
   const shortening = sections.ridge.thickness / 2;

@@ -13,7 +13,12 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const eave = form.eaves[0] as Eave;
   const cuts = rafterCuts(eave, plan);
   const topHeight = cuts.heightAbovePlate + (eave.run - cuts.shortening) * eave.m;
-  const marks = stations({ length: form.length, spacing: plan.spacing, thickness: plan.rafter.thickness, datum: plan.datum });
+  const marks = stations({
+    length: form.length,
+    spacing: plan.spacing,
+    thickness: plan.rafter.thickness,
+    datum: plan.datum,
+  });
   return {
     commonRafters: [common(cuts, form.eaves.length * marks.length)],
     ridges: [ridge({ plan, form, cuts, topHeight })],
@@ -24,9 +29,19 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   };
 };
 
-const common = (cuts: RafterCuts, count: number): CommonRafter => ({ id: 'common', count, side: 'both', ...cuts });
+const common = (cuts: RafterCuts, count: number): CommonRafter => ({
+  id: 'common',
+  count,
+  side: 'both',
+  ...cuts,
+});
 
-type Top = { readonly plan: RoofPlan; readonly form: RoofForm; readonly cuts: RafterCuts; readonly topHeight: number };
+type Top = {
+  readonly plan: RoofPlan;
+  readonly form: RoofForm;
+  readonly cuts: RafterCuts;
+  readonly topHeight: number;
+};
 
 const ridge = ({ plan, form, cuts, topHeight }: Top): FiguredRidge => {
   const length = form.ridge.to - form.ridge.from;
@@ -43,8 +58,17 @@ const ridge = ({ plan, form, cuts, topHeight }: Top): FiguredRidge => {
 };
 
 /** One block for each different bay, both eaves counted. A bay too tight for its block gets none. */
-const blocks = (plan: RoofPlan, { marks, eave }: { readonly marks: readonly number[]; readonly eave: Eave }): readonly FiguredBlock[] =>
+const blocks = (
+  plan: RoofPlan,
+  { marks, eave }: { readonly marks: readonly number[]; readonly eave: Eave },
+): readonly FiguredBlock[] =>
   differentBays(clearBays(marks, plan.rafter.thickness))
     .map(({ clear, count }) => ({ length: clear - plan.blockAllowance, count: 2 * count }))
     .filter(({ length }) => length > 0)
-    .map(({ length, count }, i) => ({ id: `block.${i + 1}`, count, side: 'both', length, bevel: { rise: plan.blockStands === 'plumb' ? eave.m : 0, run: 1 } }));
+    .map(({ length, count }, i) => ({
+      id: `block.${i + 1}`,
+      count,
+      side: 'both',
+      length,
+      bevel: { rise: plan.blockStands === 'plumb' ? eave.m : 0, run: 1 },
+    }));

@@ -39,7 +39,11 @@ export type FiguredRidge = {
   readonly bearsFully: boolean;
 };
 
-export type Layout = { readonly spacing: number; readonly datum: string; readonly stations: readonly number[] };
+export type Layout = {
+  readonly spacing: number;
+  readonly datum: string;
+  readonly stations: readonly number[];
+};
 
 export type FiguredBlock = {
   readonly id: string;

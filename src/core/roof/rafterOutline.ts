@@ -11,6 +11,22 @@ export const rafterOutline = (cuts: CommonRafter): readonly Vec2[] => {
   const under = (out: number): number => top(out) - cuts.plumbCutLength;
   const out = cuts.run + cuts.tailLength / Math.sqrt(1 + m * m);
   const inside = cuts.run - cuts.seat;
-  const tail: readonly Vec2[] = cuts.tailLength > 0 ? [[cuts.run, 0], [cuts.run, under(cuts.run)], [out, under(out)], [out, top(out)]] : [[cuts.run, 0], [cuts.run, top(cuts.run)]];
-  return [[cuts.shortening, top(cuts.shortening)], [cuts.shortening, under(cuts.shortening)], [inside, 0], ...tail];
+  const tail: readonly Vec2[] =
+    cuts.tailLength > 0
+      ? [
+          [cuts.run, 0],
+          [cuts.run, under(cuts.run)],
+          [out, under(out)],
+          [out, top(out)],
+        ]
+      : [
+          [cuts.run, 0],
+          [cuts.run, top(cuts.run)],
+        ];
+  return [
+    [cuts.shortening, top(cuts.shortening)],
+    [cuts.shortening, under(cuts.shortening)],
+    [inside, 0],
+    ...tail,
+  ];
 };

@@ -1,5 +1,10 @@
 /** What a row of rafters is laid out from. Inches. */
-export type Row = { readonly length: number; readonly spacing: number; readonly thickness: number; readonly datum: 'endA' | 'endB' | 'centre' };
+export type Row = {
+  readonly length: number;
+  readonly spacing: number;
+  readonly thickness: number;
+  readonly datum: 'endA' | 'endB' | 'centre';
+};
 
 /**
  * Rafter centres from end A. The first and last sit flush with the gables; inner ones are measured from the datum, and one
@@ -15,7 +20,9 @@ export const stations = (row: Row): readonly number[] => {
 
 const innerMarks = ({ length, spacing, datum }: Row): readonly number[] => {
   if (datum === 'centre') return fromCentre(length, spacing);
-  const marks = Array.from({ length: Math.ceil(length / spacing) }, (_, i) => (i + 1) * spacing).filter((x) => x < length);
+  const marks = Array.from({ length: Math.ceil(length / spacing) }, (_, i) => (i + 1) * spacing).filter(
+    (x) => x < length,
+  );
   return datum === 'endA' ? marks : marks.map((x) => length - x).reverse();
 };
 

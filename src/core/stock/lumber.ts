@@ -10,12 +10,22 @@ export const lumber: readonly LumberRow[] = [
 ];
 
 /** What a section is called at the yard, or its size when it has no name. */
-export const nominalOf = ({ thickness, depth }: { readonly thickness: number; readonly depth: number }): string =>
-  lumber.find((row) => row.thickness === thickness && row.depth === depth)?.nominal ?? `${thickness}×${depth}`;
+export const nominalOf = ({
+  thickness,
+  depth,
+}: {
+  readonly thickness: number;
+  readonly depth: number;
+}): string =>
+  lumber.find((row) => row.thickness === thickness && row.depth === depth)?.nominal ??
+  `${thickness}×${depth}`;
 
 /** Dry wood as lumber tables reckon it (read: it gives 2.64 lb/ft for a 2×8). */
 export const poundsPerCubicFoot = 35;
 
 /** Weight of a straight stick, pounds; sizes in inches. */
-export const weightOf = (stick: { readonly thickness: number; readonly depth: number; readonly length: number }): number =>
-  (stick.thickness * stick.depth * stick.length * poundsPerCubicFoot) / 1728;
+export const weightOf = (stick: {
+  readonly thickness: number;
+  readonly depth: number;
+  readonly length: number;
+}): number => (stick.thickness * stick.depth * stick.length * poundsPerCubicFoot) / 1728;

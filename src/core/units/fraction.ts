@@ -1,5 +1,10 @@
 /** A length on a tape: whole inches and sixteenths in lowest terms. `num` 0 when it is on the inch. */
-export type Fraction = { readonly sign: 1 | -1; readonly whole: number; readonly num: number; readonly den: number };
+export type Fraction = {
+  readonly sign: 1 | -1;
+  readonly whole: number;
+  readonly num: number;
+  readonly den: number;
+};
 
 /** To the nearest division of a tape, sixteenths unless said. Halves go away from zero. */
 export const toFraction = (inches: number, division = 16): Fraction => {

@@ -1,0 +1,16 @@
+/** One thing wrong with a file: where, what, and what is accepted instead. */
+export type Complaint = { readonly path: string; readonly wrong: string; readonly accepted: string };
+
+export type Read<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly complaints: readonly Complaint[] };
+
+export const complaint = (path: string, wrong: string, accepted: string): Complaint => ({
+  path,
+  wrong,
+  accepted,
+});
+
+/** `file: path.to.key: what is wrong (what is accepted)`, on one line whatever the file holds. */
+export const complaintLine = (file: string, { path, wrong, accepted }: Complaint): string =>
+  `${file}: ${path}: ${wrong} (${accepted})`.replace(/\s+/g, ' ');

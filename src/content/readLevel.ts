@@ -1,0 +1,22 @@
+import type { Level } from '../core/level/level';
+import type { Read } from './complaint';
+import { levelSchema } from './levelSchema';
+import { readJson } from './readJson';
+import { readRoof } from './readRoof';
+import { readShape } from './shape';
+
+/** A level file's text to a level that can be played, or what is wrong with it. */
+export const parseLevel = (text: string): Read<Level> => {
+  const json = readJson(text);
+  return json.ok ? readLevel(json.value) : json;
+};
+
+/** The same from plain data. */
+export const readLevel = (value: unknown): Read<Level> => {
+  const shape = readShape(levelSchema, value);
+  if (!shape.ok) return shape;
+  const roof = readRoof(shape.value.roof, 'roof');
+  if (!roof.ok) return roof;
+  const { format: _format, roof: _roof, machine, par, ...rest } = shape.value;
+  return { ok: true, value: { ...rest, machine, par: par as Level['par'], plan: roof.value } };
+};

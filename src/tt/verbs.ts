@@ -1,0 +1,6 @@
+/** What the door understands. Each verb lives in a file of its own and is loaded only when it is called. */
+export type Verb = (args: readonly string[]) => number | Promise<number>;
+
+export const verbs: Readonly<Record<string, () => Promise<Verb>>> = {
+  figure: async () => (await import('./figure')).figureVerb,
+};
