@@ -1,0 +1,68 @@
+import { roofOf } from '../../core/level/layout';
+import type { Level } from '../../core/level/level';
+import type { CommonRafter, FiguredRoof } from '../../core/roof/figured';
+import { gradient } from '../../core/units/slope';
+import type { Pose } from '../../core/site/pose';
+import type { SiteState } from '../../core/site/state';
+
+/** All that is needed to say where bodies are. */
+export type Shown = {
+  readonly level: Level;
+  readonly pose: Pose;
+  readonly site: SiteState;
+  readonly figured: FiguredRoof;
+};
+
+/** Figured measures the drawing keeps coming back to, inches. */
+export type Scheme = {
+  readonly half: number;
+  readonly length: number;
+  readonly m: number;
+  readonly common: CommonRafter;
+  readonly top: number;
+  readonly stations: readonly number[];
+  /** Middle of a post's bay and of a brace's, near end A and near end B. */
+  readonly posts: readonly [number, number];
+  readonly braces: readonly [number, number];
+  /** Top of what the crew walks on, when there is something. */
+  readonly floor: number | undefined;
+  readonly tieDepth: number;
+};
+
+/** Thickness of the sheets laid to walk on, inches. Common practice, no source. */
+export const sheetThickness = 0.75;
+/** A sheathed wall's sheet, inches. Common practice, no source. */
+export const wallSheet = 0.5;
+/** One plate's thickness, inches: dressed size of 2-inch lumber. */
+export const plateThickness = 1.5;
+
+export const schemeOf = ({ level, site, figured }: Shown): Scheme => {
+  const common = figured.commonRafters[0] as CommonRafter;
+  const { stations } = figured.layout;
+  const bay = (n: number): number => ((stations[n - 1] ?? 0) + (stations[n] ?? 0)) / 2;
+  const last = stations.length - 1;
+  const tieDepth = level.plan.rafter.depth;
+  const joists = Object.keys(site.members).some((id) => id.startsWith('joist.'));
+  const platform = site.ready.platform !== undefined;
+  const floor = platform ? tieDepth + sheetThickness : joists ? tieDepth : undefined;
+  return {
+    half: level.plan.span / 2,
+    length: level.plan.length,
+    m: gradient(level.plan.slope),
+    common,
+    top: figured.ridges[0]?.topHeight ?? 0,
+    stations,
+    posts: [bay(Math.min(2, last)), bay(Math.max(1, last - 1))],
+    braces: [bay(Math.min(3, last)), bay(Math.max(1, last - 2))],
+    floor,
+    tieDepth,
+  };
+};
+
+/** The same with the roof figured from the level. */
+export const shownOf = (level: Level, pose: Pose, site: SiteState): Shown => ({
+  level,
+  pose,
+  site,
+  figured: roofOf(level),
+});

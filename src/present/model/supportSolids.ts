@@ -1,0 +1,111 @@
+import type { Vec3 } from '../../core/geometry/vector';
+import { box, stick } from './prism';
+import { ridgeUnderAt } from './roofSolids';
+import type { Scheme, Shown } from './scheme';
+import type { About, Solid } from './solid';
+
+/** Posts under the ridge with their pads, scabs and cleats, and the braces that keep it from leaning. */
+export const supportSolids = (shown: Shown, scheme: Scheme): readonly Solid[] => [
+  ...([1, 2] as const).flatMap((n) => postSolids(shown, scheme, n)),
+  ...braceSolids(shown, scheme),
+];
+
+/** Where a post stands when there is nothing to walk on: on the joists' line. Inches. */
+const bareFloor = 0;
+
+const postSolids = (shown: Shown, scheme: Scheme, n: 1 | 2): readonly Solid[] => {
+  const placed = shown.site.members[`post.${n}`];
+  if (!placed) return [];
+  const { thickness: t, depth } = shown.level.plan.ridge;
+  const x = scheme.posts[n - 1] as number;
+  const foot = scheme.floor ?? bareFloor;
+  const head = ridgeUnderAt(shown.pose, depth, x) ?? scheme.top - depth + (placed.off ?? 0);
+  const aside = asideAt(shown, x);
+  const about: About = { id: `post.${n}`, role: 'post', selectable: true };
+  const part = (k: number, from: Vec3, to: Vec3): Solid =>
+    box({ ...about, seed: 150 + 9 * n + k }, { from, to });
+  const atHead = placed.how === 'head' || placed.how === 'both';
+  const atFoot = placed.how === 'foot' || placed.how === 'both';
+  return [
+    part(0, [x - 15, aside - 2.75, foot], [x + 15, aside + 2.75, foot + 1.5]),
+    part(1, [x - 1.75, aside - t / 2, foot + 1.5], [x + 1.75, aside + t / 2, head]),
+    ...(atHead
+      ? [
+          part(2, [x - 1.75, aside - t, head - 9], [x + 1.75, aside - t / 2, head + depth - 1.5]),
+          part(3, [x - 1.75, aside + t / 2, head - 9], [x + 1.75, aside + t, head + depth - 1.5]),
+        ]
+      : []),
+    ...(atFoot
+      ? [
+          part(4, [x + 1.75, aside - 1.75, foot + 1.5], [x + 7, aside + 1.75, foot + 3]),
+          part(5, [x - 7, aside - 1.75, foot + 1.5], [x - 1.75, aside + 1.75, foot + 3]),
+        ]
+      : []),
+  ];
+};
+
+const asideAt = ({ pose }: Shown, x: number): number => {
+  const { ridge } = pose;
+  if (!ridge) return 0;
+  return ridge.A.y + ((ridge.B.y - ridge.A.y) * (x - ridge.A.x)) / (ridge.B.x - ridge.A.x);
+};
+
+const braceSolids = (shown: Shown, scheme: Scheme): readonly Solid[] => {
+  const { members } = shown.site;
+  return [
+    ...('brace.across.A' in members ? acrossAt(shown, scheme, 'A') : []),
+    ...('brace.across.B' in members ? acrossAt(shown, scheme, 'B') : []),
+    ...('brace.along.1' in members ? alongRidge(shown, scheme) : []),
+  ];
+};
+
+/** Inward of a brace's bay toward the yard: how far out its foot stands, inches; ours. */
+const acrossFoot = 36;
+
+const acrossAt = (shown: Shown, scheme: Scheme, end: 'A' | 'B'): readonly Solid[] => {
+  const about: About = { id: `brace.across.${end}`, role: 'brace', selectable: true };
+  const x = scheme.braces[end === 'A' ? 0 : 1];
+  const floor = scheme.floor ?? bareFloor;
+  const top = ridgeTopAt(shown, scheme, x);
+  const y = asideAt(shown, x);
+  return [
+    stick(about, {
+      from: [x, y + 2.3, top - 5.2],
+      to: [x, acrossFoot, floor + 0.5],
+      wide: [0, 1, 0],
+      width: 3.5,
+      thickness: 1.5,
+    }),
+    box(about, { from: [x - 1.75, acrossFoot + 2.2, floor], to: [x + 1.75, acrossFoot + 9, floor + 1.5] }),
+  ];
+};
+
+const ridgeTopAt = (shown: Shown, scheme: Scheme, x: number): number =>
+  ridgeUnderAt(shown.pose, 0, x) ?? scheme.top;
+
+/** Two sticks on the yard face of the ridge, each leaning along it to a cleat. */
+const alongRidge = (shown: Shown, scheme: Scheme): readonly Solid[] => {
+  const about: About = { id: 'brace.along.1', role: 'brace', selectable: true };
+  const floor = scheme.floor ?? bareFloor;
+  const [a, b] = scheme.posts;
+  const lean = Math.min(42, (b - a) * 0.38);
+  const rows = [
+    [b - 6, b - 6 - lean],
+    [a + 7, a + 7 + lean],
+  ] as const;
+  return rows.flatMap(([head, foot]) => {
+    const y = asideAt(shown, head) + 1.5;
+    const way = Math.sign(foot - head);
+    const cleat = [foot + way * 2.2, foot + way * 9.5].sort((p, q) => p - q) as [number, number];
+    return [
+      stick(about, {
+        from: [head, y, ridgeTopAt(shown, scheme, head) - 3.2],
+        to: [foot, y, floor + 0.6],
+        wide: [1, 0, 0],
+        width: 3.5,
+        thickness: 1.5,
+      }),
+      box(about, { from: [cleat[0], y - 1.3, floor], to: [cleat[1], y + 2.2, floor + 1.5] }),
+    ];
+  });
+};

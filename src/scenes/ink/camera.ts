@@ -1,0 +1,62 @@
+import { cross, dot, sub, type Vec3 } from '../../core/geometry/vector';
+import type { Point } from './pencil';
+
+/** A parallel projection: directions to the right, up and away from the eye, pixels per inch, and what lies in the middle. */
+export type Camera = {
+  readonly right: Vec3;
+  readonly up: Vec3;
+  readonly away: Vec3;
+  readonly scale: number;
+  readonly middle: Point;
+  readonly target: Vec3;
+};
+
+/** Screen x and y, and depth away from the eye in inches. */
+export const project = (camera: Camera, p: Vec3): readonly [number, number, number] => {
+  const d = sub(p, camera.target);
+  return [
+    camera.middle[0] + camera.scale * dot(d, camera.right),
+    camera.middle[1] - camera.scale * dot(d, camera.up),
+    dot(d, camera.away),
+  ];
+};
+
+export const onScreen = (camera: Camera, p: Vec3): Point => {
+  const [x, y] = project(camera, p);
+  return [x, y];
+};
+
+/** The four corners one may stand at: the eave side or gable end that mostly faces you. */
+export type Corner = 'street' | 'B' | 'yard' | 'A';
+export const corners: readonly Corner[] = ['street', 'B', 'yard', 'A'];
+
+/** Degrees turned past square to that side, and tilted down; from the look's tokens. */
+const turned = 30;
+const tilted = 26;
+const radians = Math.PI / 180;
+
+type Lie = Pick<Camera, 'scale' | 'middle' | 'target'>;
+
+export const cornerCamera = (corner: Corner, lie: Lie): Camera => {
+  const a = (turned + 90 * corners.indexOf(corner)) * radians;
+  const e = tilted * radians;
+  const away: Vec3 = [-Math.sin(a) * Math.cos(e), Math.cos(a) * Math.cos(e), -Math.sin(e)];
+  const right: Vec3 = [Math.cos(a), Math.sin(a), 0];
+  return { ...lie, away, right, up: cross(right, away) };
+};
+
+/** Looking level from end A along the ridge: street on the right. */
+export const sectionCamera = (lie: Lie): Camera => ({
+  ...lie,
+  right: [0, -1, 0],
+  up: [0, 0, 1],
+  away: [1, 0, 0],
+});
+
+/** Looking level across the ridge from the street (A on the left) or from the yard (B on the left). */
+export const sideCamera = (from: 'street' | 'yard', lie: Lie): Camera => ({
+  ...lie,
+  right: [from === 'street' ? 1 : -1, 0, 0],
+  up: [0, 0, 1],
+  away: [0, from === 'street' ? 1 : -1, 0],
+});

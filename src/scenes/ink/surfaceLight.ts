@@ -1,0 +1,85 @@
+import { dot, scale, type Vec3 } from '../../core/geometry/vector';
+import { sunward, type Lights } from './light';
+import { hash } from './noise';
+import type { Palette } from './palette';
+import { seenBy, type Ground } from './plane';
+import type { Raster } from './raster';
+
+/** Light on one flat surface, ready to be asked at any sample. */
+export type SurfaceLight = {
+  readonly base: number;
+  readonly sky: number;
+  readonly sun: number;
+  readonly sunView: Ground | undefined;
+  readonly skyViews: readonly { readonly raster: Raster; readonly view: Ground; readonly weight: number }[];
+};
+
+/** A surface is lifted off itself by this much before it is compared with what a light sees, inches. */
+const sunLift = 0.45;
+const skyLift = 0.7;
+
+export const surfaceLight = (
+  { ground, normal }: { readonly ground: Ground; readonly normal: Vec3 },
+  lights: Lights,
+  palette: Palette,
+): SurfaceLight => {
+  const toSun = Math.max(0, dot(normal, sunward));
+  const skyward = 0.5 + 0.5 * normal[2];
+  return {
+    base: palette.ambient,
+    sky: 0.27 * skyward + 0.07,
+    sun: palette.sunStrength * toSun,
+    sunView: toSun > 0 ? seenBy(ground, lights.sun.camera, scale(normal, sunLift)) : undefined,
+    skyViews: lights.sky
+      .map((raster) => ({
+        raster,
+        view: seenBy(ground, raster.camera, scale(normal, skyLift)),
+        weight: -dot(normal, raster.camera.away),
+      }))
+      .filter(({ weight }) => weight > 0.02),
+  };
+};
+
+/** Light 0…1 at a sample: what is always there, open sky, and sun where nothing stands in its way. */
+export const lightAt = (light: SurfaceLight, lights: Lights, x: number, y: number): number => {
+  const open = openAt(light, x, y);
+  const seen = light.sunView ? sunAt(light.sunView, lights.sun, x, y) : 0;
+  return light.base + light.sky * (0.38 + 0.62 * open) + light.sun * seen;
+};
+
+const sunAt = (view: Ground, { width, height, depth }: Raster, x: number, y: number): number => {
+  const u = view[0][0] + view[0][1] * x + view[0][2] * y - 0.5;
+  const v = view[1][0] + view[1][1] * x + view[1][2] * y - 0.5;
+  const d = view[2][0] + view[2][1] * x + view[2][2] * y;
+  const i = Math.floor(u);
+  const j = Math.floor(v);
+  if (i < 1 || j < 1 || i > width - 4 || j > height - 4) return 1;
+  const [fu, fv] = [u - i, v - j];
+  let sum = 0;
+  for (let b = -1; b <= 2; b++) {
+    const wv = b < 0 ? 1 - fv : b > 1 ? fv : 1;
+    for (let a = -1; a <= 2; a++) {
+      const wu = a < 0 ? 1 - fu : a > 1 ? fu : 1;
+      if ((depth[(j + b) * width + i + a] as number) >= d - 0.25) sum += wu * wv;
+    }
+  }
+  return sum / 9;
+};
+
+const openAt = ({ skyViews }: SurfaceLight, x: number, y: number): number => {
+  const [jx, jy] = [hash(x, y, 1) - 0.5, hash(x, y, 2) - 0.5];
+  let open = 0;
+  let all = 0;
+  for (const { raster, view, weight } of skyViews) {
+    const u = Math.floor(view[0][0] + view[0][1] * x + view[0][2] * y + jx);
+    const v = Math.floor(view[1][0] + view[1][1] * x + view[1][2] * y + jy);
+    all += weight;
+    if (u < 0 || v < 0 || u >= raster.width || v >= raster.height) open += weight;
+    else if (
+      (raster.depth[v * raster.width + u] as number) >=
+      view[2][0] + view[2][1] * x + view[2][2] * y - 0.5
+    )
+      open += weight;
+  }
+  return all > 0 ? open / all : 0.6;
+};

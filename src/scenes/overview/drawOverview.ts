@@ -1,0 +1,199 @@
+import type { Vec3 } from '../../core/geometry/vector';
+import { modelOf, type Model } from '../../present/model/solidsOf';
+import { schemeOf, type Shown } from '../../present/model/scheme';
+import type { Solid } from '../../present/model/solid';
+import { onScreen, type Camera, type Corner } from '../ink/camera';
+import { css } from '../ink/color';
+import { drawEdges, seenRuns, type EdgeStyle } from '../ink/edges';
+import { lightsFor, type Lights } from '../ink/light';
+import { palettes, type Palette, type Theme } from '../ink/palette';
+import { inkOn, pencil, sheetOf, tooth, type Ink } from '../ink/pencil';
+import { addMesh, addSolid, rasterFor, type Raster } from '../ink/raster';
+import { shade } from '../ink/shade';
+import { drawAxisMark, drawingFont } from './axisMark';
+import { crewOf, type Crew } from './crew';
+import { fittedCamera, type Area } from './fit';
+import { drawGear, drawLifeline } from './gear';
+import { drawOutlines } from './outline';
+import type { DrawingWords } from './words';
+
+/** What the overview is drawn from. Sizes in device pixels; `ratio` is device pixels to a CSS pixel. */
+export type OverviewInput = {
+  readonly shown: Shown;
+  readonly corner: Corner;
+  readonly theme: Theme;
+  readonly words: DrawingWords | undefined;
+  readonly width: number;
+  readonly height: number;
+  /** Where the roof itself must fit, clear of what lies over the drawing. */
+  readonly area: Area;
+  readonly ratio: number;
+  readonly people: boolean;
+};
+
+/** The drawing, and what a finger or a selection needs of it afterwards. */
+export type Overview = {
+  readonly canvas: HTMLCanvasElement;
+  readonly raster: Raster;
+  readonly camera: Camera;
+  readonly model: Model;
+};
+
+/** Bodies, people and light of one state of the site: they do not depend on the corner one stands at. */
+export type Staged = { readonly model: Model; readonly crew: Crew; readonly lights: Lights };
+
+export const stagedOf = (shown: Shown, people: boolean): Staged => {
+  const model = modelOf(shown);
+  const crew: Crew = people ? crewOf(shown) : { meshes: [], lines: [] };
+  return { model, crew, lights: lightsFor({ solids: model.solids, meshes: crew.meshes }) };
+};
+
+/** No ring closer than this on screen, device pixels: the pitch widens instead. From the look's tokens. */
+const closestRing = 1.6;
+/** Pictures of more samples than this are taken at one sample a pixel. Ours: keeps a redraw short on a phone. */
+const mostSamples = 3_400_000;
+
+export const drawOverview = (input: OverviewInput, staged: Staged): Overview => {
+  const { shown, width, height, ratio, theme } = input;
+  const scheme = schemeOf(shown);
+  const camera = fittedCamera({ ...input, scheme, overhang: shown.level.plan.overhang });
+  const fine = width * height * 4 <= mostSamples ? 2 : 1;
+  const raster = rasterFor({ width, height, fine }, camera);
+  for (const solid of staged.model.solids) addSolid(raster, solid);
+  for (const mesh of staged.crew.meshes) addMesh(raster, mesh);
+  const palette = palettes[theme];
+  const canvas = shade(raster, {
+    theme,
+    amount: palette.grainAmount.overview,
+    pitch: Math.max(0.5, Math.round((closestRing / camera.scale) * 10) / 10),
+    lighting: { kind: 'lit', lights: staged.lights },
+  });
+  const ink = inkOn(canvas);
+  drawPencil(ink, { raster, palette, ratio, model: staged.model, night: theme === 'night' });
+  drawOutlines(ink, raster, theme === 'night' ? [14, 10, 8] : [44, 28, 18]);
+  drawStrings(ink, { raster, palette, ratio, model: staged.model });
+  const gear = { ink, raster, camera, palette, ratio };
+  for (const line of staged.crew.lines) drawLifeline(gear, line);
+  drawGear(gear, shown);
+  fadeFoot(ink, ratio);
+  if (input.words) drawWords(ink, { input, camera, palette }, input.words);
+  return { canvas, raster, camera, model: staged.model };
+};
+
+type Penciled = {
+  readonly raster: Raster;
+  readonly palette: Palette;
+  readonly ratio: number;
+  readonly model: Model;
+};
+
+const drawPencil = (
+  ink: Ink,
+  { raster, palette, ratio, model, night }: Penciled & { readonly night: boolean },
+): void => {
+  const layer = inkOn(sheetOf(ink.canvas.width, ink.canvas.height));
+  drawEdges(layer, raster, { solids: model.solids, style: edgeStyle(palette, ratio), bias: 0.5 });
+  for (const { kind, a, b } of model.strokes) {
+    if (kind !== 'mark') continue;
+    for (const run of seenRuns(raster, { a, b }, 0.6))
+      pencil(layer, { ...run, width: ratio, alpha: 0.85, color: night ? [236, 228, 212] : [40, 36, 32] });
+  }
+  tooth(layer, 0.55);
+  ink.drawImage(layer.canvas, 0, 0);
+};
+
+/** Silhouettes stronger than inner edges; walls and plates quieter than the work. */
+const edgeStyle =
+  ({ edge, steelEdge, edgeAlpha }: Palette, ratio: number): EdgeStyle =>
+  ({ role }, outer) => {
+    if (role === 'floor') return undefined;
+    if (role === 'wall') return { width: 0.8 * ratio, alpha: outer ? 0.4 : 0.25, color: edge };
+    if (role === 'plate')
+      return { width: (outer ? 0.9 : 0.65) * ratio, alpha: outer ? 0.62 : 0.36, color: edge };
+    if (role === 'ladder' || role === 'strap' || role === 'tool')
+      return { width: 0.8 * ratio, alpha: 0.7, color: steelEdge };
+    if (role === 'panel') return { width: 0.8 * ratio, alpha: 0.5, color: edge };
+    return {
+      width: (outer ? 1.15 : 0.8) * ratio,
+      alpha: outer ? edgeAlpha.outer : edgeAlpha.inner,
+      color: edge,
+    };
+  };
+
+/** Strings and chalk are what is meant: blue, with a paper casing where they cross the work. */
+const drawStrings = (ink: Ink, { raster, palette, ratio, model }: Penciled): void => {
+  for (const { kind, a, b } of model.strokes) {
+    if (kind === 'mark') continue;
+    const runs = seenRuns(raster, { a, b }, 0.9);
+    for (const [width, color] of [
+      [kind === 'string' ? 3.6 : 3, css(palette.casing, 0.8)],
+      [kind === 'string' ? 1.7 : 1.4, css(palette.chalk)],
+    ] as const)
+      for (const { from, to } of runs) {
+        ink.strokeStyle = color;
+        ink.lineWidth = width * ratio;
+        ink.beginPath();
+        ink.moveTo(from[0], from[1]);
+        ink.lineTo(to[0], to[1]);
+        ink.stroke();
+      }
+  }
+};
+
+/** The drawing runs out at its foot instead of being cut off. CSS pixels. */
+const footFade = 40;
+
+const fadeFoot = (ink: Ink, ratio: number): void => {
+  const { width, height } = ink.canvas;
+  const wash = ink.createLinearGradient(0, height - footFade * ratio, 0, height - 4 * ratio);
+  wash.addColorStop(0, 'rgba(0,0,0,0)');
+  wash.addColorStop(1, 'rgba(0,0,0,1)');
+  ink.save();
+  ink.globalCompositeOperation = 'destination-out';
+  ink.fillStyle = wash;
+  ink.fillRect(0, height - footFade * ratio, width, footFade * ratio);
+  ink.restore();
+};
+
+type Lettered = { readonly input: OverviewInput; readonly camera: Camera; readonly palette: Palette };
+
+const drawWords = (ink: Ink, { input, camera, palette }: Lettered, words: DrawingWords): void => {
+  const { shown, ratio, area } = input;
+  const { length, top } = schemeOf(shown);
+  const out = camera.right[0] * 14;
+  const letters: readonly (readonly [string, Vec3])[] = [
+    ['A', [-8, 0, top + 8]],
+    ['B', [length + 8, 0, top + 8]],
+  ];
+  ink.font = drawingFont(17 * ratio);
+  ink.fillStyle = css(palette.ink);
+  ink.textAlign = 'center';
+  ink.textBaseline = 'middle';
+  letters.forEach(([letter, p], i) => {
+    const [x, y] = onScreen(camera, p);
+    ink.fillText(letter, x + (i === 0 ? -out : out) * 0.3 * ratio, y);
+  });
+  const small = area.width < 560 * ratio;
+  const at = [area.x + area.width - (small ? 58 : 100) * ratio, area.y + (small ? 66 : 92) * ratio] as const;
+  drawAxisMark({ ink, camera, at, ratio, palette }, words);
+};
+
+/** The chosen member outlined in chalk with a casing: its own layer, so that choosing redraws nothing else. */
+export const drawSelection = (overview: Overview, { id, theme, ratio }: Chosen): HTMLCanvasElement => {
+  const { raster, model } = overview;
+  const layer = inkOn(sheetOf(overview.canvas.width, overview.canvas.height));
+  const solids = model.solids.filter((solid) => solid.id === id);
+  const { casing, chalk } = palettes[theme];
+  const pass = (outerWidth: number, innerWidth: number, color: Palette['chalk']): void => {
+    const style: EdgeStyle = (_solid: Solid, outer) => {
+      const width = outer ? outerWidth : innerWidth;
+      return width > 0 ? { width: width * ratio, alpha: 1, color } : undefined;
+    };
+    drawEdges(layer, raster, { solids, style, bias: 0.5 });
+  };
+  pass(4.2, 0, casing);
+  pass(2.4, 1.3, chalk);
+  tooth(layer, 0.85);
+  return layer.canvas;
+};
+export type Chosen = { readonly id: string; readonly theme: Theme; readonly ratio: number };

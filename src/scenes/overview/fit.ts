@@ -1,0 +1,53 @@
+import type { Vec3 } from '../../core/geometry/vector';
+import { cornerCamera, project, type Camera, type Corner } from '../ink/camera';
+import type { Scheme } from '../../present/model/scheme';
+
+/** A part of a picture in device pixels. */
+export type Area = {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+};
+
+/** Pixels per inch on a desk, device ratio 1; from the look's tokens. Bigger roofs come out smaller. */
+const largest = 3.2;
+
+/** What has to be in the picture: tails, ridge with room for a hook, and a stretch of wall. */
+const extremes = ({ half, length, top, common }: Scheme, overhang: number): readonly Vec3[] => {
+  const eave = half + overhang;
+  const low = common.heightAbovePlate - common.plumbCutLength - overhang * 0.75;
+  return [-eave, eave].flatMap((y): Vec3[] => [
+    [-8, y, low - 16],
+    [length + 16, y, low - 16],
+    [-8, 0, top + 16],
+    [length + 12, 0, top + 16],
+  ]);
+};
+
+export type Fit = {
+  readonly scheme: Scheme;
+  readonly overhang: number;
+  readonly corner: Corner;
+  readonly area: Area;
+  readonly ratio: number;
+};
+
+/** The camera for a corner that shows the whole roof in the area. It depends on the plan only, so it never jumps. */
+export const fittedCamera = ({ scheme, overhang, corner, area, ratio }: Fit): Camera => {
+  const target: Vec3 = [scheme.length / 2, 0, scheme.top * 0.35];
+  const unitCamera = cornerCamera(corner, { scale: 1, middle: [0, 0], target });
+  const seen = extremes(scheme, overhang).map((p) => project(unitCamera, p));
+  const xs = seen.map(([x]) => x);
+  const ys = seen.map(([, y]) => y);
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const scale = Math.min(largest * ratio, area.width / (right - left), area.height / (bottom - top));
+  return cornerCamera(corner, {
+    scale,
+    target,
+    middle: [
+      area.x + area.width / 2 - ((left + right) / 2) * scale,
+      area.y + area.height / 2 - ((top + bottom) / 2) * scale,
+    ],
+  });
+};

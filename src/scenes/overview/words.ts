@@ -1,0 +1,19 @@
+/** Every word that stands on a drawing, in the language of the moment. Plain text, no markup. */
+export type DrawingWords = {
+  readonly ridge: string;
+  readonly eave: string;
+  readonly up: string;
+  /** What a tick of the axis mark is: "ticks are 1 ft". */
+  readonly ticks: string;
+  readonly ridgeTop: string;
+  readonly plate: string;
+  /** Titles of the linked views; `section` says between which stations and toward which end. */
+  readonly section: string;
+  readonly side: string;
+  readonly tack: string;
+  readonly nail: string;
+  /** Under a lens: "each tick is". */
+  readonly eachTick: string;
+  /** A spot for a joint's name and how it is looked at. */
+  readonly joint?: { readonly title: string; readonly from: string };
+};
