@@ -1,0 +1,40 @@
+import * as enRules from './en/rules';
+import { trade as enTrade } from './en/trade';
+import { ui as enUi } from './en/ui';
+import * as esRules from './es/rules';
+import { trade as esTrade } from './es/trade';
+import { ui as esUi } from './es/ui';
+
+/** One language's whole catalogue. The compiler finds what the other one lacks. */
+export type Messages = {
+  readonly lang: Lang;
+  readonly ui: typeof enUi;
+  readonly trade: typeof enTrade;
+  readonly rules: typeof enRules.rules;
+  readonly dangers: typeof enRules.dangers;
+  readonly refusals: typeof enRules.refusals;
+  readonly cautions: typeof enRules.cautions;
+};
+
+export type Lang = 'en' | 'es';
+
+export const catalogues: Readonly<Record<Lang, Messages>> = {
+  en: {
+    lang: 'en',
+    ui: enUi,
+    trade: enTrade,
+    rules: enRules.rules,
+    dangers: enRules.dangers,
+    refusals: enRules.refusals,
+    cautions: enRules.cautions,
+  },
+  es: {
+    lang: 'es',
+    ui: esUi,
+    trade: esTrade,
+    rules: esRules.rules,
+    dangers: esRules.dangers,
+    refusals: esRules.refusals,
+    cautions: esRules.cautions,
+  },
+};
