@@ -1,0 +1,82 @@
+import { sides } from '../../roof/side';
+import { rafterId } from '../../site/ids';
+import type { Attempt } from '../../site/attempt';
+import { groundTasks } from './groundTasks';
+import { ridgeTasks, setUp } from './ridgeTasks';
+import { stackTasks } from './stackTasks';
+import type { Task, Wait } from './task';
+import { topTasks } from './topTasks';
+import { held, stands, viewOf, type Manner, type PlannedAction, type View } from './view';
+
+/** Every line a crew list can have, in the order a crew would write it. */
+export const allTasks: readonly Task[] = [...groundTasks, ...ridgeTasks, ...stackTasks, ...topTasks];
+
+/** A job as it stands: what is left of it and what it still waits for. */
+export type Standing = {
+  readonly task: Task;
+  readonly left: readonly PlannedAction[];
+  readonly waitsFor: readonly Wait[];
+};
+
+/** All jobs of the way the crew builds, with what is left of each. */
+export const jobsOf = (view: View): readonly Standing[] => {
+  const tasks = allTasks.filter(({ applies }) => applies === undefined || applies(view.methods, view));
+  const left = new Map(tasks.map((task) => [task, task.acts(view)]));
+  const open = (on: Wait): boolean =>
+    tasks.some(
+      (task) =>
+        task.code === on.on &&
+        (on.side === undefined || task.side === on.side) &&
+        (left.get(task)?.length ?? 0) > 0,
+    );
+  return tasks.map((task) => ({ task, left: left.get(task) ?? [], waitsFor: task.waits(view).filter(open) }));
+};
+
+/** One good next step: the act, the job it belongs to, and the rules it serves or closes. */
+export type PlannedStep = {
+  readonly code: Task['code'];
+  readonly side?: Task['side'];
+  readonly action: PlannedAction;
+  readonly serves: Task['serves'];
+  readonly closes: Task['closes'];
+};
+
+/** What may come next in an accepted order: the first act of every open job, or several where their order is free. */
+export const nextSteps = (attempt: Attempt, manner?: Manner): readonly PlannedStep[] => {
+  const view = viewOf(attempt, manner);
+  return openJobs(view).flatMap(({ task, left }) =>
+    left
+      .filter((act) => possible(view, act))
+      .slice(0, task.anyOrder ? few : 1)
+      .map((action) => stepOf(task, action)),
+  );
+};
+
+/** How many of equals are worth showing at once. */
+const few = 4;
+
+const stepOf = ({ code, side, serves, closes }: Task, action: PlannedAction): PlannedStep => ({
+  code,
+  ...(side === undefined ? {} : { side }),
+  action,
+  serves,
+  closes,
+});
+
+/** Jobs with something left that wait for nothing. A rafter held by hand is tacked before anything else is touched. */
+export const openJobs = (view: View): readonly Standing[] => {
+  if (view.seen.site.handedOver || view.seen.site.down !== undefined) return [];
+  const ready = jobsOf(view).filter(({ left, waitsFor }) => left.length > 0 && waitsFor.length === 0);
+  const hanging = handHeld(view);
+  return hanging.length > 0 ? ready.slice(0, 1).map((job) => ({ ...job, left: hanging })) : ready;
+};
+
+const handHeld = (view: View): readonly PlannedAction[] => {
+  const ids = sides.flatMap((side) => view.stations.map((_, i) => rafterId(side, i + 1)));
+  const loose = ids.filter((id) => stands(view, id) && !held(view, `ridge:${id}`));
+  return setUp(view, loose).filter((act) => possible(view, act));
+};
+
+/** Whether an act can be done here and now; a reading where its tool shows anything at all. */
+export const possible = ({ seen }: View, act: PlannedAction): boolean =>
+  act.type === 'read' ? seen.look(act) !== undefined : seen.would(act).ok;
