@@ -43,12 +43,10 @@ export const blockId = (side: Side, bay: number): BlockId => `block.${side}.${ba
 
 /** The kind before the colon and the member after it, without `.near`, `.far` or a side at the end. */
 export const partsOfJoint = (joint: string): { readonly kind: JointKind; readonly member: MemberId } => {
-  const [kind = '', rest = ''] = joint.split(':');
-  const member = /^(block|joist|rafterTie|crossTie|collar)\./.test(rest)
-    ? rest
-        .replace(/\.(near|far)$/, '')
-        .replace(/^((?:joist|rafterTie|crossTie|collar)\.\d+)\.(street|yard)$/, '$1')
-    : rest;
+  const colon = joint.indexOf(':');
+  const kind = joint.slice(0, colon);
+  const rest = joint.slice(colon + 1);
+  const member = /\.(near|far|street|yard)$/.test(rest) ? rest.slice(0, rest.lastIndexOf('.')) : rest;
   return { kind: kind as JointKind, member: member as MemberId };
 };
 

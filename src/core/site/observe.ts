@@ -71,7 +71,9 @@ export const observe = (attempt: Attempt): Observation => {
       said,
       ...(from === undefined ? {} : { from }),
     })),
-    open: openItems(attempt),
+    get open() {
+      return openItems(attempt);
+    },
     seenApart: (joint) =>
       site.members[partsOfJoint(joint).member] ? Math.round(apartAt(attempt, joint) * 4) / 4 : 0,
     look: (reach) => shows(attempt, reach),
