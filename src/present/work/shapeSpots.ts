@@ -1,0 +1,170 @@
+import { roofOf, stationsOf } from '../../core/level/layout';
+import { ends, sides, type Side } from '../../core/roof/side';
+import { gaugeBlock } from '../../core/instruments/rows';
+import type { Cut } from '../../core/site/action';
+import { rafterId, type BoardId, type MemberId } from '../../core/site/ids';
+import type { Observation } from '../../core/site/observe';
+import type { Offer, Spot } from './offer';
+
+/** What is cut, marked, strung and moved. Amounts are picked by sixteenths. */
+
+const amount = (to: number): NonNullable<Offer['picker']> => ({
+  kind: 'length',
+  from: 1 / 16,
+  to,
+  start: 1 / 16,
+  label: ['act', 'by'],
+});
+
+const trimOffer = (member: MemberId | BoardId, cut: Cut, to = 2): Offer => ({
+  id: `trim.${cut}`,
+  label: ['act', 'trim', cut],
+  picker: amount(to),
+  act: (by) => ({ type: 'trim', member, cut, by: Number(by) }),
+});
+
+export const trimSpots = (seen: Observation): readonly Spot[] => [
+  ...sides.flatMap((side) => ['A', 'mid', 'B'].map((at) => wallSpot(side, at))),
+  { id: 'board.ridge', member: 'board.ridge', offers: [trimOffer('board.ridge', 'end', 24)] },
+  ...seen.boards.all.map((board): Spot => ({
+    id: board,
+    member: board,
+    offers: (['plumb', 'wedge', 'seat', 'heel'] as const).map((cut) => trimOffer(board, cut)),
+  })),
+  ...sides.flatMap((side) =>
+    stationsOf(seen.level)
+      .slice(0, -1)
+      .map((_, i): Spot => ({
+        id: `block.${side}.${i + 1}`,
+        member: `block.${side}.${i + 1}`,
+        offers: [trimOffer(`block.${side}.${i + 1}`, 'end')],
+      })),
+  ),
+];
+
+const wallSpot = (side: Side, at: string): Spot => {
+  const wall = `plate.${side}.${at}`;
+  const mend = (how: 'shim' | 'plane' | 'pull'): Offer => ({
+    id: how,
+    label: ['act', how],
+    picker: amount(1),
+    act: (by) => ({ type: 'mendWall', wall, how, by: Number(by) }),
+  });
+  return { id: wall, member: wall, offers: [mend('shim'), mend('plane'), mend('pull')] };
+};
+
+const stretch = (seen: Observation, side: Side): readonly Offer[] => {
+  const last = stationsOf(seen.level).length;
+  const [from, to] = [rafterId(side, 1), rafterId(side, last)];
+  if (seen.members[from] === undefined || seen.members[to] === undefined) return [];
+  return [
+    {
+      id: 'stretch',
+      label: ['act', 'stretch'],
+      act: () => ({ type: 'line', kind: 'string', from, to, off: gaugeBlock }),
+    },
+  ];
+};
+
+export const stretchSpots = (seen: Observation): readonly Spot[] =>
+  sides.flatMap((side) => {
+    const offers = seen.site.lines[`string.${side}`]
+      ? [
+          {
+            id: 'takeOut',
+            label: ['act', 'takeOut'],
+            act: () => ({ type: 'takeOut' as const, member: `string.${side}` as const }),
+          },
+        ]
+      : stretch(seen, side);
+    return offers.length === 0 ? [] : [{ id: `string.${side}`, member: `string.${side}`, offers }];
+  });
+
+const datums = { endA: 'fromA', endB: 'fromB', last: 'hop' } as const;
+
+export const markSpots = (seen: Observation): readonly Spot[] => [
+  ...(['plate.street', 'plate.yard', 'ridge'] as const).map((on): Spot => {
+    const offer: Offer = {
+      id: 'mark',
+      label: ['act', 'mark'],
+      picker: {
+        kind: 'choice',
+        label: ['act', 'mark'],
+        options: Object.entries(datums).map(([value, label]) => ({ value, label: ['act', label] })),
+      },
+      act: (datum) => ({
+        type: 'mark',
+        on,
+        datum: datum as 'endA',
+        spacing: seen.level.plan.spacing,
+        faces: 2,
+      }),
+    };
+    return { id: `mark@${on}`, member: on, offers: [offer] };
+  }),
+  ...sides.flatMap((side) => chalkSpot(seen, side)),
+];
+
+const chalkSpot = (seen: Observation, side: Side): readonly Spot[] => {
+  const last = stationsOf(seen.level).length;
+  const [from, to] = [rafterId(side, 1), rafterId(side, last)];
+  if (seen.members[from] === undefined || seen.members[to] === undefined || seen.site.lines[`chalk.${side}`])
+    return [];
+  const height = roofOf(seen.level).ties.find(({ kind }) => kind === 'collar')?.height ?? 0;
+  return [
+    {
+      id: `chalk.${side}`,
+      member: `chalk.${side}`,
+      offers: [
+        {
+          id: 'snap',
+          label: ['act', 'snap'],
+          act: () => ({ type: 'line', kind: 'chalk', from, to, off: Math.round(height * 16) / 16 }),
+        },
+      ],
+    },
+  ];
+};
+
+export const moveSpots = (seen: Observation): readonly Spot[] => {
+  const ridge =
+    seen.ridgeOn === undefined
+      ? []
+      : (['both', ...ends] as const).map((end): Spot => ({
+          id: `ridge.${end}`,
+          member: `ridge.${end}`,
+          offers: ridgeMoves(end),
+        }));
+  const heels = sides.flatMap((side) =>
+    stationsOf(seen.level).flatMap((_, i): readonly Spot[] => {
+      const id = rafterId(side, i + 1);
+      return seen.members[id] === undefined
+        ? []
+        : [{ id: `slide@${id}`, member: id, offers: [slide(id, 'toB', 1), slide(id, 'toA', -1)] }];
+    }),
+  );
+  return [...ridge, ...heels];
+};
+
+const ridgeMoves = (end: 'A' | 'B' | 'both'): readonly Offer[] => {
+  const raise = (id: 'raise' | 'lower', sign: 1 | -1): Offer => ({
+    id,
+    label: ['act', id],
+    picker: amount(4),
+    act: (by) => ({ type: 'raise', end, by: sign * Number(by) }),
+  });
+  const push = (id: 'toYard' | 'toStreet', sign: 1 | -1): Offer => ({
+    id,
+    label: ['act', id],
+    picker: amount(4),
+    act: (by) => ({ type: 'shift', member: 'ridge', at: end, by: sign * Number(by) }),
+  });
+  return [raise('raise', 1), raise('lower', -1), push('toYard', 1), push('toStreet', -1)];
+};
+
+const slide = (member: MemberId, id: 'toB' | 'toA', sign: 1 | -1): Offer => ({
+  id,
+  label: ['act', id],
+  picker: amount(2),
+  act: (by) => ({ type: 'shift', member, at: 'heel', by: sign * Number(by) }),
+});

@@ -1,0 +1,120 @@
+import { signal, type Signal } from '@preact/signals-core';
+import { levelDigest } from '../content/canonical';
+import { rulesVersion } from '../core/order/version';
+import { scoreOf } from '../core/score/scored';
+import type { Level } from '../core/level/level';
+import type { Action } from '../core/site/action';
+import type { Attempt, Decision, Mode } from '../core/site/attempt';
+import { begin, replay, take, would } from '../core/site/take';
+import type { RunHead, Store } from './store';
+
+export type Start = { readonly level: Level; readonly seed: number; readonly mode: Mode };
+
+/** One learner at one level. Every act goes into the attempt at once and into the journal right behind it. */
+export class Session {
+  readonly attempt: Signal<Attempt>;
+  /** False once the device has refused to keep an act; the run goes on all the same. */
+  readonly keeps: Signal<boolean> = signal(true);
+  private queue: Promise<void> = Promise.resolve();
+
+  constructor(
+    private readonly store: Store,
+    private head: RunHead,
+    attempt: Attempt,
+  ) {
+    this.attempt = signal(attempt);
+  }
+
+  get id(): string {
+    return this.head.id;
+  }
+
+  /** Does an act, and says what came of it. */
+  do(action: Action): Decision {
+    const step = this.attempt.value.steps.length;
+    const next = take(this.attempt.value, action);
+    this.attempt.value = next;
+    this.keep(() => this.store.append(this.head.id, step, action));
+    if (next.site.handedOver || next.site.down !== undefined) this.finish();
+    return next.steps[step]?.outcome ?? { ok: false, why: 'over' };
+  }
+
+  /** What would come of it, before the deed. */
+  would(action: Action): Decision {
+    return would(this.attempt.value, action);
+  }
+
+  /** Takes back the last act that still stands; undefined when there is none or the mode does not allow it. */
+  undo(): Decision | undefined {
+    const { steps } = this.attempt.value;
+    const step = steps.findLastIndex(
+      ({ outcome, undone, action }) => outcome.ok && !undone && action.type !== 'undo',
+    );
+    return step < 0 ? undefined : this.do({ type: 'undo', step });
+  }
+
+  /** Resolves when everything so far has been kept, or refused. */
+  settled(): Promise<void> {
+    return this.queue;
+  }
+
+  private finish(): void {
+    this.head = { ...this.head, state: 'done', total: scoreOf(this.attempt.value).total };
+    this.keep(() => this.store.putRun(this.head));
+  }
+
+  private keep(write: () => Promise<void>): void {
+    this.queue = this.queue.then(write).catch(() => {
+      this.keeps.value = false;
+    });
+  }
+}
+
+/** A fresh run, its head kept before its first act. `actions` begins it somewhere: a practice branch. */
+export const beginRun = async (
+  store: Store,
+  { level, seed, mode }: Start,
+  actions: readonly Action[] = [],
+): Promise<Session> => {
+  const heads = await store.runs().catch((): readonly RunHead[] => []);
+  const order = 1 + Math.max(0, ...heads.map((head) => head.order));
+  const head: RunHead = {
+    id: `run-${order}`,
+    level: level.id,
+    levelDigest: levelDigest(level),
+    rules: rulesVersion,
+    seed,
+    mode,
+    state: 'open',
+    order,
+  };
+  const session = new Session(
+    store,
+    head,
+    actions.length === 0 ? begin(level, seed, mode) : replay({ level, seed, mode }, actions),
+  );
+  const kept = await keepAll(store, head, actions);
+  if (!kept) session.keeps.value = false;
+  return session;
+};
+
+const keepAll = async (store: Store, head: RunHead, actions: readonly Action[]): Promise<boolean> => {
+  try {
+    await store.putRun(head);
+    for (const [step, action] of actions.entries()) await store.append(head.id, step, action);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** The run this device was in the middle of, at the very act it stopped. Another level text or other rules end it. */
+export const resumeRun = async (store: Store, levels: readonly Level[]): Promise<Session | undefined> => {
+  const heads = await store.runs().catch((): readonly RunHead[] => []);
+  const open = heads.filter(({ state }) => state === 'open').sort((a, b) => b.order - a.order)[0];
+  const level = open && levels.find(({ id }) => id === open.level);
+  if (!open || !level || levelDigest(level) !== open.levelDigest || open.rules !== rulesVersion)
+    return undefined;
+  const actions = await store.actions(open.id);
+  return new Session(store, open, replay({ level, seed: open.seed, mode: open.mode }, actions));
+};
