@@ -1,7 +1,9 @@
 import * as enRules from './en/rules';
+import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
 import * as esRules from './es/rules';
+import { tasks as esTasks } from './es/tasks';
 import { trade as esTrade } from './es/trade';
 import { ui as esUi } from './es/ui';
 
@@ -10,6 +12,7 @@ export type Messages = {
   readonly lang: Lang;
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
+  readonly tasks: typeof enTasks;
   readonly rules: typeof enRules.rules;
   readonly dangers: typeof enRules.dangers;
   readonly refusals: typeof enRules.refusals;
@@ -23,6 +26,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     lang: 'en',
     ui: enUi,
     trade: enTrade,
+    tasks: enTasks,
     rules: enRules.rules,
     dangers: enRules.dangers,
     refusals: enRules.refusals,
@@ -32,6 +36,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     lang: 'es',
     ui: esUi,
     trade: esTrade,
+    tasks: esTasks,
     rules: esRules.rules,
     dangers: esRules.dangers,
     refusals: esRules.refusals,

@@ -179,6 +179,7 @@ export const ui = {
     nailed: (name: string) => `${name} nailed off.`,
     placed: (name: string) => `${name} up.`,
     stopped: 'Stopped.',
+    you: 'You',
     crew: 'Crew',
     lead: 'Lead',
   },

@@ -180,6 +180,7 @@ export const ui: typeof en = {
     nailed: (name) => `${name}: clavado.`,
     placed: (name) => `${name}: puesto.`,
     stopped: 'Alto.',
+    you: 'Usted',
     crew: 'Equipo',
     lead: 'Jefe',
   },

@@ -1,0 +1,86 @@
+import type { Action } from '../core/site/action';
+import type { Attempt, Decision } from '../core/site/attempt';
+import { jointName, memberName, readingName } from './words/names';
+import { lengthText, type Units } from './words/numbers';
+import { pick } from './words/spotNames';
+import type { Messages } from './words/messages';
+
+/** What is said after an act: who speaks, what, and whether somebody had to be stopped. */
+export type Caption = { readonly who: string; readonly text: string; readonly tone: 'plain' | 'no' | 'stop' };
+
+export const captionFor = (
+  words: Messages,
+  { action, outcome }: { readonly action: Action; readonly outcome: Decision },
+  units: Units,
+): Caption => {
+  if (!outcome.ok && outcome.stop)
+    return { who: words.ui.caption.lead, text: pick(words.dangers, outcome.why), tone: 'stop' };
+  if (!outcome.ok) return { who: words.ui.caption.crew, text: pick(words.refusals, outcome.why), tone: 'no' };
+  const stopped = outcome.events.find((event) => event.type === 'stopped');
+  if (stopped) return { who: words.ui.caption.lead, text: pick(words.dangers, stopped.danger), tone: 'stop' };
+  if (outcome.events.some((event) => event.type === 'cameDown'))
+    return { who: words.ui.caption.crew, text: words.ui.site.down, tone: 'stop' };
+  return { who: words.ui.caption.you, text: doneText(words, action, units), tone: 'plain' };
+};
+
+const doneText = (words: Messages, action: Action, units: Units): string => {
+  const { caption, act } = words.ui;
+  switch (action.type) {
+    case 'read':
+      return caption.said(
+        readingName(words, action),
+        typeof action.said === 'number'
+          ? lengthText(action.said, units)
+          : pick(words.trade.seen, action.said),
+      );
+    case 'tack':
+      return caption.tacked(jointName(words, action.joint));
+    case 'nailOff':
+      return caption.nailed(jointName(words, action.joint));
+    case 'place':
+      return caption.placed(memberName(words, action.member));
+    case 'judge':
+      return `${memberName(words, action.subject)}: ${pick(words.trade.call, action.call)}.`;
+    case 'agree':
+      return `${pick(words.trade.method, action.topic, 'name')}: ${pick(words.trade.method, action.topic, action.value)}.`;
+    case 'makeReady':
+      return `${pick(words.trade.ready, action.what)}.`;
+    case 'setTie':
+      return caption.placed(
+        memberName(words, `${action.kind === 'cross' ? 'crossTie' : action.kind}.${action.station}`),
+      );
+    case 'undo':
+      return `${words.ui.site.undo}.`;
+    case 'handOver':
+      return words.ui.site.handed;
+    default:
+      return caption.did(pick(act, labels[action.type] ?? action.type));
+  }
+};
+
+const labels: Readonly<Partial<Record<Action['type'], string>>> = {
+  mark: 'mark',
+  mendWall: 'shim',
+  draw: 'draw',
+  hookOn: 'hook',
+  stand: 'stand',
+  signal: 'signal',
+  setPost: 'post',
+  raise: 'raise',
+  shift: 'toYard',
+  brace: 'brace',
+  letGo: 'letGo',
+  line: 'snap',
+  swap: 'swap',
+  takeOut: 'takeOut',
+  carryOn: 'carryOn',
+};
+
+/** The line that stands when a page opens on a run. */
+export const standingCaption = (words: Messages, { steps, site }: Attempt, units: Units): Caption => {
+  const last = steps[steps.length - 1];
+  if (site.handedOver) return { who: words.ui.caption.crew, text: words.ui.site.handed, tone: 'plain' };
+  return last
+    ? captionFor(words, last, units)
+    : { who: words.ui.caption.lead, text: words.ui.site.pick, tone: 'plain' };
+};

@@ -1,0 +1,39 @@
+import type { Attempt } from '../core/site/attempt';
+
+/** The drawing as panels know it: something that can be told what to show and tells what was picked. */
+export type StageView = 'overview' | 'section' | 'side' | 'joint' | 'reading' | 'sheet';
+export type StageCorner = 'yard' | 'street' | 'A' | 'B';
+
+export type StageShow = {
+  readonly attempt: Attempt;
+  readonly view: StageView;
+  readonly corner: StageCorner;
+  readonly selected: string | undefined;
+  readonly theme: 'day' | 'night';
+  readonly lang: 'en' | 'es';
+  readonly joint?: string;
+};
+
+export type StagePort = {
+  readonly show: (show: StageShow) => void;
+  readonly onPick: (pick: (id: string) => void) => void;
+  readonly destroy: () => void;
+};
+
+/** What main hands to the panels: how a drawing begins in a host, and small pictures drawn once. */
+export type Drawings = {
+  readonly stage: (host: HTMLElement) => Promise<StagePort>;
+  readonly thumb: (canvas: HTMLCanvasElement, show: Omit<StageShow, 'view' | 'selected'>) => void;
+  readonly reading: (
+    canvas: HTMLCanvasElement,
+    show: {
+      readonly attempt: Attempt;
+      readonly tool: string;
+      readonly at: string;
+      readonly from?: string;
+      readonly shown: number | string;
+      readonly theme: 'day' | 'night';
+      readonly lang: 'en' | 'es';
+    },
+  ) => void;
+};
