@@ -1,28 +1,30 @@
 import type { Verdict } from './judged';
 import { orderRules } from './rules';
 
+type Pair = readonly [string, string];
+
 /**
  * The fewest steps that would have to move for every broken rule to hold: a least set of steps that touches each pair of
- * (what should have come first, what came too early). Small enough to try all sets.
+ * (what should have come first, what came too early). Exact: of every pair one or the other must move.
  */
-export const fewestToMove = (verdicts: readonly Verdict[]): readonly string[] => {
-  const pairs = verdicts.filter(({ lost }) => lost > 0).map(pairOf);
-  const steps = [...new Set(pairs.flat())];
-  for (let size = 0; size <= steps.length; size++) {
-    const found = chosen(steps, size).find((set) =>
-      pairs.every(([a, b]) => set.includes(a) || set.includes(b)),
-    );
-    if (found) return found;
-  }
-  return steps;
+export const fewestToMove = (verdicts: readonly Verdict[]): readonly string[] =>
+  leastCover(verdicts.filter(({ lost }) => lost > 0).map(pairOf));
+
+/** Branches on a pair that is not touched yet; a branch that is already longer than the best is dropped. */
+const leastCover = (
+  pairs: readonly Pair[],
+  chosen: readonly string[] = [],
+  best = Infinity,
+): readonly string[] => {
+  const open = pairs.find(([a, b]) => !chosen.includes(a) && !chosen.includes(b));
+  if (!open) return chosen;
+  if (chosen.length + 1 >= best) return [...chosen, ...pairs.map(([a]) => a)];
+  const first = leastCover(pairs, [...chosen, open[0]], best);
+  const second = leastCover(pairs, [...chosen, open[1]], Math.min(best, first.length));
+  return second.length < first.length ? second : first;
 };
 
-const pairOf = ({ rule, instance, fact }: Verdict): readonly [string, string] => {
+const pairOf = ({ rule, instance, fact }: Verdict): Pair => {
   const before = orderRules.find(({ id }) => id === rule)?.before ?? rule;
   return [before === 'strung' ? `strung.${instance}` : before, fact ?? rule];
-};
-
-const chosen = (steps: readonly string[], size: number): readonly (readonly string[])[] => {
-  if (size === 0) return [[]];
-  return steps.flatMap((step, i) => chosen(steps.slice(i + 1), size - 1).map((rest) => [step, ...rest]));
 };

@@ -2,7 +2,7 @@ import { stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { ends } from '../roof/side';
 import { tools } from '../instruments/rows';
-import type { BlockId, RafterId } from '../site/ids';
+import { rafterId, type BlockId, type RafterId } from '../site/ids';
 import { pose } from '../site/posed';
 import type { RafterPose } from '../site/pose';
 import { offPlane } from '../site/shows';
@@ -18,18 +18,17 @@ export type Measured = {
 };
 
 export type Feature =
-  'level' | 'height' | 'centre' | 'plane' | 'crown' | 'plumbCut' | 'seat' | 'layout' | 'block' | 'tie';
+  'level' | 'height' | 'centre' | 'plane' | 'plumbCut' | 'seat' | 'layout' | 'block' | 'tie';
 
 /** How much each kind of feature counts, however many there are of it. Ours, to be tuned with the rules version. */
 export const featureWeights: Readonly<Record<Feature, number>> = {
   level: 1.5,
-  height: 1,
-  centre: 1,
-  plane: 2,
-  crown: 1,
+  height: 1.5,
+  centre: 1.5,
+  plane: 1,
   plumbCut: 1,
-  seat: 1,
-  layout: 1.5,
+  seat: 1.5,
+  layout: 2,
   block: 0.5,
   tie: 0.5,
 };
@@ -37,10 +36,14 @@ export const featureWeights: Readonly<Record<Feature, number>> = {
 /** Finest division on any tool of the level, inches: nobody is asked for better. */
 const division = tools.rule.division;
 
-/** 1 on the spot, 0.8 at the tolerance, 0 at twice the tolerance and beyond. Half a division is given. */
+/** Quality lost from a true fit to its tolerance, and from there on for every tolerance more. Steep, or wild work would score. */
+const within = 0.2;
+const beyond = 1.6;
+
+/** 1 on the spot, 0.8 at the tolerance, 0 at one and a half times the tolerance. Half a division is given. */
 export const quality = ({ off, allowed }: Pick<Measured, 'off' | 'allowed'>): number => {
   const r = Math.max(0, Math.abs(off) - division / 2) / allowed;
-  return r <= 1 ? 1 - 0.2 * r : Math.max(0, 0.8 - 0.8 * (r - 1));
+  return r <= 1 ? 1 - within * r : Math.max(0, 1 - within - beyond * (r - 1));
 };
 
 /** Weighted mean quality of everything that stands; undefined when nothing does. */
@@ -89,33 +92,49 @@ const onRidge = ({ level, site }: Standing): readonly Measured[] => {
   ];
 };
 
-const onRafters = (standing: Standing): readonly Measured[] =>
-  (Object.entries(pose(standing).rafters) as [RafterId, RafterPose][]).flatMap(([id, rafter]) =>
-    onRafter(standing, { id, rafter }),
-  );
+const onRafters = (standing: Standing): readonly Measured[] => {
+  const rafters = Object.entries(pose(standing).rafters) as [RafterId, RafterPose][];
+  const stations = [...new Set(rafters.map(([, { station }]) => station))];
+  return [
+    ...rafters.flatMap(([id, rafter]) => onRafter(standing, { id, rafter })),
+    ...stations.flatMap((n) =>
+      onPair(
+        standing.level,
+        rafters.map(([, rafter]) => rafter).filter(({ station }) => station === n),
+      ),
+    ),
+  ];
+};
 
+/** A rafter dips out of the plane at its heel, or in its middle where its crown hangs down. */
 const onRafter = (
   standing: Standing,
   { id, rafter }: { readonly id: RafterId; readonly rafter: RafterPose },
 ): readonly Measured[] => {
-  const { tolerances } = standing.level;
-  const { gaps, side, station } = rafter;
+  const { side, station, crown, x } = rafter;
+  const heel = Math.abs(offPlane(standing, side, station) ?? 0);
   return [
-    { feature: 'plane', at: id, off: offPlane(standing, side, station) ?? 0, allowed: tolerances.plane },
-    { feature: 'crown', at: id, off: rafter.crown, allowed: tolerances.plane },
-    {
-      feature: 'plumbCut',
-      at: id,
-      off: Math.max(gaps.plumbTop, gaps.plumbBottom),
-      allowed: tolerances.plumbCut,
-    },
-    { feature: 'seat', at: id, off: Math.max(gaps.seat, gaps.heelCut), allowed: tolerances.seat },
+    { feature: 'plane', at: id, off: Math.max(heel, -crown), allowed: standing.level.tolerances.plane },
     {
       feature: 'layout',
       at: id,
-      off: rafter.x.heel - (stationsOf(standing.level)[station - 1] ?? 0),
+      off: x.heel - (stationsOf(standing.level)[station - 1] ?? 0),
       allowed: layoutAllowed(standing.level, station),
     },
+  ];
+};
+
+/** Mates hold each other up: a pair bears as well as the worse of the two does. */
+const onPair = ({ tolerances }: Level, pair: readonly RafterPose[]): readonly Measured[] => {
+  const worst = (gap: (rafter: RafterPose) => number): RafterPose =>
+    pair.reduce((a, b) => (gap(b) > gap(a) ? b : a));
+  const cut = ({ gaps }: RafterPose): number => Math.max(gaps.plumbTop, gaps.plumbBottom);
+  const seat = ({ gaps }: RafterPose): number => Math.max(gaps.seat, gaps.heelCut);
+  const idOf = ({ side, station }: RafterPose): RafterId => rafterId(side, station);
+  const [byCut, bySeat] = [worst(cut), worst(seat)];
+  return [
+    { feature: 'plumbCut', at: idOf(byCut), off: cut(byCut), allowed: tolerances.plumbCut },
+    { feature: 'seat', at: idOf(bySeat), off: seat(bySeat), allowed: tolerances.seat },
   ];
 };
 

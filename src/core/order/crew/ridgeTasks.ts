@@ -2,6 +2,7 @@ import { ends, sides, type End } from '../../roof/side';
 import { levelLength } from '../../instruments/rows';
 import { rafterId, type JointId, type RafterId } from '../../site/ids';
 import { boardFor } from './boards';
+import { provePlane } from './proofs';
 import { wait, type Task } from './task';
 import { freshNumber, held, home, stands, type PlannedAction, type View } from './view';
 
@@ -253,8 +254,12 @@ const lockMiddle: Task = {
     wait('makeReady', 'S4'),
   ],
   acts: (view) => {
-    const ids = sides.map((side) => rafterId(side, middleStation(view)));
-    return [...setUp(view, ids), ...ids.flatMap((id) => nailUp(view, id, ['ridge', 'heel']))];
+    const middle = middleStation(view);
+    const ids = sides.map((side) => rafterId(side, middle));
+    const proofs = ids.every((id) => stands(view, id))
+      ? sides.flatMap((side) => provePlane(view, side, middle))
+      : [];
+    return [...setUp(view, ids), ...proofs, ...ids.flatMap((id) => nailUp(view, id, ['ridge', 'heel']))];
   },
 };
 
@@ -263,9 +268,9 @@ const letGo: Task = {
   serves: [],
   closes: ['S2', 'O2'],
   applies: ({ hang }) => hang === 'machine',
-  waits: ({ methods }) => [
+  waits: () => [
     ...(['nailEnds', 'braceRidge', 'lockMiddle', 'setPosts'] as const).map((on) => wait(on, 'S2')),
-    ...(methods.ties === 'joistsFirst' ? [wait('tieWalls', 'O2')] : []),
+    wait('tieWalls', 'O2'),
   ],
   acts: (view) =>
     view.seen.site.unhooked || (view.seen.ridgeOn && !view.seen.site.sling)

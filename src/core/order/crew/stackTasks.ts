@@ -2,8 +2,9 @@ import { gaugeBlock } from '../../instruments/rows';
 import { across, sides, type Side } from '../../roof/side';
 import { blockId, rafterId, type BlockId, type JointId } from '../../site/ids';
 import { middleStation, nailUp, setUp } from './ridgeTasks';
+import { provePlane } from './proofs';
 import { wait, type Task, type Wait } from './task';
-import { freshNumber, held, home, stands, type PlannedAction, type View } from './view';
+import { held, home, stands, type PlannedAction, type View } from './view';
 
 /** One side after the other, or pair by pair: the string, the rafters and blocks on tacks, the heels. */
 
@@ -90,33 +91,6 @@ const setBlock = (view: View, id: BlockId): readonly PlannedAction[] => {
   const drop: PlannedAction = { type: 'place', member: id, at: 'drop' };
   const fits = view.seen.would(drop).ok;
   return fits ? [drop] : [{ type: 'trim', member: id, cut: 'end', by: 1 / 16 }, drop];
-};
-
-/** Every rafter to the string while its heel can still move; every fourth from the datum, before the next ones are nailed. */
-const provePlane = (view: View, side: Side, n: number): readonly PlannedAction[] => {
-  const id = rafterId(side, n);
-  if (!view.careful) return [];
-  const at = `plane.${side}.${n}`;
-  const strung = view.seen.site.lines[`string.${side}`] !== undefined && !home(view, `heel:${id}`);
-  const unread = strung && freshNumber(view, { tool: 'string', at }, view.lastly('placed', id)) === undefined;
-  const plane: readonly PlannedAction[] = unread ? [{ type: 'read', tool: 'string', at }] : [];
-  return n >= 5 && (n - 1) % 4 === 0 ? [...plane, ...proveLayout(view, side, n)] : plane;
-};
-
-const proveLayout = (view: View, side: Side, n: number): readonly PlannedAction[] => {
-  const id = rafterId(side, n);
-  const at = `layout.${side}.${n}`;
-  const { plan, tolerances } = view.seen.level;
-  const value = freshNumber(
-    view,
-    { tool: 'tape', at },
-    Math.max(view.lastly('placed', id), view.lastly('heelMoved', id)),
-  );
-  if (value === undefined) return [{ type: 'read', tool: 'tape', at }];
-  const off = value - ((view.stations[n - 1] ?? 0) - plan.rafter.thickness / 2);
-  return Math.abs(off) > tolerances.layout && !home(view, `heel:${id}`)
-    ? [{ type: 'shift', member: id, at: 'heel', by: -Math.round(off * 64) / 64 }]
-    : [];
 };
 
 const heelsTask = (side: Side): Task => ({

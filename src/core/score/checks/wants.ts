@@ -1,0 +1,187 @@
+import { stationsOf } from '../../level/layout';
+import type { Level } from '../../level/level';
+import { ends, sides, type End, type Side } from '../../roof/side';
+import { factsOf } from '../../order/fact';
+import { checkRules, type CheckRuleId } from '../../order/rules';
+import { fastened } from '../../site/holding';
+import { rafterId, type JointId } from '../../site/ids';
+import { openItems } from '../../site/punch';
+import { finished } from '../../site/required';
+import { offPlane, shows } from '../../site/shows';
+import type { Standing } from '../../site/standing';
+import type { Look, Want, Way } from './want';
+
+/** Every want of every check on a level. C4 needs a ridge that can bend, so nobody is asked for it yet. */
+export const wantsOf = (level: Level): readonly Want[] => [
+  ...wallWants,
+  ...ridgeWants(level),
+  ...sides.flatMap((side) => [...planeWants(level, side), ...layoutWants(level, side)]),
+  punchWant,
+];
+
+const weightOf = (id: CheckRuleId): number => checkRules.find((rule) => rule.id === id)?.weight ?? 0;
+const always = (): boolean => true;
+
+/** A plate this near to level is level enough to build on, inches: three divisions of the water level. Ours. */
+const plateLevel = 3 / 16;
+/** What reading and moving in steps leave over at the ridge, beyond its tolerance, inches: one division. Ours. */
+const grace = 1 / 16;
+
+const heights: readonly Look[] = sides
+  .flatMap((side) => ['A', 'mid', 'B'].map((spot) => `plate.${side}.${spot}`))
+  .filter((at) => at !== 'plate.street.A')
+  .map((at) => ({ tool: 'waterLevel', at }));
+
+const isLevel = (standing: Standing): boolean =>
+  heights.every((look) => {
+    const height = shows(standing, look);
+    return typeof height === 'number' && Math.abs(height) <= plateLevel;
+  });
+
+const wallWant = (part: string, looks: readonly Look[], right: Want['right'] = always): Want => ({
+  rule: 'C1',
+  part,
+  weight: weightOf('C1') / 4,
+  ways: [{ looks, opens: always, closes: ({ site }) => site.ridge !== undefined }],
+  right,
+});
+
+const wallWants: readonly Want[] = [
+  wallWant(
+    'width',
+    ['A', 'mid', 'B'].map((at): Look => ({ tool: 'tape', at: `width.${at}` })),
+  ),
+  wallWant(
+    'diagonals',
+    ['1', '2'].map((which): Look => ({ tool: 'tape', at: `diagonal.${which}` })),
+  ),
+  wallWant('level', heights, isLevel),
+  wallWant(
+    'straight',
+    sides.map((side): Look => ({ tool: 'string', at: `plate.${side}.mid` })),
+  ),
+];
+
+const endIds = (standing: Standing) =>
+  sides.flatMap((side) => [1, stationsOf(standing.level).length].map((n) => rafterId(side, n)));
+const endsOnRidge = (standing: Standing): boolean =>
+  endIds(standing).every((id) => fastened(standing.site, `ridge:${id}`));
+const anEndHeelHome = (standing: Standing): boolean =>
+  endIds(standing).some((id) => finished(standing.site, `heel:${id}`));
+const settled = (standing: Standing): boolean => endsOnRidge(standing) && factsOf(standing)('settled');
+
+const ridgeWants = (level: Level): readonly Want[] => {
+  const { tolerances, plan } = level;
+  const off = ({ site }: Standing, end: End, key: 'high' | 'aside'): number =>
+    Math.abs(site.ridge?.[key][end] ?? Infinity);
+  const way = (looks: readonly Look[]): Way => ({ looks, opens: endsOnRidge, closes: anEndHeelHome });
+  const one = { rule: 'C2' as const, weight: weightOf('C2') / 4 };
+  const fall = ({ site }: Standing): number =>
+    Math.abs((site.ridge?.high.A ?? Infinity) - (site.ridge?.high.B ?? 0));
+  return [
+    ...ends.flatMap((end): readonly Want[] => [
+      {
+        ...one,
+        part: `height.${end}`,
+        ways: [way([{ tool: 'tape', at: `ridge.${end}.height` }]), way(seatsAt(level, end))],
+        right: (s) => off(s, end, 'high') <= tolerances.ridgeHeight + grace,
+      },
+      {
+        ...one,
+        part: `centre.${end}`,
+        ways: [way([{ tool: 'tape', at: `ridge.${end}.centre` }])],
+        right: (s) => off(s, end, 'aside') <= tolerances.ridgeCentre + grace,
+      },
+    ]),
+    {
+      rule: 'C3',
+      part: 'level',
+      weight: weightOf('C3'),
+      ways: [
+        {
+          looks: ends.map((from): Look => ({ tool: 'level', at: 'ridge', from })),
+          opens: settled,
+          closes: anEndHeelHome,
+        },
+      ],
+      right: (s) => fall(s) <= (tolerances.ridgeLevelIn10ft * plan.length) / 120,
+    },
+  ];
+};
+
+/** The other way to know a height: both birdsmouths of that end, by the rule. */
+const seatsAt = (level: Level, end: End): readonly Look[] =>
+  sides.map((side) => ({
+    tool: 'rule',
+    at: `heel:${rafterId(side, end === 'A' ? 1 : stationsOf(level).length)}`,
+  }));
+
+const innerStations = (level: Level): readonly number[] =>
+  stationsOf(level)
+    .map((_, i) => i + 1)
+    .slice(1, -1);
+
+/** No two neighbours may stay unread: of every two, one is held to the string before its heel is home. */
+const planeWants = (level: Level, side: Side): readonly Want[] => {
+  const pairs = innerStations(level).slice(0, -1);
+  return pairs.map((n) => ({
+    rule: 'C5',
+    part: `plane.${side}.${n}`,
+    weight: weightOf('C5') / 2 / pairs.length,
+    ways: [planeWay(side, n), planeWay(side, n + 1)],
+    right: (s) => [n, n + 1].every((k) => Math.abs(offPlane(s, side, k) ?? 0) <= level.tolerances.plane),
+  }));
+};
+
+const planeWay = (side: Side, n: number): Way => {
+  const id = rafterId(side, n);
+  const home = ({ site }: Standing): boolean => finished(site, `heel:${id}`);
+  return {
+    looks: [{ tool: 'string', at: `plane.${side}.${n}` }],
+    opens: (s) =>
+      s.site.lines[`string.${side}`] !== undefined && s.site.members[id] !== undefined && !home(s),
+    closes: home,
+  };
+};
+
+/** From the datum every four bays, until the next four heels are home. */
+const layoutWants = (level: Level, side: Side): readonly Want[] => {
+  const inner = innerStations(level);
+  const fourth = inner.filter((n) => n >= 5 && (n - 1) % 4 === 0);
+  return fourth.map((n) => ({
+    rule: 'C6',
+    part: `layout.${side}.${n}`,
+    weight: weightOf('C6') / 2 / fourth.length,
+    ways: [
+      {
+        looks: [{ tool: 'tape', at: `layout.${side}.${n}` }],
+        opens: ({ site }) => site.members[rafterId(side, n)] !== undefined,
+        closes: ({ site }) => site.handedOver || nextHome(site, heelsAfter(inner, side, n)),
+      },
+    ],
+    right: (s) =>
+      Math.abs((s.site.members[rafterId(side, n)]?.x ?? Infinity) - (stationsOf(level)[n - 1] ?? 0)) <=
+      level.tolerances.layout + grace,
+  }));
+};
+
+const heelsAfter = (inner: readonly number[], side: Side, n: number): readonly JointId[] =>
+  inner.filter((k) => k > n && k <= n + 4).map((k): JointId => `heel:${rafterId(side, k)}`);
+
+const nextHome = (site: Standing['site'], heels: readonly JointId[]): boolean =>
+  heels.length > 0 && heels.every((heel) => finished(site, heel));
+
+/** Walked with the punch list after the last nail and before handing over. */
+const punchWant: Want = {
+  rule: 'C7',
+  part: 'punch',
+  weight: weightOf('C7'),
+  ways: [
+    {
+      looks: [{ tool: 'eye', at: 'punch' }],
+      opens: (standing) => standing.site.ridge !== undefined && openItems(standing).length === 0,
+      closes: ({ site }) => site.handedOver,
+    },
+  ],
+  right: (standing) => openItems(standing).length === 0,
+};
