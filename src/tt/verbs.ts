@@ -3,4 +3,7 @@ export type Verb = (args: readonly string[]) => number | Promise<number>;
 
 export const verbs: Readonly<Record<string, () => Promise<Verb>>> = {
   figure: async () => (await import('./figure')).figureVerb,
+  lint: async () => (await import('./lint')).lintVerb,
+  play: async () => (await import('./play')).playVerb,
+  grade: async () => (await import('./grade')).gradeVerb,
 };
