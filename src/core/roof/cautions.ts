@@ -1,98 +1,95 @@
+import { isOver } from '../units/hair';
 import { decimalInches } from '../units/lengthText';
-import type { RafterCuts } from './common';
 import type { Caution } from './figured';
-import type { Eave } from './form';
+import { bearingOf } from './form';
+import { limits } from './limits';
+import type { PlaneGroup } from './planes';
 import type { RoofPlan } from './plan';
+import { collarShare } from './ties';
 
-/** Plans that are legal to figure but unwise to build. Limits in inches, each with its source. */
-export const limits = {
-  /** IRC R802.7.1: a notch at an end is no deeper than a quarter of the depth (read second hand). */
-  notchShare: 1 / 4,
-  /** IRC R802.7.1.1: stock left over the overhang, and how far a cantilevered tail may reach (read second hand). */
-  tailDepth: 3.5,
-  tailReach: 24,
-  /** IRC R802.6: bearing on wood (read second hand). */
-  bearing: 1.5,
-  /** IRC R802.4.4: under 3 in 12 the ridge is a beam (read second hand). */
-  boardSlope: 3 / 12,
-  /** IRC R802.5.2: ties in the lower third (read second hand). */
-  tieShare: 1 / 3,
-} as const;
+/** Plans that are legal to figure but unwise to build. */
 
-export type Checked = {
-  readonly plan: RoofPlan;
-  readonly eave: Eave;
-  readonly cuts: RafterCuts;
-  readonly topHeight: number;
-};
+export type Checked = PlaneGroup & { readonly plan: RoofPlan; readonly topHeight: number };
+
+/** What is wrong, in one or two plain sentences with the numbers; nothing when all is well. */
+type Check = (so: Checked) => string | false;
 
 export const cautionsOf = (so: Checked): readonly Caution[] =>
-  rows.flatMap((row) => (row.unwise(so) ? [{ code: row.code, at: row.at, text: row.text(so) }] : []));
+  rows.flatMap(({ code, at, check }) => {
+    const text = check(so);
+    return text === false ? [] : [{ code, at, text }];
+  });
 
-type Row = {
-  readonly code: string;
-  readonly at: string;
-  readonly unwise: (so: Checked) => boolean;
-  readonly text: (so: Checked) => string;
+const show = (value: number): string => `${decimalInches(value).replace(/\.?0+$/, '')} in`;
+
+const ridgeShallow: Check = ({ plan: { ridge }, cuts }) =>
+  isOver(cuts.plumbCutLength, ridge.depth) &&
+  `The ridge is ${show(ridge.depth)} deep and the plumb cut is ${show(cuts.plumbCutLength)} long: the bottom ${show(cuts.plumbCutLength - ridge.depth)} of the cut bears on nothing.`;
+
+const ridgeThin: Check = ({ plan: { ridge } }) =>
+  isOver(limits.ridgeThickness, ridge.thickness) &&
+  `The ridge is ${show(ridge.thickness)} thick; ${show(limits.ridgeThickness)} is the least.`;
+
+const notchDeep: Check = ({ plan: { rafter }, cuts }) =>
+  isOver(cuts.notchDepth, rafter.depth * limits.notchShare) &&
+  `The birdsmouth is ${show(cuts.notchDepth)} deep; the most at a bearing is a quarter of the depth, ${show(rafter.depth * limits.notchShare)}. A seat of ${show(cuts.maxSeat)} keeps to it.`;
+
+const tailThin: Check = ({ plan: { rafter, overhang }, cuts }) =>
+  overhang > 0 &&
+  isOver(limits.tailDepth, rafter.depth - cuts.notchDepth) &&
+  `${show(rafter.depth - cuts.notchDepth)} of wood is left over the birdsmouth to carry the overhang; ${show(limits.tailDepth)} is the least.`;
+
+const tailLong: Check = ({ plan: { overhang } }) =>
+  isOver(overhang, limits.tailReach) &&
+  `The tails reach out ${show(overhang)}; past ${show(limits.tailReach)} they need a design.`;
+
+const bearingShort: Check = ({ eave }) =>
+  isOver(limits.bearing, bearingOf(eave)) &&
+  `The seat bears ${show(bearingOf(eave))} on the plate; ${show(limits.bearing)} is the least.`;
+
+const slopeLow: Check = ({ eave: { m } }) =>
+  isOver(limits.boardSlope, m) &&
+  `The slope is ${show(12 * m)} in 12 in. Under ${12 * limits.boardSlope} in 12 the ridge has to carry as a beam, on posts, not as a board.`;
+
+const tiesAbsent: Check = ({ plan: { joists } }) =>
+  joists === false &&
+  'Nothing ties the walls together: with a ridge board they need joists or rafter ties, or the ridge has to be a beam.';
+
+const tiesHigh: Check = ({ plan: { joists }, topHeight }) =>
+  joists !== false &&
+  isOver(joists.height, topHeight * limits.tieShare) &&
+  `The ties sit ${show(joists.height)} above the plate. Above the lower third, ${show(topHeight * limits.tieShare)}, the ridge has to be a beam.`;
+
+const tiesWide: Check = ({ plan: { joists, spacing } }) =>
+  joists !== false &&
+  isOver(joists.every * spacing, limits.tieSpacing) &&
+  `The ties are ${show(joists.every * spacing)} apart; ${show(limits.tieSpacing)} is the most, and newer codes may ask for less.`;
+
+const collarsWide: Check = ({ plan: { collars, spacing } }) =>
+  collars !== false &&
+  isOver(collars.every * spacing, limits.collarSpacing) &&
+  `The collars are ${show(collars.every * spacing)} apart; ${show(limits.collarSpacing)} is the most.`;
+
+const collarsTight: Check = ({ plan: { collars, ridge }, topHeight }) => {
+  const room = topHeight * (1 - collarShare) - ridge.depth;
+  return (
+    collars !== false &&
+    isOver(limits.collarDepth, room) &&
+    `The upper third leaves ${show(Math.max(0, room))} under the ridge board, and a collar needs ${show(limits.collarDepth)}: use ridge straps.`
+  );
 };
 
-const show = (value: number): string => `${decimalInches(value)} in`;
-const tieHeight = ({ plan }: Checked): number => (plan.joists ? plan.joists.height : 0);
-
-const rows: readonly Row[] = [
-  {
-    code: 'ridgeShallow',
-    at: 'ridge.depth',
-    unwise: ({ plan, cuts }) => plan.ridge.depth < cuts.plumbCutLength,
-    text: ({ plan, cuts }) =>
-      `The ridge is ${show(plan.ridge.depth)} deep and the plumb cut is ${show(cuts.plumbCutLength)}: part of the cut bears on nothing.`,
-  },
-  {
-    code: 'notchDeep',
-    at: 'seat',
-    unwise: ({ plan, cuts }) => cuts.notchDepth > plan.rafter.depth * limits.notchShare,
-    text: ({ plan, cuts }) =>
-      `The birdsmouth is ${show(cuts.notchDepth)} deep; the limit at a bearing is a quarter of the depth, ${show(plan.rafter.depth * limits.notchShare)}.`,
-  },
-  {
-    code: 'tailThin',
-    at: 'seat',
-    unwise: ({ plan, cuts }) => plan.overhang > 0 && plan.rafter.depth - cuts.notchDepth < limits.tailDepth,
-    text: ({ plan, cuts }) =>
-      `Only ${show(plan.rafter.depth - cuts.notchDepth)} of wood is left over the overhang; ${show(limits.tailDepth)} is the least.`,
-  },
-  {
-    code: 'tailLong',
-    at: 'overhang',
-    unwise: ({ plan }) => plan.overhang > limits.tailReach,
-    text: ({ plan }) =>
-      `The tail reaches out ${show(plan.overhang)}; past ${show(limits.tailReach)} it needs a design.`,
-  },
-  {
-    code: 'bearingShort',
-    at: 'seat',
-    unwise: ({ eave }) => eave.bearing < limits.bearing,
-    text: ({ eave }) =>
-      `The seat bears ${show(eave.bearing)} on the plate; ${show(limits.bearing)} is the least.`,
-  },
-  {
-    code: 'slopeLow',
-    at: 'slope',
-    unwise: ({ eave }) => eave.m < limits.boardSlope,
-    text: () => 'Under 3 in 12 the ridge has to carry as a beam, on posts, not as a board.',
-  },
-  {
-    code: 'tiesAbsent',
-    at: 'joists',
-    unwise: ({ plan }) => plan.joists === false,
-    text: () =>
-      'Nothing ties the walls together: a ridge board needs joists or rafter ties, or it must be a beam.',
-  },
-  {
-    code: 'tiesHigh',
-    at: 'joists.height',
-    unwise: (so) => tieHeight(so) > so.topHeight * limits.tieShare,
-    text: (so) =>
-      `The ties sit ${show(tieHeight(so))} up; above the lower third, ${show(so.topHeight * limits.tieShare)}, the ridge has to be a beam.`,
-  },
+const rows: readonly { readonly code: string; readonly at: string; readonly check: Check }[] = [
+  { code: 'ridgeShallow', at: 'ridge.depth', check: ridgeShallow },
+  { code: 'ridgeThin', at: 'ridge.thickness', check: ridgeThin },
+  { code: 'notchDeep', at: 'seat', check: notchDeep },
+  { code: 'tailThin', at: 'seat', check: tailThin },
+  { code: 'tailLong', at: 'overhang', check: tailLong },
+  { code: 'bearingShort', at: 'seat', check: bearingShort },
+  { code: 'slopeLow', at: 'slope', check: slopeLow },
+  { code: 'tiesAbsent', at: 'joists', check: tiesAbsent },
+  { code: 'tiesHigh', at: 'joists.height', check: tiesHigh },
+  { code: 'tiesWide', at: 'joists.every', check: tiesWide },
+  { code: 'collarsWide', at: 'collars.every', check: collarsWide },
+  { code: 'collarsTight', at: 'collars', check: collarsTight },
 ];

@@ -7,11 +7,10 @@ export type RafterCuts = Omit<CommonRafter, 'id' | 'count' | 'side'>;
 
 export const rafterCuts = (
   { run, m, overhang, seat }: Eave,
-  sections: { readonly rafter: Section; readonly ridge: Section },
+  { rafter, ridge }: { readonly rafter: Section; readonly ridge: Section },
 ): RafterCuts => {
   const g = Math.sqrt(1 + m * m);
-  const { depth } = sections.rafter;
-  const shortening = sections.ridge.thickness / 2;
+  const shortening = ridge.thickness / 2;
   const bodyLength = (run - shortening) * g;
   const tailLength = overhang * g;
   const edgeLength = bodyLength + tailLength;
@@ -23,12 +22,12 @@ export const rafterCuts = (
     bodyLength,
     tailLength,
     edgeLength,
-    stockLength: edgeLength + depth * m,
-    plumbCutLength: depth * g,
+    stockLength: edgeLength + rafter.depth * m,
+    plumbCutLength: rafter.depth * g,
     seat,
     heelCut: seat * m,
-    heightAbovePlate: depth * g - seat * m,
+    heightAbovePlate: rafter.depth * g - seat * m,
     notchDepth: (seat * m) / g,
-    maxSeat: ((depth / 4) * g) / m,
+    maxSeat: ((rafter.depth / 4) * g) / m,
   };
 };

@@ -1,74 +1,55 @@
-import { clearBays, differentBays } from './bays';
+import { isOver } from '../units/hair';
+import { figuredBlocks } from './blocks';
 import { cautionsOf } from './cautions';
-import { rafterCuts, type RafterCuts } from './common';
-import type { CommonRafter, FiguredBlock, FiguredRidge, FiguredRoof } from './figured';
-import { expand, type Eave, type RoofForm } from './form';
+import type { CommonRafter, FiguredRidge, FiguredRoof } from './figured';
+import { expand, type RoofForm } from './form';
 import type { RoofPlan } from './plan';
+import { grouped, planesOf, topOf, type PlaneGroup } from './planes';
 import { stations } from './stations';
 import { figuredTies } from './ties';
 
 /** Figures a roof: every length, cut, height and mark the crew needs, in inches, unrounded. The plan is already checked. */
 export const figure = (plan: RoofPlan): FiguredRoof => {
   const form = expand(plan);
-  const eave = form.eaves[0] as Eave;
-  const cuts = rafterCuts(eave, plan);
-  const topHeight = cuts.heightAbovePlate + (eave.run - cuts.shortening) * eave.m;
+  const planes = planesOf(form, plan);
+  const groups = grouped(planes);
   const marks = stations({
     length: form.length,
     spacing: plan.spacing,
     thickness: plan.rafter.thickness,
     datum: plan.datum,
   });
+  const ridge = figuredRidge(plan, { form, groups });
   return {
-    commonRafters: [common(cuts, form.eaves.length * marks.length)],
-    ridges: [ridge({ plan, form, cuts, topHeight })],
+    commonRafters: groups.map((group) => common(group, { pairs: marks.length, alone: groups.length === 1 })),
+    ridges: [ridge],
     layout: { spacing: plan.spacing, datum: plan.datum, stations: marks },
-    blocks: blocks(plan, { marks, eave }),
-    ties: figuredTies(plan, { cuts, topHeight, m: eave.m, pairs: marks.length }),
-    cautions: cautionsOf({ plan, eave, cuts, topHeight }),
+    blocks: figuredBlocks(plan, { stations: marks, groups }),
+    ties: figuredTies(plan, { planes, topHeight: ridge.topHeight, pairs: marks.length }),
+    cautions: groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight: ridge.topHeight })),
   };
 };
 
-const common = (cuts: RafterCuts, count: number): CommonRafter => ({
-  id: 'common',
-  count,
-  side: 'both',
-  ...cuts,
-});
+const common = (
+  { side, eaves, cuts }: PlaneGroup,
+  { pairs, alone }: { readonly pairs: number; readonly alone: boolean },
+): CommonRafter => ({ id: alone ? 'common' : `common.${side}`, count: eaves * pairs, side, ...cuts });
 
-type Top = {
-  readonly plan: RoofPlan;
-  readonly form: RoofForm;
-  readonly cuts: RafterCuts;
-  readonly topHeight: number;
-};
-
-const ridge = ({ plan, form, cuts, topHeight }: Top): FiguredRidge => {
+/** Set so that the lower plane's rafters are flush with its top; it has to be as deep as the longest plumb cut. */
+const figuredRidge = (
+  plan: RoofPlan,
+  { form, groups }: { readonly form: RoofForm; readonly groups: readonly PlaneGroup[] },
+): FiguredRidge => {
   const length = form.ridge.to - form.ridge.from;
+  const leastDepth = Math.max(...groups.map(({ cuts }) => cuts.plumbCutLength));
   return {
     id: 'ridge',
     count: 1,
     side: 'both',
     lineLength: length,
     length,
-    topHeight,
-    leastDepth: cuts.plumbCutLength,
-    bearsFully: plan.ridge.depth >= cuts.plumbCutLength,
+    topHeight: Math.min(...groups.map(topOf)),
+    leastDepth,
+    bearsFully: !isOver(leastDepth, plan.ridge.depth),
   };
 };
-
-/** One block for each different bay, both eaves counted. A bay too tight for its block gets none. */
-const blocks = (
-  plan: RoofPlan,
-  { marks, eave }: { readonly marks: readonly number[]; readonly eave: Eave },
-): readonly FiguredBlock[] =>
-  differentBays(clearBays(marks, plan.rafter.thickness))
-    .map(({ clear, count }) => ({ length: clear - plan.blockAllowance, count: 2 * count }))
-    .filter(({ length }) => length > 0)
-    .map(({ length, count }, i) => ({
-      id: `block.${i + 1}`,
-      count,
-      side: 'both',
-      length,
-      bevel: { rise: plan.blockStands === 'plumb' ? eave.m : 0, run: 1 },
-    }));

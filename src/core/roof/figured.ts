@@ -48,11 +48,14 @@ export type Layout = {
 export type FiguredBlock = {
   readonly id: string;
   readonly count: number;
-  readonly side: 'both';
+  readonly side: 'both' | 'street' | 'yard';
   readonly length: number;
+  /** Of its outer face, from the plate to the roof plane. */
+  readonly height: number;
   /** Tilt of its top edge off square, as rise and run; `tt` prints it as bevelDeg. */
   readonly bevel: { readonly rise: number; readonly run: number };
-  readonly vent?: { readonly area: number; readonly shape: string };
+  /** Free area in square inches, where the plan asks for vents and the block is long enough. */
+  readonly vent?: { readonly area: number; readonly shape: 'notch' | 'holes' };
 };
 
 export type FiguredTie = {

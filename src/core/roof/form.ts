@@ -19,11 +19,16 @@ export type Eave = {
   readonly run: number;
   /** Rise for each inch of run. */
   readonly m: number;
+  /** Level, reference face to plumb tail cut, inches. */
   readonly overhang: number;
+  /** Level cut, from the reference face inward, inches. */
   readonly seat: number;
-  /** Part of the seat that really lies on the plate: less by the sheathing when the heel cut is at its face. */
-  readonly bearing: number;
+  /** How far the reference face stands outside the plate: the sheathing, or nothing. Inches. */
+  readonly clad: number;
 };
+
+/** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */
+export const bearingOf = ({ seat, clad }: Eave): number => seat - clad;
 
 /** The only place that knows kinds. */
 export const expand = (plan: RoofPlan): RoofForm => {
@@ -34,7 +39,7 @@ export const expand = (plan: RoofPlan): RoofForm => {
     m: gradient(plan.slope),
     overhang: plan.overhang,
     seat: plan.seat,
-    bearing: plan.seat - clad,
+    clad,
   });
   return {
     eaves: [eave('street'), eave('yard')],

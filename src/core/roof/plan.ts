@@ -21,6 +21,12 @@ export type RoofPlan = {
   readonly datum: 'endA' | 'endB' | 'centre';
   readonly joists: { readonly every: number; readonly height: Inch } | false;
   readonly collars: { readonly every: number } | false;
+  readonly vents?: Vents;
 };
+
+/** Openings in the blocks: a notch in the top edge that leaves so much at each end, or drilled holes. Inches. */
+export type Vents =
+  | { readonly shape: 'notch'; readonly depth: Inch; readonly leave: Inch }
+  | { readonly shape: 'holes'; readonly count: number; readonly diameter: Inch };
 
 export type Section = { readonly thickness: Inch; readonly depth: Inch };

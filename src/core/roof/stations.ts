@@ -1,3 +1,5 @@
+import { hair } from '../units/hair';
+
 /** What a row of rafters is laid out from. Inches. */
 export type Row = {
   readonly length: number;
@@ -8,21 +10,20 @@ export type Row = {
 
 /**
  * Rafter centres from end A. The first and last sit flush with the gables; inner ones are measured from the datum, and one
- * that would stand closer than two thicknesses to a flush end is left out.
+ * that would stand closer than two thicknesses to a flush one, centre to centre, is left out.
  */
 export const stations = (row: Row): readonly number[] => {
   const first = row.thickness / 2;
   const last = row.length - first;
-  const clear = 2 * row.thickness;
+  const clear = 2 * row.thickness - hair;
   const inner = innerMarks(row).filter((x) => x - first >= clear && last - x >= clear);
   return last > first ? [first, ...inner, last] : [first];
 };
 
+/** Each mark is a multiple of the spacing from the datum, never a sum of bays: nothing adds up along a long roof. */
 const innerMarks = ({ length, spacing, datum }: Row): readonly number[] => {
   if (datum === 'centre') return fromCentre(length, spacing);
-  const marks = Array.from({ length: Math.ceil(length / spacing) }, (_, i) => (i + 1) * spacing).filter(
-    (x) => x < length,
-  );
+  const marks = Array.from({ length: Math.floor(length / spacing) }, (_, i) => (i + 1) * spacing);
   return datum === 'endA' ? marks : marks.map((x) => length - x).reverse();
 };
 
