@@ -83,7 +83,8 @@ const postSpots = (seen: Observation): readonly Spot[] =>
 
 const ridgeSpots = (seen: Observation): readonly Spot[] => {
   const braces = (['brace.across.A', 'brace.across.B', 'brace.along.1'] as const).flatMap((id) => {
-    const [, kind = 'along', from = 'ridge'] = id.split('.');
+    const [, kind = 'along', end = ''] = id.split('.');
+    const from = kind === 'along' ? 'ridge' : end;
     if (up(seen, id)) return spot(id, [takeOut(id)]);
     return up(seen, 'ridge')
       ? spot(id, [

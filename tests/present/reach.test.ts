@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { play } from '../../src/core/hands/play';
+import { begin, take } from '../../src/core/site/take';
+import type { Action } from '../../src/core/site/action';
+import { labelText, spotName } from '../../src/present/words/spotNames';
+import { catalogues } from '../../src/present/words/messages';
+import { spotsFor } from '../../src/present/work/spots';
+import { toolset } from '../../src/present/work/toolset';
+import { levelOf } from '../site/levels';
+import { findOffer } from './offeredActs';
+
+/** Runs of a crew that knows its trade, by every way of hanging a ridge. */
+const runs = [
+  { id: 'garden-hut', hang: 'posts', seed: 3 },
+  { id: 'garden-hut', hang: 'hand', seed: 4 },
+  { id: 'boathouse', hang: 'machine', seed: 5 },
+] as const;
+
+describe.each(runs)('everything an expert does on $id, ridge by $hang', ({ id, hang, seed }) => {
+  const level = levelOf(id);
+  const played = play(level, 'expert', { seed, wanted: { hang } });
+
+  it('stands somewhere in the rail when it is done', () => {
+    let attempt = begin(level, seed, 'own');
+    const unreachable: Action[] = [];
+    for (const { action } of played.steps) {
+      if (action.type !== 'carryOn' && !findOffer(attempt, action)) unreachable.push(action);
+      attempt = take(attempt, action);
+    }
+    expect(unreachable).toEqual([]);
+  }, 120_000);
+
+  it.each(['en', 'es'] as const)(
+    'has a name in %s for every place and every offer',
+    (lang) => {
+      const words = catalogues[lang];
+      let attempt = begin(level, seed, 'own');
+      const bare = new Set<string>();
+      played.steps.forEach(({ action }, step) => {
+        attempt = take(attempt, action);
+        if (step % 20 !== 0) return;
+        for (const { tool } of toolset)
+          for (const spot of spotsFor(attempt, tool)) {
+            const texts = [
+              spotName(words, spot),
+              ...spot.offers.flatMap(({ label, picker }) => [
+                labelText(words, label),
+                ...(picker?.kind === 'choice' ? picker.options.map((o) => labelText(words, o.label)) : []),
+              ]),
+            ];
+            for (const text of texts)
+              if (text === '' || /undefined|NaN/.test(text)) bare.add(`${tool} ${spot.id}`);
+          }
+      });
+      expect([...bare]).toEqual([]);
+    },
+    120_000,
+  );
+});
+
+it('offers every kind of act somewhere in the course of a job', () => {
+  const kinds = new Set<string>();
+  for (const { id, hang, seed } of runs) {
+    let attempt = begin(levelOf(id), seed, 'own');
+    play(levelOf(id), 'expert', { seed, wanted: { hang } }).steps.forEach(({ action }, step) => {
+      attempt = take(attempt, action);
+      if (step % 5 !== 0) return;
+      for (const { tool } of toolset)
+        for (const { offers } of spotsFor(attempt, tool))
+          for (const { picker, act } of offers) {
+            const first =
+              picker?.kind === 'choice' ? (picker.options[0]?.value ?? '') : (picker?.start ?? '');
+            kinds.add(act(first).type);
+          }
+    });
+  }
+  // Taking back is a button of its own, in practice only.
+  expect([...kinds].sort()).toEqual(
+    (
+      'agree brace carryOn draw handOver hookOn judge letGo line makeReady mark mendWall nailOff place raise read ' +
+      'setPost setTie shift signal stand swap tack takeOut trim'
+    ).split(' '),
+  );
+}, 120_000);
+
+it('offers work that is out of order like any other', () => {
+  const level = levelOf('garden-hut');
+  const early: readonly Action[] = [
+    { type: 'setPost', at: 1, height: 0, fixed: 'both' },
+    { type: 'place', member: 'ridge', at: 'posts' },
+    { type: 'handOver' },
+  ];
+  const attempt = begin(level, 1, 'check-off');
+  const post = spotsFor(attempt, 'set').find(({ id }) => id === 'post.1');
+  expect(post?.offers[0]?.id).toBe('post');
+  for (const action of early.slice(1)) expect(findOffer(attempt, action)).toBeDefined();
+});
+
+it('gives the same places in the same order in every mode', () => {
+  const level = levelOf('boathouse');
+  const ids = (['list', 'nudge', 'own', 'check-off'] as const).map((mode) =>
+    toolset.map(({ tool }) => spotsFor(begin(level, 2, mode), tool).map(({ id }) => id)),
+  );
+  for (const other of ids) expect(other).toEqual(ids[0]);
+});
