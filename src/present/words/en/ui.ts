@@ -88,6 +88,7 @@ export const ui = {
     goneOn: 'You are back at the same step.',
     more: 'more',
   },
+  drawing: { tack: 'tack', nail: 'nail', eachTick: 'each tick is', jointFrom: 'seen along the ridge, from end A' },
   axes: {
     ridge: 'ridge',
     eave: 'eave',

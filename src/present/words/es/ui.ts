@@ -92,6 +92,7 @@ export const ui: typeof en = {
     goneOn: 'Está en el mismo paso.',
     more: 'más',
   },
+  drawing: { tack: 'punteo', nail: 'clavo', eachTick: 'cada raya es', jointFrom: 'visto a lo largo, desde el extremo A' },
   axes: {
     ridge: 'cumbrera',
     eave: 'alero',

@@ -1,0 +1,36 @@
+import { useEffect } from 'preact/hooks';
+import { DebriefScreen } from './debriefScreen';
+import { wordsOf, type Desk } from './desk';
+import { Overlays } from './overlays';
+import { SiteScreen } from './siteScreen';
+import { StartScreen } from './startScreen';
+import { TalkScreen } from './talkScreen';
+import { useSignal } from './useSignal';
+
+/** One screen at a time, and whatever lies over it. */
+export const App = ({ desk }: { readonly desk: Desk }) => {
+  const { lang, theme, text } = useSignal(desk.settings);
+  const session = useSignal(desk.session);
+  useEffect(() => {
+    document.documentElement.lang = lang;
+    document.documentElement.classList.toggle('night', theme === 'night');
+    document.documentElement.style.setProperty('--size', String(Number(text) / 100));
+    document.title = wordsOf(desk).ui.product;
+  }, [lang, theme, text]);
+  return (
+    <>
+      <CurrentScreen desk={desk} key={session?.id ?? ''} />
+      <Overlays desk={desk} />
+    </>
+  );
+};
+
+const CurrentScreen = ({ desk }: { readonly desk: Desk }) => {
+  const screen = useSignal(desk.screen);
+  const level = useSignal(desk.level);
+  const session = useSignal(desk.session);
+  if (screen === 'site' && session) return <SiteScreen desk={desk} session={session} />;
+  if (screen === 'debrief' && session) return <DebriefScreen desk={desk} session={session} />;
+  if (screen === 'talk' && level) return <TalkScreen desk={desk} level={level} />;
+  return <StartScreen desk={desk} />;
+};

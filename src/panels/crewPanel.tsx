@@ -1,0 +1,127 @@
+import { crewList } from '../core/order/crew/crewList';
+import { openItems } from '../core/site/punch';
+import type { Attempt } from '../core/site/attempt';
+import { pick } from '../present/words/spotNames';
+import { jointName, memberName, readingName } from '../present/words/names';
+import { checkRules } from '../core/order/rules';
+import { wordsOf, type Desk } from './desk';
+import { Measure } from './measure';
+import { RowMark } from './toolIcons';
+import { useSignal } from './useSignal';
+
+/** Readings said, newest first, this many. */
+const readingsShown = 8;
+
+/** The sheet of the crew: what comes next where the mode shows it, the goal where it does not, and what was read. */
+export const CrewPanel = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
+  const words = wordsOf(desk);
+  useSignal(desk.settings);
+  return (
+    <section class="crew paper" tabIndex={0} aria-label={words.ui.site.summary}>
+      {attempt.mode === 'list' ? (
+        <CrewRows desk={desk} attempt={attempt} />
+      ) : (
+        <Goal desk={desk} nudge={attempt.mode === 'nudge'} />
+      )}
+      <hr />
+      <h3>{words.ui.site.readings}</h3>
+      <Readings desk={desk} attempt={attempt} />
+    </section>
+  );
+};
+
+const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
+  const words = wordsOf(desk);
+  const rows = crewList(attempt);
+  const firstLater = rows.findIndex(({ state, closes }) => state === 'later' && closes.length > 0);
+  return (
+    <>
+      <h2>{words.ui.site.list}</h2>
+      <ul class="rows">
+        {rows.map((row, i) => (
+          <>
+            {i === firstLater && (
+              <li class="closes" key="closes">
+                {words.ui.site.noWayBack}
+              </li>
+            )}
+            <li class={row.state} key={`${row.code}${row.side ?? ''}`}>
+              <RowMark state={row.state} />
+              <span>
+                {words.tasks[row.code]}
+                {row.side ? `, ${words.trade.side[row.side]}` : ''}
+              </span>
+              <span class="tn dim">{row.state === 'now' ? row.left : ''}</span>
+            </li>
+          </>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+const Goal = ({ desk, nudge }: { readonly desk: Desk; readonly nudge: boolean }) => {
+  const words = wordsOf(desk);
+  return (
+    <>
+      <h2>{words.ui.site.goal}</h2>
+      <p>{words.ui.site.goalSays}</p>
+      {nudge && (
+        <>
+          <hr />
+          <h3>{words.ui.site.checks}</h3>
+          <ul class="rows">
+            {checkRules
+              .filter(({ shows }) => shows === 'now')
+              .map(({ id }) => (
+                <li key={id}>
+                  <RowMark state="later" />
+                  <span>{words.rules[id]?.name}</span>
+                </li>
+              ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+};
+
+const Readings = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
+  const words = wordsOf(desk);
+  const { units } = useSignal(desk.settings);
+  const last = attempt.site.readings.slice(-readingsShown).reverse();
+  if (last.length === 0) return <p class="dim">{words.ui.site.noReadings}</p>;
+  return (
+    <dl class="read">
+      {last.map((reading) => (
+        <>
+          <dt key={`t${reading.told}`}>{readingName(words, reading)}</dt>
+          <dd key={`d${reading.told}`}>
+            {typeof reading.said === 'number' && reading.at !== 'punch' ? (
+              <Measure inches={reading.said} units={units} words={words} />
+            ) : (
+              pick(words.trade.seen, String(reading.said))
+            )}
+          </dd>
+        </>
+      ))}
+    </dl>
+  );
+};
+
+/** What a walk round would find open, as sentences. */
+export const PunchRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
+  const words = wordsOf(desk);
+  const items = openItems(attempt);
+  if (items.length === 0) return <p>{words.ui.debrief.punchEmpty}</p>;
+  return (
+    <ul>
+      {items.slice(0, 12).map(({ what, at }) => (
+        <li key={`${what}${at}`}>
+          {at.includes(':') ? jointName(words, at) : memberName(words, at)}: {words.ui.debrief.open[what]}
+        </li>
+      ))}
+      {items.length > 12 && <li class="dim">+{items.length - 12}</li>}
+    </ul>
+  );
+};

@@ -1,0 +1,98 @@
+import { signal, type Signal } from '@preact/signals-core';
+import type { Level } from '../core/level/level';
+import type { Mode } from '../core/site/attempt';
+import { begin, replay } from '../core/site/take';
+import type { Drawings, StageCorner, StageView } from '../present/stagePort';
+import { catalogues, type Messages } from '../present/words/messages';
+import type { Tool } from '../present/work/toolset';
+import { beginRun, type Session } from '../session/session';
+import { saveSettings, type Settings } from '../session/settings';
+import type { RunHead, Store } from '../session/store';
+
+export type Screen = 'start' | 'talk' | 'site' | 'debrief';
+
+/** Everything the screens look at and the few things they can ask for. Views follow; they never lead. */
+export type Desk = {
+  readonly levels: readonly Level[];
+  readonly troubles: readonly string[];
+  readonly store: Store;
+  readonly drawings: Drawings;
+  readonly screen: Signal<Screen>;
+  readonly level: Signal<Level | undefined>;
+  readonly session: Signal<Session | undefined>;
+  readonly settings: Signal<Settings>;
+  readonly overlay: Signal<'settings' | 'words' | undefined>;
+  readonly heads: Signal<readonly RunHead[]>;
+  readonly tool: Signal<Tool>;
+  readonly spot: Signal<string | undefined>;
+  readonly view: Signal<StageView>;
+  readonly corner: Signal<StageCorner>;
+  readonly seed: Signal<number>;
+};
+
+export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'store' | 'drawings'> & {
+  readonly settings: Settings;
+  readonly heads: readonly RunHead[];
+  readonly seed: number;
+};
+
+export const deskOf = ({ levels, troubles, store, drawings, settings, heads, seed }: DeskParts): Desk => ({
+  levels,
+  troubles,
+  store,
+  drawings,
+  screen: signal<Screen>('start'),
+  level: signal(levels[0]),
+  session: signal<Session | undefined>(undefined),
+  settings: signal(settings),
+  overlay: signal<'settings' | 'words' | undefined>(undefined),
+  heads: signal(heads),
+  tool: signal<Tool>('crew'),
+  spot: signal<string | undefined>(undefined),
+  view: signal<StageView>('overview'),
+  corner: signal<StageCorner>('yard'),
+  seed: signal(seed),
+});
+
+export const wordsOf = ({ settings }: Pick<Desk, 'settings'>): Messages => catalogues[settings.value.lang];
+
+export const change = (desk: Desk, part: Partial<Settings>): void => {
+  desk.settings.value = { ...desk.settings.value, ...part };
+  void saveSettings(desk.store, desk.settings.value);
+};
+
+/** Begins a fresh run and goes to the site. */
+export const startRun = async (desk: Desk, level: Level, mode: Mode): Promise<void> => {
+  await enter(desk, await beginRun(desk.store, { level, seed: desk.seed.value, mode }));
+};
+
+/** A practice branch from a moment of the run: its acts so far, and on from there. */
+export const goBackTo = async (desk: Desk, step: number): Promise<void> => {
+  const attempt = desk.session.value?.attempt.value;
+  if (!attempt) return;
+  const { level, seed } = attempt;
+  const actions = attempt.steps.slice(0, step).map(({ action }) => action);
+  await enter(desk, await beginRun(desk.store, { level, seed, mode: 'own' }, actions));
+};
+
+export const enter = async (desk: Desk, session: Session): Promise<void> => {
+  desk.level.value = session.attempt.value.level;
+  desk.session.value = session;
+  desk.tool.value = 'crew';
+  desk.spot.value = undefined;
+  desk.view.value = 'overview';
+  desk.screen.value = session.attempt.value.site.handedOver ? 'debrief' : 'site';
+  desk.heads.value = await desk.store.runs().catch(() => desk.heads.value);
+};
+
+/** The run as it stood after so many of its acts. */
+export const stoodAt = (session: Session, steps: number) => {
+  const { level, seed, mode, steps: all } = session.attempt.value;
+  return replay(
+    { level, seed, mode },
+    all.slice(0, steps).map(({ action }) => action),
+  );
+};
+
+/** A level with nothing done on it, for the small picture on its job tag. */
+export const untouched = (level: Level, seed: number) => begin(level, seed, 'own');

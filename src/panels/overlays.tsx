@@ -1,0 +1,153 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Settings } from '../session/settings';
+import { catalogues } from '../present/words/messages';
+import { change, wordsOf, type Desk } from './desk';
+import { useSignal } from './useSignal';
+
+/** What lies over a screen for a while: settings, and the words of the trade. Escape closes it. */
+export const Overlays = ({ desk }: { readonly desk: Desk }) => {
+  const overlay = useSignal(desk.overlay);
+  if (overlay === 'settings') return <SettingsPanel desk={desk} />;
+  return overlay === 'words' ? <WordsPanel desk={desk} /> : null;
+};
+
+const Sheet = ({
+  desk,
+  title,
+  children,
+}: {
+  readonly desk: Desk;
+  readonly title: string;
+  readonly children: ComponentChildren;
+}) => {
+  const host = useRef<HTMLDialogElement>(null);
+  useEffect(() => host.current?.showModal(), []);
+  const close = (): void => {
+    desk.overlay.value = undefined;
+  };
+  return (
+    <dialog class="paper" ref={host} onClose={close} aria-labelledby="sheet-title">
+      <h2 id="sheet-title" style="margin-bottom:12px">
+        {title}
+      </h2>
+      {children}
+      <div class="go">
+        <button type="button" class="btn main" onClick={() => host.current?.close()}>
+          {wordsOf(desk).ui.settings.close}
+        </button>
+      </div>
+    </dialog>
+  );
+};
+
+const SettingsPanel = ({ desk }: { readonly desk: Desk }) => {
+  const settings = useSignal(desk.settings);
+  const { settings: names } = wordsOf(desk).ui;
+  const [sure, setSure] = useState(false);
+  const erase = (): void => {
+    if (!sure) return setSure(true);
+    void desk.store.erase().then(() => {
+      desk.heads.value = [];
+      desk.session.value = undefined;
+      desk.screen.value = 'start';
+      desk.overlay.value = undefined;
+    });
+  };
+  const row = <K extends keyof Settings>(
+    key: K,
+    label: string,
+    options: readonly (readonly [Settings[K], string])[],
+  ) => (
+    <div class="field">
+      <span class="label">{label}</span>
+      <div class="choice" role="radiogroup" aria-label={label}>
+        {options.map(([value, text]) => (
+          <button
+            type="button"
+            class="btn"
+            role="radio"
+            key={String(value)}
+            aria-checked={settings[key] === value}
+            onClick={() => change(desk, { [key]: value } as Partial<Settings>)}
+          >
+            {text}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+  return (
+    <Sheet desk={desk} title={names.title}>
+      {row('lang', names.language, [
+        ['en', 'English'],
+        ['es', 'Español'],
+      ])}
+      {row('theme', names.theme, [
+        ['day', names.day],
+        ['night', names.night],
+      ])}
+      {row('units', names.units, [
+        ['feet', names.feet],
+        ['decimal', names.decimal],
+        ['mm', names.mm],
+      ])}
+      {row('hand', names.hand, [
+        ['left', names.right],
+        ['right', names.left],
+      ])}
+      {row('text', names.text, [
+        ['100', '100 %'],
+        ['150', '150 %'],
+        ['200', '200 %'],
+      ])}
+      {row('keys', names.keys, [
+        [true, names.on],
+        [false, names.off],
+      ])}
+      <button type="button" class="btn" onClick={erase}>
+        {sure ? names.eraseSure : names.erase}
+      </button>
+    </Sheet>
+  );
+};
+
+/** Terms as pairs, each in both languages. */
+const WordsPanel = ({ desk }: { readonly desk: Desk }) => {
+  const words = wordsOf(desk);
+  const { en, es } = catalogues;
+  const pairs: readonly (readonly [string, string])[] = [
+    [en.trade.member.ridge, es.trade.member.ridge],
+    [en.trade.member.rafter(1, en.trade.side.yard), es.trade.member.rafter(1, es.trade.side.yard)],
+    [en.trade.member.block(1, en.trade.side.yard), es.trade.member.block(1, es.trade.side.yard)],
+    [en.trade.member.joist(1), es.trade.member.joist(1)],
+    [en.trade.member.collar(1), es.trade.member.collar(1)],
+    [en.trade.member.post(1), es.trade.member.post(1)],
+    [en.trade.member.braceAlong, es.trade.member.braceAlong],
+    [en.trade.member.plate(en.trade.side.street), es.trade.member.plate(es.trade.side.street)],
+    [en.trade.tool.tack, es.trade.tool.tack],
+    [en.trade.tool.nail, es.trade.tool.nail],
+    [en.trade.tool.draw, es.trade.tool.draw],
+    [en.trade.fault.crownDown, es.trade.fault.crownDown],
+    [en.trade.fault.splitAtNotch, es.trade.fault.splitAtNotch],
+    [en.ui.talk.figures.plumbCut, es.ui.talk.figures.plumbCut],
+    [en.ui.talk.figures.seat, es.ui.talk.figures.seat],
+    [en.ui.talk.figures.tail, es.ui.talk.figures.tail],
+  ];
+  return (
+    <Sheet desk={desk} title={words.ui.words.title}>
+      <dl class="terms">
+        {pairs.map(([one, other]) => (
+          <div key={one}>
+            <dt lang="en" style="font-weight:650">
+              {one}
+            </dt>
+            <dd lang="es" class="dim">
+              {other}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </Sheet>
+  );
+};

@@ -1,0 +1,147 @@
+import { parseLength } from '../core/units/lengthText';
+import type { Picked, Picker } from '../present/work/offer';
+import { labelText } from '../present/words/spotNames';
+import type { Messages } from '../present/words/messages';
+import { lengthText, type Units } from '../present/words/numbers';
+import { Measure } from './measure';
+
+type Props = {
+  readonly picker: Picker;
+  readonly value: Picked;
+  readonly set: (value: Picked) => void;
+  readonly words: Messages;
+  readonly units: Units;
+};
+
+/** How what is open gets picked: by buttons, by arrow keys, or by typing a length. */
+export const PickerField = (props: Props) =>
+  props.picker.kind === 'choice' ? (
+    <ChoiceField {...props} picker={props.picker} />
+  ) : (
+    <LengthField {...props} />
+  );
+
+/** More options than this go into a list box of the system. */
+const mostButtons = 5;
+
+const ChoiceField = ({
+  picker,
+  value,
+  set,
+  words,
+}: Props & { readonly picker: Extract<Picker, { kind: 'choice' }> }) => {
+  const label = labelText(words, picker.label);
+  if (picker.options.length > mostButtons)
+    return (
+      <label class="picker">
+        <span class="label">{label}</span>
+        <select value={String(value)} onChange={(event) => set(event.currentTarget.value)}>
+          {picker.options.map((option) => (
+            <option key={option.value} value={option.value}>
+              {labelText(words, option.label)}
+            </option>
+          ))}
+        </select>
+      </label>
+    );
+  return (
+    <div class="picker" role="radiogroup" aria-label={label}>
+      <div class="label">{label}</div>
+      <div class="choice">
+        {picker.options.map((option) => (
+          <button
+            type="button"
+            class="btn"
+            role="radio"
+            key={option.value}
+            aria-checked={value === option.value}
+            onClick={() => set(option.value)}
+          >
+            {labelText(words, option.label)}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+};
+
+const strides: readonly (readonly [number, string])[] = [
+  [-1, '−1'],
+  [-1 / 4, '−¼'],
+  [-1 / 16, '−1⁄16'],
+  [1 / 16, '+1⁄16'],
+  [1 / 4, '+¼'],
+  [1, '+1'],
+];
+
+const keys: Readonly<Record<string, number>> = {
+  ArrowLeft: -1 / 16,
+  ArrowRight: 1 / 16,
+  ArrowDown: -1 / 4,
+  ArrowUp: 1 / 4,
+  PageDown: -1,
+  PageUp: 1,
+};
+
+const LengthField = ({ picker, value, set, words, units }: Props) => {
+  const bounds = picker.kind === 'length' ? picker : { from: -2000, to: 2000 };
+  const label = picker.kind === 'length' ? labelText(words, picker.label) : words.ui.act.what;
+  const now = Number(value);
+  const put = (next: number): void =>
+    set(Math.min(bounds.to, Math.max(bounds.from, Math.round(next * 64) / 64)));
+  const onKey = (event: KeyboardEvent): void => {
+    const stride = keys[event.key];
+    if (stride === undefined || (event.target as HTMLElement).tagName === 'INPUT') return;
+    event.preventDefault();
+    event.stopPropagation();
+    put(now + stride);
+  };
+  return (
+    <div class="picker">
+      <div class="label">{label}</div>
+      <div
+        class="value"
+        role="spinbutton"
+        tabIndex={0}
+        aria-label={label}
+        aria-valuenow={now}
+        aria-valuetext={lengthText(now, units)}
+        onKeyDown={onKey}
+      >
+        <Measure inches={now} units={units} words={words} />
+      </div>
+      <div class="steps">
+        {strides.map(([by, text]) => (
+          <button
+            type="button"
+            class="btn"
+            key={text}
+            onClick={() => put(now + by)}
+            aria-label={`${text} ${words.ui.act.inches}`}
+          >
+            {text}
+          </button>
+        ))}
+      </div>
+      <TypedLength put={put} label={`${label}, ${words.ui.act.inches}`} />
+    </div>
+  );
+};
+
+/** Whoever has a keyboard may type it: 58 5/8. Nothing happens until it can be read. */
+const TypedLength = ({ put, label }: { readonly put: (value: number) => void; readonly label: string }) => (
+  <input
+    type="text"
+    class="typed"
+    inputMode="text"
+    autocomplete="off"
+    aria-label={label}
+    placeholder='5 3/16"'
+    onInput={(event) => {
+      const text = event.currentTarget.value.trim();
+      const minus = text.startsWith('-');
+      const read = parseLength(minus ? text.slice(1) : text);
+      if (read !== undefined) put(minus ? -read : read);
+    }}
+  />
+);

@@ -1,0 +1,144 @@
+import { useState } from 'preact/hooks';
+import { roofOf } from '../core/level/layout';
+import type { Level } from '../core/level/level';
+import type { Mode } from '../core/site/attempt';
+import { pick } from '../present/words/spotNames';
+import { startRun, wordsOf, type Desk } from './desk';
+import { Measure } from './measure';
+import { LanguageButton } from './topBar';
+import { useSignal } from './useSignal';
+
+const modes: readonly Mode[] = ['list', 'nudge', 'own', 'check-off'];
+
+/** The talk at the tailgate: the plan in numbers, how it may be built, and what can hurt, before anybody starts. */
+export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
+  const words = wordsOf(desk);
+  const { lang } = useSignal(desk.settings);
+  const [mode, setMode] = useState<Mode>('list');
+  return (
+    <div class="page">
+      <header>
+        <button type="button" class="btn small" onClick={() => (desk.screen.value = 'start')}>
+          ‹ {words.ui.talk.back}
+        </button>
+        <span class="grow" />
+        <LanguageButton desk={desk} />
+      </header>
+      <main>
+        <h1>
+          {words.ui.talk.title}: {level.title[lang]}
+        </h1>
+        {level.briefing.map((line) => (
+          <p class="lead" style="margin-bottom:6px" key={line.en}>
+            {line[lang]}
+          </p>
+        ))}
+        <div class="talk" style="margin-top:14px">
+          <section class="paper">
+            <h2>{words.ui.talk.cautions}</h2>
+            <p class="first">{words.ui.talk.first}</p>
+            <ul class="cautions" style="margin-top:6px">
+              {level.cautions
+                .filter((id) => id !== 'localCode')
+                .map((id) => (
+                  <li key={id}>{pick(words.cautions, id)}</li>
+                ))}
+            </ul>
+          </section>
+          <section class="paper">
+            <h2>{words.ui.talk.mode}</h2>
+            <div class="choice" role="radiogroup" aria-label={words.ui.talk.mode}>
+              {modes.map((one) => (
+                <button
+                  type="button"
+                  class="btn"
+                  role="radio"
+                  key={one}
+                  data-mode={one}
+                  aria-checked={mode === one}
+                  onClick={() => setMode(one)}
+                >
+                  {pick(words.ui.mode, one)}
+                </button>
+              ))}
+            </div>
+            <p class="dim" style="margin:8px 0 0">
+              {pick(words.ui.modeSays, mode)}
+            </p>
+            <div class="go">
+              <button
+                type="button"
+                class="btn main"
+                id="begin"
+                onClick={() => void startRun(desk, level, mode)}
+              >
+                {words.ui.talk.begin}
+              </button>
+            </div>
+            <hr style="margin:18px 0" />
+            <PlanFigures desk={desk} level={level} />
+            <hr style="margin:18px 0" />
+            <Ways desk={desk} level={level} />
+          </section>
+        </div>
+      </main>
+    </div>
+  );
+};
+
+/** In the order the work needs them. */
+const PlanFigures = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
+  const words = wordsOf(desk);
+  const { units } = useSignal(desk.settings);
+  const { commonRafters, ridges, blocks, ties } = roofOf(level);
+  const cuts = commonRafters[0];
+  const names = words.ui.talk.figures;
+  const block = [...blocks].sort((a, b) => b.count - a.count)[0];
+  const rows: readonly (readonly [string, number | undefined])[] = [
+    [names.run, cuts?.run],
+    [names.ridgeTop, ridges[0]?.topHeight],
+    [names.plumbCut, cuts?.plumbCutLength],
+    [names.body, cuts?.bodyLength],
+    [names.seat, cuts?.seat],
+    [names.tail, cuts?.tailLength],
+    [names.block, block?.length],
+    [names.collar, ties.find(({ kind }) => kind === 'collar')?.height],
+  ];
+  return (
+    <>
+      <h2>{words.ui.talk.plan}</h2>
+      <dl class="figures">
+        {rows.map(([name, inches]) =>
+          inches === undefined ? null : (
+            <>
+              <dt key={name}>{name}</dt>
+              <dd key={`${name}=`}>
+                <Measure inches={inches} units={units} words={words} />
+              </dd>
+            </>
+          ),
+        )}
+      </dl>
+    </>
+  );
+};
+
+const Ways = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
+  const words = wordsOf(desk);
+  const topics = ['hang', 'ties', 'stack', 'upper', 'ridgeLength'] as const;
+  return (
+    <>
+      <h2>{words.ui.talk.agreed}</h2>
+      <dl>
+        {topics.map((topic) => (
+          <div key={topic} style="padding:4px 0">
+            <dt style="display:inline;font-weight:600">{pick(words.trade.method, topic, 'name')}: </dt>
+            <dd style="display:inline">
+              {level.methods[topic].map((value) => pick(words.trade.method, topic, value)).join(' · ')}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+};

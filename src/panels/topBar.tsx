@@ -1,0 +1,72 @@
+import type { Attempt } from '../core/site/attempt';
+import { pick } from '../present/words/spotNames';
+import { change, wordsOf, type Desk } from './desk';
+import { useSignal } from './useSignal';
+
+type Props = {
+  readonly desk: Desk;
+  readonly attempt: Attempt;
+  readonly undo: () => void;
+  readonly keeps: boolean;
+};
+
+/** Job, way of playing, minutes, and the few things that are always to hand. */
+export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
+  const words = wordsOf(desk);
+  const { lang } = useSignal(desk.settings);
+  return (
+    <header class="top">
+      <button type="button" class="btn small" onClick={() => (desk.screen.value = 'start')}>
+        ‹ {words.ui.site.leave}
+      </button>
+      <span class="mark wide hide-small" aria-hidden="true">
+        Tack<b>&amp;</b>True
+      </span>
+      <span class="bar wide hide-small" />
+      <h1 class="job" style="font-size:0.9375rem">
+        {attempt.level.title[lang]}
+      </h1>
+      <span class="grow" />
+      {!keeps && (
+        <span class="said" role="status">
+          {words.ui.site.notSaved}
+        </span>
+      )}
+      <span class="said hide-small wide">{pick(words.ui.mode, attempt.mode)}</span>
+      <span class="bar hide-small wide" />
+      <span class="said tn hide-small">
+        <b>{attempt.site.minutes}</b> {words.ui.site.minutes}
+      </span>
+      {attempt.mode !== 'check-off' && (
+        <button type="button" class="btn small" id="undo" onClick={undo}>
+          {words.ui.site.undo}
+        </button>
+      )}
+      <button type="button" class="btn small hide-small" onClick={() => (desk.overlay.value = 'words')}>
+        {words.ui.site.words}
+      </button>
+      <button type="button" class="btn small" onClick={() => (desk.overlay.value = 'settings')}>
+        {words.ui.site.settings}
+      </button>
+      <LanguageButton desk={desk} />
+    </header>
+  );
+};
+
+/** The other language, one touch away, in the middle of anything. */
+export const LanguageButton = ({ desk }: { readonly desk: Desk }) => {
+  const { lang } = useSignal(desk.settings);
+  const other = lang === 'en' ? 'es' : 'en';
+  return (
+    <button
+      type="button"
+      class="btn small"
+      id="language"
+      lang={other}
+      onClick={() => change(desk, { lang: other })}
+      aria-label={other === 'es' ? 'Español' : 'English'}
+    >
+      {other.toUpperCase()}
+    </button>
+  );
+};

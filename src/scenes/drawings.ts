@@ -1,0 +1,101 @@
+import { roofOf } from '../core/level/layout';
+import { gaugeBlock } from '../core/instruments/rows';
+import { placeOf } from '../core/site/ids';
+import { pose } from '../core/site/posed';
+import type { Attempt } from '../core/site/attempt';
+import { drawingWordsOf } from '../present/drawingWords';
+import type { Drawings, StageShow } from '../present/stagePort';
+import { catalogues } from '../present/words/messages';
+import { drawEye } from './instruments/drawEye';
+import { drawReading } from './instruments/drawReading';
+import type { ReadingPicture } from './instruments/readingPicture';
+import { deckTile } from './ink/deck';
+import type { Theme } from './ink/palette';
+import { drawOverview, stagedOf } from './overview/drawOverview';
+import { createStage, type StageView } from './stage';
+
+/** The drawings as the panels ask for them: the stage, the small pictures of a site, the pictures of readings. */
+
+const shownOf = ({ level, seed, site }: Attempt) => ({
+  level,
+  site,
+  pose: pose({ level, seed, site }),
+  figured: roofOf(level),
+});
+
+/** Free room round the drawing on the stage, CSS pixels: nothing lies over it here. */
+const insets = { top: 0, right: 0, bottom: 0, left: 0 };
+
+const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageShow): StageView => {
+  const station = placeOf(selected ?? '').station ?? 1;
+  const own = view === 'sheet' || view === 'reading' ? 'overview' : view;
+  const looked = own === 'joint' ? (joint ?? anyJoint(attempt, selected)) : undefined;
+  return {
+    ...shownOf(attempt),
+    view: own === 'joint' && looked === undefined ? 'overview' : own,
+    corner,
+    selected,
+    theme,
+    words: drawingWordsOf(catalogues[lang], { station, joint: looked }),
+    insets,
+    station,
+    from: 'yard',
+    ...(looked === undefined ? {} : { joint: looked }),
+  };
+};
+
+/** The joint a close-up falls back to: the selected rafter's plumb cut, else the first rafter's that stands. */
+const anyJoint = ({ site }: Attempt, selected: string | undefined): string | undefined => {
+  const up = Object.keys(site.members).filter((id) => id.startsWith('rafter.'));
+  const id = selected !== undefined && up.includes(selected) ? selected : up[0];
+  return id === undefined ? undefined : `ridge:${id}`;
+};
+
+const reduced = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
+
+const stage: Drawings['stage'] = async (host) => {
+  const made = createStage(host, { reducedMotion: reduced() });
+  return {
+    show: (show) => void made.show(viewOf(show)),
+    onPick: (pick) =>
+      void made.onPick((id) => {
+        if (id !== undefined) pick(id);
+      }),
+    destroy: made.destroy,
+  };
+};
+
+const whole = (canvas: HTMLCanvasElement) => ({ x: 0, y: 0, width: canvas.width, height: canvas.height });
+
+const thumb: Drawings['thumb'] = (canvas, { attempt, corner, theme }) => {
+  const shown = shownOf(attempt);
+  const { width, height } = canvas;
+  const drawn = drawOverview(
+    {
+      shown,
+      corner,
+      theme,
+      words: undefined,
+      width,
+      height,
+      area: whole(canvas),
+      ratio: width / Math.max(1, canvas.clientWidth),
+      people: false,
+    },
+    stagedOf(shown, false),
+  );
+  canvas.getContext('2d')?.drawImage(drawn.canvas, 0, 0);
+};
+
+const reading: Drawings['reading'] = (canvas, { tool, shown, theme, lang }) => {
+  const ratio = canvas.width / Math.max(1, canvas.clientWidth);
+  if (typeof shown === 'string') return drawEye({ canvas, ratio, theme }, shown);
+  const words = drawingWordsOf(catalogues[lang], { station: 1, joint: undefined });
+  const picture = { tool, shown, ...(tool === 'string' ? { nominal: gaugeBlock } : {}) } as ReadingPicture;
+  drawReading({ canvas, area: whole(canvas), ratio, theme, words }, picture);
+};
+
+export const drawings: Drawings = { stage, thumb, reading };
+
+/** The deck under everything, as a picture the style sheet can lay. */
+export const deckPicture = (theme: Theme): string => deckTile(theme, 1).toDataURL('image/png');
