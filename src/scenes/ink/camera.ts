@@ -1,4 +1,4 @@
-import { cross, dot, sub, type Vec3 } from '../../core/geometry/vector';
+import { cross, type Vec3 } from '../../core/geometry/vector';
 import type { Point } from './pencil';
 
 /** A parallel projection: directions to the right, up and away from the eye, pixels per inch, and what lies in the middle. */
@@ -12,12 +12,14 @@ export type Camera = {
 };
 
 /** Screen x and y, and depth away from the eye in inches. */
-export const project = (camera: Camera, p: Vec3): readonly [number, number, number] => {
-  const d = sub(p, camera.target);
+export const project = ({ right, up, away, scale, middle, target }: Camera, p: Vec3): Vec3 => {
+  const x = p[0] - target[0];
+  const y = p[1] - target[1];
+  const z = p[2] - target[2];
   return [
-    camera.middle[0] + camera.scale * dot(d, camera.right),
-    camera.middle[1] - camera.scale * dot(d, camera.up),
-    dot(d, camera.away),
+    middle[0] + scale * (x * right[0] + y * right[1] + z * right[2]),
+    middle[1] - scale * (x * up[0] + y * up[1] + z * up[2]),
+    x * away[0] + y * away[1] + z * away[2],
   ];
 };
 

@@ -2,7 +2,7 @@ import { cross, dot, unit, type Vec3 } from '../../core/geometry/vector';
 import type { Solid } from '../../present/model/solid';
 import type { Camera } from './camera';
 import type { Mesh } from './mesh';
-import { addCaster, addMesh, rasterFor, type Raster } from './raster';
+import { addCaster, addRoundCaster, depthsFor, type Raster } from './raster';
 
 /** What the sun sees, and what a dozen spots of sky see: shadows and contact shade come from these depths. */
 export type Lights = { readonly sun: Raster; readonly sky: readonly Raster[] };
@@ -10,9 +10,9 @@ export type Lights = { readonly sun: Raster; readonly sky: readonly Raster[] };
 /** Toward the sun, by the look's tokens: x along the ridge, y across, z up; from the street side here. */
 export const sunward: Vec3 = unit([-0.4, -0.52, 0.75]) ?? [0, 0, 1];
 
-const sunCells = 1300;
-const skyCells = 360;
-const skySpots = 12;
+const sunCells = 1200;
+const skyCells = 300;
+const skySpots = 10;
 /** Turns by the golden angle, radians: spots of sky spread evenly. */
 const golden = 2.399963;
 
@@ -21,21 +21,25 @@ type Scene = { readonly solids: readonly Solid[]; readonly meshes: readonly Mesh
 export const lightsFor = (scene: Scene): Lights => {
   const casters = scene.solids.filter((solid) => !solid.shadowless);
   const points = [
-    ...casters.flatMap((solid) => solid.faces.flatMap((face) => face.points)),
-    ...scene.meshes.flatMap((mesh) => mesh.triangles.map(([a]) => a.p)),
+    ...casters.flatMap(({ faces }) => [...(faces[0]?.points ?? []), ...(faces[1]?.points ?? [])]),
+    ...scene.meshes.flatMap((mesh) => mesh.triangles.slice(0, 4).map(([a]) => a.p)),
   ];
   const sky = Array.from({ length: skySpots }, (_, i): Vec3 => {
     const z = 1 - ((i + 0.5) / skySpots) * 0.93;
     const r = Math.sqrt(1 - z * z);
     return [r * Math.cos(i * golden), r * Math.sin(i * golden), z];
   });
-  const seenFrom = (toward: Vec3, cells: number): Raster => {
-    const raster = rasterFor({ width: cells, height: cells, fine: 1 }, cameraFrom(toward, points, cells));
+  const seenFrom = (toward: Vec3, cells: number, round: readonly Mesh[]): Raster => {
+    const raster = depthsFor(cells, cameraFrom(toward, points, cells));
     for (const solid of casters) addCaster(raster, solid);
-    for (const mesh of scene.meshes) addMesh(raster, mesh);
+    for (const mesh of round) addRoundCaster(raster, mesh);
     return raster;
   };
-  return { sun: seenFrom(sunward, sunCells), sky: sky.map((toward) => seenFrom(toward, skyCells)) };
+  // People cast a shadow from the sun; the sky hardly notices them.
+  return {
+    sun: seenFrom(sunward, sunCells, scene.meshes),
+    sky: sky.map((toward) => seenFrom(toward, skyCells, [])),
+  };
 };
 
 /** A camera that sees every point from that direction, as large as the raster allows. */

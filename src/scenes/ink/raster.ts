@@ -47,6 +47,16 @@ export const rasterFor = ({ width, height, fine }: Frame, camera: Camera): Raste
   };
 };
 
+/** Lights ask for depth only: all of them write surface numbers into one scrap nobody reads. */
+let scrap = new Int32Array(0);
+
+/** A square raster for a light, which keeps depths only. */
+export const depthsFor = (cells: number, camera: Camera): Raster => {
+  if (scrap.length < cells * cells) scrap = new Int32Array(cells * cells);
+  const depth = new Float32Array(cells * cells).fill(infinitelyFar);
+  return { width: cells, height: cells, fine: 1, camera, depth, surface: scrap, surfaces: [] };
+};
+
 const facingAway = -1e-6;
 
 export const addSolid = (raster: Raster, solid: Solid): void => {
@@ -92,12 +102,29 @@ export const addMesh = (raster: Raster, mesh: Mesh): void => {
   }
 };
 
+/** A rounded body as a light sees it. */
+export const addRoundCaster = (raster: Raster, mesh: Mesh): void => {
+  for (const [a, b, c] of mesh.triangles)
+    fillTriangle(
+      raster,
+      [project(raster.camera, a.p), project(raster.camera, b.p), project(raster.camera, c.p)],
+      0,
+    );
+};
+
 /** Thinner than this on screen a triangle leaves no samples. */
 const sliver = 1e-9;
 
+type Three = readonly [Vec3, Vec3, Vec3];
+
+const downward = ([a, b, c]: Three): Three => {
+  if (a[1] <= b[1]) return b[1] <= c[1] ? [a, b, c] : a[1] <= c[1] ? [a, c, b] : [c, a, b];
+  return a[1] <= c[1] ? [b, a, c] : b[1] <= c[1] ? [b, c, a] : [c, b, a];
+};
+
 /** Row by row between the left and the right edge; depth runs straight over the triangle. */
 export const fillTriangle = (raster: Raster, corners: readonly [Vec3, Vec3, Vec3], id: number): void => {
-  const [p, q, r] = [...corners].sort((m, n) => m[1] - n[1]) as [Vec3, Vec3, Vec3];
+  const [p, q, r] = downward(corners);
   const area = (q[0] - p[0]) * (r[1] - p[1]) - (r[0] - p[0]) * (q[1] - p[1]);
   if (Math.abs(area) < sliver) return;
   const dzdx = ((q[2] - p[2]) * (r[1] - p[1]) - (r[2] - p[2]) * (q[1] - p[1])) / area;

@@ -66,8 +66,14 @@ const sunAt = (view: Ground, { width, height, depth }: Raster, x: number, y: num
   return sum / 9;
 };
 
+/** A repeating unevenness of 64 by 64 samples: spots of sky are asked a little beside the sample, so that no bands show. */
+const jitterSide = 64;
+const jitter = Float32Array.from({ length: jitterSide * jitterSide * 2 }, (_, i) => hash(i, 5) - 0.5);
+
 const openAt = ({ skyViews }: SurfaceLight, x: number, y: number): number => {
-  const [jx, jy] = [hash(x, y, 1) - 0.5, hash(x, y, 2) - 0.5];
+  const at = ((y & (jitterSide - 1)) * jitterSide + (x & (jitterSide - 1))) * 2;
+  const jx = jitter[at] as number;
+  const jy = jitter[at + 1] as number;
   let open = 0;
   let all = 0;
   for (const { raster, view, weight } of skyViews) {

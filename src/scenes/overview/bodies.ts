@@ -29,7 +29,7 @@ export const ball = ({
   radii,
   basis = upright,
   upTo = 1,
-  fine = [12, 8],
+  fine = [11, 7],
 }: Ball): readonly MeshTriangle[] => {
   const [around, down] = fine;
   const point = (u: number, v: number): Corner3 => {
@@ -55,7 +55,7 @@ export type Limb = {
   readonly sides?: number;
 };
 
-export const limb = ({ from, to, radii, sides = 11 }: Limb): readonly MeshTriangle[] => {
+export const limb = ({ from, to, radii, sides = 10 }: Limb): readonly MeshTriangle[] => {
   const along = norm(sub(to, from));
   const x = norm(cross(along, Math.abs(along[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0]));
   const y = cross(along, x);
@@ -70,6 +70,6 @@ export const limb = ({ from, to, radii, sides = 11 }: Limb): readonly MeshTriang
     return [[p, q, r] as const, [p, r, s] as const];
   }).flat();
   const cap = (at: Vec3, r: number): readonly MeshTriangle[] =>
-    ball({ at, radii: [r, r, r], fine: [sides, 6] });
+    ball({ at, radii: [r, r, r], fine: [sides, 4] });
   return [...tube, ...cap(from, radii[0]), ...cap(to, radii[1])];
 };

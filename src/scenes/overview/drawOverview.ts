@@ -29,7 +29,17 @@ export type OverviewInput = {
   readonly area: Area;
   readonly ratio: number;
   readonly people: boolean;
+  /** Larger than fitted, and moved, device pixels. */
+  readonly zoom?: Zoom;
 };
+
+export type Zoom = { readonly scale: number; readonly x: number; readonly y: number };
+
+const zoomedCamera = (camera: Camera, { scale, x, y }: Zoom): Camera => ({
+  ...camera,
+  scale: camera.scale * scale,
+  middle: [camera.middle[0] * scale + x, camera.middle[1] * scale + y],
+});
 
 /** The drawing, and what a finger or a selection needs of it afterwards. */
 export type Overview = {
@@ -56,7 +66,8 @@ const mostSamples = 3_400_000;
 export const drawOverview = (input: OverviewInput, staged: Staged): Overview => {
   const { shown, width, height, ratio, theme } = input;
   const scheme = schemeOf(shown);
-  const camera = fittedCamera({ ...input, scheme, overhang: shown.level.plan.overhang });
+  const fitted = fittedCamera({ ...input, scheme, overhang: shown.level.plan.overhang });
+  const camera = input.zoom ? zoomedCamera(fitted, input.zoom) : fitted;
   const fine = width * height * 4 <= mostSamples ? 2 : 1;
   const raster = rasterFor({ width, height, fine }, camera);
   for (const solid of staged.model.solids) addSolid(raster, solid);

@@ -4,12 +4,15 @@ import type { Raster } from '../ink/raster';
 
 /** A thin line where a person meets something else, and where one cloth meets another. */
 export const drawOutlines = (ink: Ink, raster: Raster, color: Rgb): void => {
-  const { width, height, fine } = raster;
+  const { width, height, fine, surface } = raster;
   const [w, h] = [width / fine, height / fine];
   const heavy = new Float32Array(w * h);
+  const first = raster.surfaces.findIndex(({ mesh }) => mesh !== undefined);
+  if (first < 0) return;
   for (let y = 1; y < height - 1; y++)
     for (let x = 1; x < width - 1; x++) {
       const k = y * width + x;
+      if ((surface[k] as number) < first) continue;
       const strength = strengthAt(raster, k);
       if (strength === 0) continue;
       const at = Math.floor(y / fine) * w + Math.floor(x / fine);

@@ -1,0 +1,166 @@
+import { partsOfJoint, placeOf, type BlockId, type RafterId } from '../../core/site/ids';
+import type { Shown } from '../../present/model/scheme';
+import { css } from '../ink/color';
+import { palettes, type Theme } from '../ink/palette';
+import { inkOn, pencil, type Ink } from '../ink/pencil';
+import { drawingFont } from '../overview/axisMark';
+import type { Area } from '../overview/fit';
+import type { DrawingWords } from '../overview/words';
+import { blockScene } from './blockScene';
+import { drawPiece, edgePiece, shadeBand, toPoint, toX, toY, tracePath, type Scaled } from './board';
+import { heelScene } from './heelScene';
+import type { JointScene } from './jointScene';
+import { drawLens } from './lens';
+import { drawHead, drawSideNail } from './nails';
+import { ridgeScene } from './ridgeScene';
+import { drawPlate, drawTicks } from './steel';
+
+/** A canvas to draw a close-up into, and the part of it that is free. Device pixels. */
+export type Into = {
+  readonly canvas: HTMLCanvasElement;
+  readonly area: Area;
+  readonly ratio: number;
+  readonly theme: Theme;
+  readonly words: DrawingWords;
+};
+
+/** Which joints have a close-up: plumb cuts, heels and block ends. Anything else is looked at through its rafter's. */
+export const jointSceneOf = (shown: Shown, joint: string): JointScene | undefined => {
+  const kind = joint.slice(0, joint.indexOf(':'));
+  const { member } = partsOfJoint(joint);
+  const block = shown.pose.blocks[member as BlockId];
+  if (block) return blockScene(shown, block, joint);
+  const { station, side } = placeOf(joint);
+  const id: RafterId = member.startsWith('rafter.')
+    ? (member as RafterId)
+    : `rafter.${side ?? 'street'}.${station ?? 1}`;
+  const rafter = shown.pose.rafters[id];
+  if (!rafter) return undefined;
+  if (kind === 'ridge' || kind === 'ridgeTop' || kind === 'collarEnd' || kind === 'strap')
+    return ridgeScene({ shown, rafter, joint: id, atTop: kind === 'ridgeTop' });
+  return heelScene({ shown, rafter, joint: id, gap: kind === 'heelCut' ? 'heelCut' : 'seat' });
+};
+
+/** Pixels to an inch when there is room, device ratio 1; from the look's tokens. */
+const largest = 62;
+
+export const drawJoint = (into: Into, shown: Shown, joint: string): void => {
+  const scene = jointSceneOf(shown, joint);
+  if (!scene) return;
+  const { area, ratio, theme, canvas, words } = into;
+  const [u0, u1, w0, w1] = scene.extent;
+  const k = Math.min(largest * ratio, area.width / (u1 - u0), area.height / (w1 - w0));
+  const left = Math.max(0, (area.width - (u1 - u0) * k) * 0.42);
+  const view: Scaled = {
+    ink: inkOn(canvas),
+    theme,
+    ratio,
+    k,
+    zero: [area.x + left - u0 * k, area.y + w1 * k + Math.max(0, (area.height - (w1 - w0) * k) / 2)],
+  };
+  view.ink.save();
+  view.ink.beginPath();
+  view.ink.rect(area.x, area.y, area.width, area.height);
+  view.ink.clip();
+  drawScene(view, scene);
+  const radius = Math.min(116 * ratio, area.width * 0.26, area.height * 0.2);
+  drawLens({
+    view,
+    at: lensAt(area, radius, ratio),
+    radius,
+    spot: scene.spot,
+    caption: words.eachTick,
+    draw: (inner) => {
+      drawScene(inner, scene);
+    },
+  });
+  view.ink.restore();
+  if (words.joint) title(view.ink, into, words.joint);
+};
+
+const lensAt = (area: Area, radius: number, ratio: number): readonly [number, number] => [
+  area.x + radius + 18 * ratio,
+  area.y + area.height - radius - 46 * ratio,
+];
+
+const drawScene = (view: Scaled, scene: JointScene): void => {
+  for (const piece of scene.pieces) {
+    drawPiece(view, piece);
+    edgePiece(view, piece.outline, view.k > 150 * view.ratio ? 1.8 : 1.5);
+  }
+  contact(view, scene);
+  for (const outline of scene.light) drawLight(view, outline);
+  for (const [a, b] of scene.marks)
+    pencil(view.ink, {
+      from: toPoint(view, a),
+      to: toPoint(view, b),
+      width: 2 * view.ratio,
+      alpha: 0.9,
+      color: [58, 56, 60],
+    });
+  for (const nail of scene.sideNails) drawSideNail(view, nail);
+  for (const { at, proud } of scene.heads) drawHead(view, at, proud);
+  drawRule(view, scene);
+};
+
+/** The second piece's first edge throws a little shade on what it touches. */
+const contact = (view: Scaled, { pieces }: JointScene): void => {
+  const last = pieces[pieces.length - 1];
+  const [a, b] = [last?.outline[0], last?.outline[1]];
+  if (last && a && b && last.grain !== 'end') shadeBand(view, [b, a], 0.35);
+};
+
+/** Daylight through a gap: bright to the eye, spilling a little on both edges. */
+const drawLight = (view: Scaled, outline: JointScene['light'][number]): void => {
+  const { ink, ratio, theme } = view;
+  ink.save();
+  tracePath(view, outline);
+  ink.shadowColor = theme === 'night' ? 'rgba(255,222,150,.8)' : 'rgba(255,244,205,.95)';
+  ink.shadowBlur = 8 * ratio;
+  ink.fillStyle = theme === 'night' ? '#ffe9b8' : '#fffef8';
+  ink.fill();
+  ink.restore();
+  tracePath(view, outline);
+  ink.fillStyle = theme === 'night' ? '#fff0cd' : '#ffffff';
+  ink.fill();
+};
+
+/** Six-inch rule: half an inch wide, its zero at the gap. */
+const ruleLong = 6;
+const ruleWide = 0.5;
+
+const drawRule = (view: Scaled, { rule }: JointScene): void => {
+  const { ink, k, ratio } = view;
+  const [u, w] = rule.zero;
+  const plate =
+    rule.way === 'right'
+      ? { x: toX(view, u), y: toY(view, w), width: ruleLong * k, height: ruleWide * k }
+      : {
+          x: toX(view, u) - ruleWide * k,
+          y: toY(view, rule.way === 'up' ? w + ruleLong : w),
+          width: ruleWide * k,
+          height: ruleLong * k,
+        };
+  drawPlate(ink, plate, ratio);
+  drawTicks({
+    view,
+    zero: rule.zero,
+    way: rule.way,
+    from: 1 / 16,
+    to: ruleLong - 1 / 16,
+    tick: k > 150 * ratio ? 64 * ratio : 0.22 * k,
+    grow: rule.way === 'right' ? 1 : -1,
+  });
+};
+
+const title = (ink: Ink, { area, ratio, theme }: Into, words: NonNullable<DrawingWords['joint']>): void => {
+  const palette = palettes[theme];
+  ink.textAlign = 'left';
+  ink.textBaseline = 'middle';
+  ink.font = drawingFont(15 * ratio);
+  ink.fillStyle = css(palette.ink);
+  ink.fillText(words.title, area.x + 15 * ratio, area.y + 24 * ratio);
+  ink.font = drawingFont(14 * ratio, 500);
+  ink.fillStyle = css(palette.ink2);
+  ink.fillText(words.from, area.x + 15 * ratio, area.y + 43 * ratio);
+};

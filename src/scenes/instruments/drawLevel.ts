@@ -1,0 +1,117 @@
+import { levelLength } from '../../core/instruments/rows';
+import { css } from '../ink/color';
+import { palettes } from '../ink/palette';
+import { drawPiece, edgePiece, toX, toY, type Scaled } from '../closeUp/board';
+import type { Into } from '../closeUp/drawJoint';
+import { drawPlate, drawTicks } from '../closeUp/steel';
+
+/** The level twice: above, lying as found, its bubble off by what it shows; below, its low end lifted until the bubble centers, a rule in the space. */
+export const drawLevel = (view: Scaled, into: Into, shown: number): void => {
+  const { area, ratio } = into;
+  const high = Math.min(110 * ratio, area.height * 0.24);
+  drawVial(view, {
+    x: area.x + area.width * 0.12,
+    y: area.y + area.height * 0.1,
+    width: area.width * 0.76,
+    height: high,
+    shown,
+  });
+  drawLift(view, into, shown);
+};
+
+/** How far a bubble runs for a rise of an eighth of an inch in four feet, as a share of its own length. Ours, by eye. */
+const runPerEighth = 0.42;
+
+type Vial = {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly shown: number;
+};
+
+const drawVial = ({ ink, ratio, theme }: Scaled, { x, y, width, height, shown }: Vial): void => {
+  drawPlate(ink, { x, y, width, height }, ratio);
+  const [cx, cy] = [x + width / 2, y + height / 2];
+  const [half, r] = [Math.min(width * 0.3, height * 1.4), height * 0.27];
+  const glass = ink.createLinearGradient(0, cy - r, 0, cy + r);
+  glass.addColorStop(0, '#c9d394');
+  glass.addColorStop(0.5, '#eef3c8');
+  glass.addColorStop(1, '#a9b66c');
+  ink.fillStyle = glass;
+  ink.strokeStyle = '#2f3d4a';
+  ink.lineWidth = 1.4 * ratio;
+  ink.beginPath();
+  ink.roundRect(cx - half, cy - r, half * 2, r * 2, r * 0.9);
+  ink.fill();
+  ink.stroke();
+  const bubble = half * 0.44;
+  const off = Math.max(
+    -half + bubble * 0.6,
+    Math.min(half - bubble * 0.6, (shown / 0.125) * runPerEighth * bubble),
+  );
+  ink.fillStyle = 'rgba(255,255,248,.95)';
+  ink.strokeStyle = 'rgba(84,98,44,.9)';
+  ink.lineWidth = 1.6 * ratio;
+  ink.beginPath();
+  ink.ellipse(cx + off, cy - r * 0.14, bubble / 2, r * 0.62, 0, 0, 7);
+  ink.fill();
+  ink.stroke();
+  ink.fillStyle = css(palettes[theme === 'night' ? 'day' : theme].ink);
+  for (const side of [-1, 1]) ink.fillRect(cx + (side * bubble) / 2 - ratio, cy - r, 2 * ratio, r * 2);
+};
+
+/** The low end of the level over the work's edge, and the rule that says how much was put under it. */
+const drawLift = (view: Scaled, { area, ratio }: Into, shown: number): void => {
+  const { ink, k } = view;
+  const gap = Math.abs(shown);
+  const right = shown < 0;
+  const low: Scaled = {
+    ...view,
+    zero: [area.x + area.width * (right ? 0.62 : 0.38), area.y + area.height * 0.78],
+  };
+  const way = right ? 1 : -1;
+  const work = [
+    [-8, 0],
+    [8, 0],
+    [8, -3],
+    [-8, -3],
+  ] as const;
+  drawPiece(low, { outline: work, seed: 24, grain: [1, 0], light: 0.84 });
+  edgePiece(low, work, 1.8);
+  const tilt = gap / levelLength;
+  ink.save();
+  ink.beginPath();
+  const [x0, x1] = [toX(low, way * 0.0), toX(low, -way * 9)];
+  const top = 1.1;
+  ink.moveTo(x0, toY(low, gap));
+  ink.lineTo(x1, toY(low, gap - 9 * tilt));
+  ink.lineTo(x1, toY(low, gap - 9 * tilt + top));
+  ink.lineTo(x0, toY(low, gap + top));
+  ink.closePath();
+  const steel = ink.createLinearGradient(0, toY(low, gap + top), 0, toY(low, gap));
+  steel.addColorStop(0, '#b9c8d4');
+  steel.addColorStop(0.3, '#7f95a8');
+  steel.addColorStop(1, '#4f6478');
+  ink.fillStyle = steel;
+  ink.shadowColor = 'rgba(40,26,10,.5)';
+  ink.shadowBlur = 8 * ratio;
+  ink.shadowOffsetY = 5 * ratio;
+  ink.fill();
+  ink.restore();
+  ink.strokeStyle = '#26313b';
+  ink.lineWidth = 1.5 * ratio;
+  ink.stroke();
+  const at = way * 0.08;
+  const plate = { x: toX(low, right ? at : at - 0.62), y: toY(low, 1.6), width: 0.62 * k, height: 1.6 * k };
+  drawPlate(ink, plate, ratio);
+  drawTicks({
+    view: low,
+    zero: [at, 0],
+    way: 'up',
+    from: 1 / 16,
+    to: 1.55,
+    tick: 0.26 * k,
+    grow: right ? 1 : -1,
+  });
+};

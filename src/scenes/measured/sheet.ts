@@ -1,0 +1,334 @@
+import type { Vec3 } from '../../core/geometry/vector';
+import { schemeOf, type Scheme, type Shown } from '../../present/model/scheme';
+import type { Model } from '../../present/model/solidsOf';
+import { onScreen } from '../ink/camera';
+import { css } from '../ink/color';
+import { drawMeasure, measureOf, measureWidth } from '../ink/fraction';
+import { palettes, type Palette, type Theme } from '../ink/palette';
+import { chalk, inkOn, pencil, sheetOf, tooth, type Ink, type Point } from '../ink/pencil';
+import { drawingFont } from '../overview/axisMark';
+import type { Area } from '../overview/fit';
+import type { DrawingWords } from '../overview/words';
+import { drawFlat, drawFlatSelection, type Flat } from './drawFlat';
+
+/** Section and side hung on one sheet: third angle, heights shared. Device pixels. */
+export type SheetInput = {
+  readonly shown: Shown;
+  readonly model: Model;
+  readonly theme: Theme;
+  readonly words: DrawingWords;
+  readonly area: Area;
+  readonly ratio: number;
+  readonly views: readonly ('section' | 'side')[];
+  /** Section stands just before this station; the side is seen from here. */
+  readonly station: number;
+  readonly from: 'street' | 'yard';
+};
+
+export type Hung = { readonly view: 'section' | 'side'; readonly flat: Flat; readonly at: Point };
+export type Sheet = { readonly canvas: HTMLCanvasElement; readonly hung: readonly Hung[] };
+
+/** x at which a section just before a station is cut. */
+export const sectionAt = ({ stations }: Scheme, station: number): number => {
+  const here = stations[station - 1] ?? 0;
+  const before = stations[station - 2];
+  return before === undefined ? here - 6 : Math.max((before + here) / 2, here - 10);
+};
+
+/** Room round the drawings for titles, numbers and dimensions, CSS pixels. */
+const room = { top: 30, bottom: 26, side: 26 };
+
+type Lie = {
+  readonly view: 'section' | 'side';
+  readonly x: number;
+  readonly width: number;
+  readonly origin: Point;
+};
+type Plan = { readonly scale: number; readonly lies: readonly Lie[] };
+
+/** One scale for all views, so that heights line up. */
+const planOf = ({ area, ratio, views }: SheetInput, scheme: Scheme, overhang: number): Plan => {
+  const spans = { section: 2 * (scheme.half + overhang) + 14, side: scheme.length + 10 };
+  const gap = views.length > 1 ? 44 * ratio : 0;
+  const total = views.reduce((sum, view) => sum + spans[view], 0);
+  const tall = scheme.top + 26;
+  const free = area.width - (2 * room.side * ratio + gap);
+  const scale = Math.min(free / total, (area.height - (room.top + room.bottom) * ratio) / tall, 9 * ratio);
+  const left = area.x + Math.max(room.side * ratio, (area.width - total * scale - gap) / 2);
+  const foot =
+    area.y +
+    room.top * ratio +
+    scheme.top * scale +
+    Math.max(0, (area.height - (room.top + room.bottom) * ratio - tall * scale) / 2);
+  let x = left;
+  const lies = views.map((view): Lie => {
+    const width = spans[view] * scale;
+    const lie = { view, x, width, origin: [x + (view === 'section' ? width / 2 : 5 * scale), foot] as Point };
+    x += width + gap;
+    return lie;
+  });
+  return { scale, lies };
+};
+
+export const drawSheet = (input: SheetInput, width: number, height: number): Sheet => {
+  const scheme = schemeOf(input.shown);
+  const { overhang } = input.shown.level.plan;
+  const plan = planOf(input, scheme, overhang);
+  const canvas = sheetOf(width, height);
+  const ink = inkOn(canvas);
+  const hung = plan.lies.map((lie) => hangView(input, { scheme, plan, lie }));
+  for (const { flat, at } of hung) ink.drawImage(flat.canvas, at[0], at[1]);
+  annotate(ink, { input, scheme, plan });
+  return { canvas, hung };
+};
+
+type Hanging = { readonly scheme: Scheme; readonly plan: Plan; readonly lie: Lie };
+
+const hangView = (input: SheetInput, { scheme, plan, lie }: Hanging): Hung => {
+  const { model, theme, ratio, area, station, from } = input;
+  const pad = 14 * ratio;
+  const at: Point = [Math.floor(lie.x - pad), Math.floor(area.y)];
+  const mirrored = lie.view === 'side' && from === 'yard' ? scheme.length * plan.scale : 0;
+  const flat = drawFlat({
+    model,
+    theme,
+    ratio,
+    scale: plan.scale,
+    width: Math.ceil(lie.width + 2 * pad),
+    height: Math.floor(area.height),
+    origin: [lie.origin[0] - at[0] + mirrored, lie.origin[1] - at[1]],
+    what:
+      lie.view === 'section'
+        ? { kind: 'section', at: sectionAt(scheme, station) }
+        : { kind: 'side', from, reach: scheme.half },
+  });
+  return { view: lie.view, flat, at };
+};
+
+type Annotated = { readonly input: SheetInput; readonly scheme: Scheme; readonly plan: Plan };
+
+const annotate = (ink: Ink, noted: Annotated): void => {
+  const { input, scheme, plan } = noted;
+  const { ratio, theme, words } = input;
+  const palette = palettes[theme];
+  const layer = inkOn(sheetOf(ink.canvas.width, ink.canvas.height));
+  const first = plan.lies[0] as Lie;
+  const last = plan.lies[plan.lies.length - 1] as Lie;
+  const heights = { top: first.origin[1] - scheme.top * plan.scale, plate: first.origin[1] };
+  const [left, right] = [first.x - 16 * ratio, last.x + last.width + 14 * ratio];
+  for (const y of [heights.top, heights.plate])
+    chalk(layer, {
+      from: [left, y],
+      to: [right, y],
+      width: 1.1 * ratio,
+      color: palette.chalk,
+      dust: 0.9,
+      spread: 1.7 * ratio,
+      seed: Math.round(y),
+    });
+  for (const lie of plan.lies) (lie.view === 'section' ? noteSection : noteSide)(layer, noted, lie);
+  tooth(layer, 0.6);
+  ink.drawImage(layer.canvas, 0, 0);
+  for (const lie of plan.lies) {
+    const title = lie.view === 'section' ? words.section : words.side;
+    letter(ink, palette, {
+      text: title,
+      at: [lie.x, input.area.y + 15 * ratio],
+      size: 14 * ratio,
+      align: 'left',
+      tone: 'ink2',
+    });
+    if (lie.view === 'section') nameHeights(ink, noted, { lie, heights });
+    else numberStations(ink, noted, lie);
+  }
+};
+
+type Text = {
+  readonly text: string;
+  readonly at: Point;
+  readonly size: number;
+  readonly align: CanvasTextAlign;
+  readonly tone: 'ink' | 'ink2' | 'chalk';
+};
+
+const letter = (ink: Ink, palette: Palette, { text, at, size, align, tone }: Text): void => {
+  ink.font = drawingFont(size, tone === 'ink2' ? 500 : 600);
+  ink.fillStyle = css(palette[tone]);
+  ink.textAlign = align;
+  ink.textBaseline = 'middle';
+  ink.fillText(text, at[0], at[1]);
+};
+
+/** Center line, the height dimension and the slope mark. */
+const noteSection = (layer: Ink, { input, scheme, plan }: Annotated, lie: Lie): void => {
+  const { ratio, theme } = input;
+  const { pencil: color } = palettes[theme];
+  const k = plan.scale;
+  const [x, plate] = lie.origin;
+  const top = plate - scheme.top * k;
+  pencil(layer, {
+    from: [x, top - 12 * ratio],
+    to: [x, plate + 14 * k],
+    width: 0.9 * ratio,
+    alpha: 0.75,
+    color,
+    dash: [14, 4, 3, 4].map((d) => d * ratio),
+  });
+  const xd = dimensionX(lie, scheme, k);
+  pencil(layer, { from: [xd, top], to: [xd, plate], width: ratio, alpha: 0.9, color });
+  for (const y of [top, plate])
+    pencil(layer, {
+      from: [xd - 3.5 * ratio, y + 3.5 * ratio],
+      to: [xd + 3.5 * ratio, y - 3.5 * ratio],
+      width: 1.3 * ratio,
+      alpha: 0.95,
+      color,
+    });
+  const { corner, unit } = slopeMark(lie, scheme, { k, ratio });
+  const rise = unit * scheme.m;
+  pencil(layer, { from: corner, to: [corner[0], corner[1] - rise], width: 1.1 * ratio, alpha: 0.85, color });
+  pencil(layer, {
+    from: [corner[0], corner[1] - rise],
+    to: [corner[0] + unit, corner[1] - rise],
+    width: 1.1 * ratio,
+    alpha: 0.85,
+    color,
+  });
+};
+
+const dimensionX = (lie: Lie, scheme: Scheme, k: number): number => lie.origin[0] + scheme.half * 0.86 * k;
+
+/** The slope mark lies on the yard rafter, left of the center line. */
+const slopeMark = (
+  lie: Lie,
+  scheme: Scheme,
+  { k, ratio }: { k: number; ratio: number },
+): { readonly corner: Point; readonly unit: number } => {
+  const unit = Math.max(32 * ratio, 14 * k);
+  const out = scheme.half * 0.72;
+  return {
+    corner: [
+      lie.origin[0] - out * k,
+      lie.origin[1] - (scheme.common.heightAbovePlate + (scheme.half - out) * scheme.m) * k - 12 * ratio,
+    ],
+    unit,
+  };
+};
+
+type Named = { readonly lie: Lie; readonly heights: { readonly top: number; readonly plate: number } };
+
+const nameHeights = (ink: Ink, { input, scheme, plan }: Annotated, { lie, heights }: Named): void => {
+  const { ratio, theme, words, shown } = input;
+  const palette = palettes[theme];
+  const k = plan.scale;
+  const x = lie.origin[0] + scheme.half * k + 12 * ratio;
+  letter(ink, palette, {
+    text: words.ridgeTop,
+    at: [x, heights.top + 11 * ratio],
+    size: 15 * ratio,
+    align: 'left',
+    tone: 'chalk',
+  });
+  letter(ink, palette, {
+    text: words.plate,
+    at: [x, heights.plate - 10 * ratio],
+    size: 15 * ratio,
+    align: 'left',
+    tone: 'chalk',
+  });
+  const measure = measureOf(scheme.top, true);
+  const lettering = { size: 17 * ratio, color: palette.ink };
+  const at: Point = [dimensionX(lie, scheme, k), (heights.top + heights.plate) / 2 - 4 * ratio];
+  const wide = measureWidth(ink, measure, lettering) + 8 * ratio;
+  ink.fillStyle = css(palette.deck, 0.94);
+  ink.fillRect(at[0] - wide / 2, at[1] - 15 * ratio, wide, 30 * ratio);
+  drawMeasure(ink, measure, at, lettering);
+  const { corner, unit } = slopeMark(lie, scheme, { k, ratio });
+  const { rise, run } = shown.level.plan.slope;
+  const size = 15 * ratio;
+  letter(ink, palette, {
+    text: String(rise),
+    at: [corner[0] - 6 * ratio, corner[1] - (unit * scheme.m) / 2],
+    size,
+    align: 'right',
+    tone: 'ink',
+  });
+  letter(ink, palette, {
+    text: String(run),
+    at: [corner[0] + unit / 2, corner[1] - unit * scheme.m - 9 * ratio],
+    size,
+    align: 'center',
+    tone: 'ink',
+  });
+};
+
+/** The string, seen edge on from its side. */
+const noteSide = (layer: Ink, { input, plan }: Annotated, lie: Lie): void => {
+  const { ratio, theme, model, from } = input;
+  for (const { kind, id, a, b } of model.strokes) {
+    if (kind !== 'string' || id !== `string.${from}`) continue;
+    const place = (p: Vec3): Point => stationPoint(lie, plan, { input, x: p[0], z: p[2] });
+    pencil(layer, {
+      from: place(a),
+      to: place(b),
+      width: 1.5 * ratio,
+      alpha: 1,
+      color: palettes[theme].chalk,
+    });
+  }
+};
+
+type Spot = { readonly input: SheetInput; readonly x: number; readonly z: number };
+
+const stationPoint = (lie: Lie, plan: Plan, { input, x, z }: Spot): Point => {
+  const along = input.from === 'street' ? x : input.shown.level.plan.length - x;
+  return [lie.origin[0] + along * plan.scale, lie.origin[1] - z * plan.scale];
+};
+
+const numberStations = (ink: Ink, { input, scheme, plan }: Annotated, lie: Lie): void => {
+  const { ratio, theme, station } = input;
+  const close = (scheme.stations[1] ?? 24) * plan.scale < 15 * ratio;
+  scheme.stations.forEach((x, i) => {
+    if (close && i % 2 === 1 && i + 1 !== station) return;
+    const [px, py] = stationPoint(lie, plan, { input, x, z: -9 });
+    const tone = i + 1 === station ? 'chalk' : 'ink';
+    letter(ink, palettes[theme], {
+      text: String(i + 1),
+      at: [px, py + 12 * ratio],
+      size: 15 * ratio,
+      align: 'center',
+      tone,
+    });
+  });
+};
+
+/** The chosen member in every view of the sheet. */
+export const drawSheetSelection = (
+  sheet: Sheet,
+  chosen: { id: string; theme: Theme; ratio: number },
+): HTMLCanvasElement => {
+  const ink = inkOn(sheetOf(sheet.canvas.width, sheet.canvas.height));
+  for (const { flat, at } of sheet.hung) ink.drawImage(drawFlatSelection(flat, chosen), at[0], at[1]);
+  return ink.canvas;
+};
+
+/** The member under a finger on the sheet; device pixels. */
+export const onSheet = (
+  sheet: Sheet,
+  pick: (flat: Flat, at: Point) => string | undefined,
+  [x, y]: Point,
+): string | undefined => {
+  for (const { flat, at } of sheet.hung) {
+    const found = pick(flat, [x - at[0], y - at[1]]);
+    if (found) return found;
+  }
+  return undefined;
+};
+
+/** Where a point of the building lies on the sheet's first view that shows it. */
+export const sheetPoint = (sheet: Sheet, view: 'section' | 'side', p: Vec3): Point | undefined => {
+  const found = sheet.hung.find((hung) => hung.view === view);
+  if (!found) return undefined;
+  const [x, y] = onScreen(found.flat.camera, p);
+  return [x + found.at[0], y + found.at[1]];
+};

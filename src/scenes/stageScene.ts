@@ -1,0 +1,82 @@
+import { Scene, GameObjects } from 'phaser';
+
+/** The layers of the stage from the ground up. */
+export const layers = ['deck', 'before', 'main', 'chosen', 'linked', 'linkedChosen', 'over'] as const;
+export type LayerName = (typeof layers)[number];
+
+/** How long one corner gives way to the next, ms; from the look's tokens. */
+const crossFade = 240;
+
+/**
+ * Shows canvases as layers and nothing else. A layer's canvas is handed over once per change; between changes the loop
+ * sleeps, so an idle drawing costs nothing.
+ */
+export class StageScene extends Scene {
+  private readonly images = new Map<LayerName, GameObjects.Image>();
+  private shown = 0;
+
+  /** `ready` is called once, when layers can be put. */
+  constructor(private readonly ready: () => void) {
+    super('stage');
+  }
+
+  create(): void {
+    this.ready();
+  }
+
+  /** Puts a canvas on a layer with its upper left corner at a place, device pixels; undefined empties the layer. */
+  put(
+    layer: LayerName,
+    canvas: HTMLCanvasElement | undefined,
+    at: { readonly x: number; readonly y: number } = { x: 0, y: 0 },
+  ): void {
+    const image = this.imageOf(layer);
+    const old = image.texture.key;
+    if (canvas) {
+      const key = `${layer}.${String(this.shown++)}`;
+      this.textures.addCanvas(key, canvas);
+      image.setTexture(key).setPosition(at.x, at.y).setScale(1).setAlpha(1).setVisible(true);
+    } else image.setTexture('__DEFAULT').setVisible(false);
+    if (old.startsWith(`${layer}.`)) this.textures.remove(old);
+  }
+
+  /** Lays the picture as it was over the new one and lets it go. */
+  fadeFrom(canvas: HTMLCanvasElement, at: { readonly x: number; readonly y: number }): void {
+    this.put('before', canvas, at);
+    const image = this.imageOf('before');
+    const next = this.imageOf('main');
+    next.setAlpha(0);
+    this.tweens.add({
+      targets: image,
+      alpha: 0,
+      duration: crossFade,
+      onUpdate: () => next.setAlpha(1 - image.alpha),
+      onComplete: () => {
+        next.setAlpha(1);
+        this.put('before', undefined);
+      },
+    });
+  }
+
+  /** Moves and scales the layers of the main picture while a hand is on it, about the point (0, 0) of the stage. */
+  nudge(by: { readonly x: number; readonly y: number; readonly scale: number }): void {
+    for (const layer of ['main', 'chosen'] as const)
+      this.imageOf(layer).setPosition(by.x, by.y).setScale(by.scale);
+  }
+
+  busy(): boolean {
+    return this.tweens.getTweens().length > 0;
+  }
+
+  private imageOf(layer: LayerName): GameObjects.Image {
+    const known = this.images.get(layer);
+    if (known) return known;
+    const image = this.add
+      .image(0, 0, '__DEFAULT')
+      .setOrigin(0)
+      .setDepth(layers.indexOf(layer))
+      .setVisible(false);
+    this.images.set(layer, image);
+    return image;
+  }
+}
