@@ -12,18 +12,22 @@ export const random: Hand = {
     let shapes: readonly Shape[] | undefined;
     return (attempt) => {
       if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
-      shapes ??= shapesOf(attempt.level);
       const { seen } = viewOf(attempt);
+      shapes ??= shapesOf(attempt.level, seen.boards.all);
       for (let tries = 0; tries < patience; tries++) {
         const shape = oneOf(dice, shapes);
         const act = shape && filled(shape, dice, seen.look);
         const outcome = act && seen.would(act);
-        if (act && outcome && (outcome.ok || outcome.stop)) return act;
+        const early = act?.type === 'handOver' && attempt.steps.length < keepsAt;
+        if (act && !early && outcome && (outcome.ok || outcome.stop)) return act;
       }
       return { type: 'handOver' };
     };
   },
 };
+
+/** Acts it does before it may hand over: else most runs would end before anything stands. */
+const keepsAt = 300;
 
 /** Throws before it gives up and hands over. */
 const patience = 2000;

@@ -1,24 +1,23 @@
-import { boardIds } from '../level/asFound';
-import { stationsOf, upperStations } from '../level/layout';
+import { roofOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
 import { methodTopics, type Methods } from '../level/method';
 import type { PlannedAction } from '../order/crew/view';
 import { ends, sides } from '../roof/side';
-import { blockId, rafterId, type JointId, type MemberId } from '../site/ids';
+import { blockId, rafterId, type BoardId, type JointId, type MemberId } from '../site/ids';
 import { requiredFor } from '../site/required';
 
 /** An act with its numbers and its said left open. */
 export type Shape = PlannedAction;
 
 /** Every act a screen could offer on a level, once each, whatever its order: what a random hand draws from. */
-export const shapesOf = (level: Level): readonly Shape[] => [
+export const shapesOf = (level: Level, boards: readonly BoardId[]): readonly Shape[] => [
   ...crewShapes(level),
-  ...readShapes(level),
-  ...judgeShapes(level),
+  ...readShapes(level, boards),
+  ...judgeShapes(boards),
   ...groundShapes(level),
-  ...memberShapes(level),
+  ...memberShapes(level, boards),
   ...jointShapes(level),
-  ...ridgeShapes(),
+  ...ridgeShapes(level),
   { type: 'handOver' },
 ];
 
@@ -55,7 +54,7 @@ const read = (tool: Extract<Shape, { type: 'read' }>['tool'], at: string, from?:
 
 const stationNumbers = (level: Level): readonly number[] => stationsOf(level).map((_, i) => i + 1);
 
-const readShapes = (level: Level): readonly Shape[] => [
+const readShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] => [
   ...['width.A', 'width.mid', 'width.B', 'diagonal.1', 'diagonal.2', 'board.ridge'].map((at) =>
     read('tape', at),
   ),
@@ -66,7 +65,7 @@ const readShapes = (level: Level): readonly Shape[] => [
     read('tape', `ridge.${end}.centre`),
     read('level', 'ridge', end),
   ]),
-  ...boardIds(level).flatMap((board) => [read('eye', board), read('pattern', board)]),
+  ...boards.flatMap((board) => [read('eye', board), read('pattern', board)]),
   ...sides.flatMap((side) =>
     stationNumbers(level).flatMap((n) => [
       ...['heel', 'heelCut', 'ridge', 'ridgeTop'].map((face) => read('rule', `${face}:rafter.${side}.${n}`)),
@@ -77,8 +76,8 @@ const readShapes = (level: Level): readonly Shape[] => [
   read('eye', 'punch'),
 ];
 
-const judgeShapes = (level: Level): readonly Shape[] =>
-  [...boardIds(level), 'board.ridge', ...sides.map((side) => `plate.${side}`)].flatMap((subject) =>
+const judgeShapes = (boards: readonly BoardId[]): readonly Shape[] =>
+  [...boards, 'board.ridge', ...sides.map((side) => `plate.${side}`)].flatMap((subject) =>
     (['sound', 'turn', 'swap', 'mend'] as const).map((call): Shape => ({ type: 'judge', subject, call })),
   );
 
@@ -106,7 +105,7 @@ const groundShapes = (level: Level): readonly Shape[] => [
   { type: 'brace', kind: 'along', from: 'ridge', to: 'floor' },
 ];
 
-const memberShapes = (level: Level): readonly Shape[] => {
+const memberShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] => {
   const last = stationNumbers(level).length;
   const bays = sides.flatMap((side) =>
     stationNumbers(level)
@@ -136,7 +135,7 @@ const memberShapes = (level: Level): readonly Shape[] => {
         off: 0.75,
       })),
     ),
-    ...[...boardIds(level), ...bays].map((member): Shape => ({
+    ...[...boards, ...bays].map((member): Shape => ({
       type: 'trim',
       member,
       cut: member.startsWith('block') ? 'end' : 'plumb',
@@ -170,7 +169,11 @@ const jointShapes = (level: Level): readonly Shape[] => {
   ]);
 };
 
-const ridgeShapes = (): readonly Shape[] => [
+/** Posts as figured: what a screen would offer. */
+const postHeight = (level: Level): number =>
+  (roofOf(level).ridges[0]?.topHeight ?? 0) - level.plan.ridge.depth;
+
+const ridgeShapes = (level: Level): readonly Shape[] => [
   ...(['machine', 'posts', 'hands'] as const).map((at): Shape => ({
     type: 'place',
     member: 'ridge' as MemberId,
@@ -182,7 +185,12 @@ const ridgeShapes = (): readonly Shape[] => [
     hitch,
     tagLine: true,
   })),
-  ...([1, 2] as const).map((at): Shape => ({ type: 'setPost', at, height: 0, fixed: 'both' })),
+  ...([1, 2] as const).map((at): Shape => ({
+    type: 'setPost',
+    at,
+    height: postHeight(level),
+    fixed: 'both',
+  })),
   ...(['A', 'B', 'both'] as const).flatMap((end): readonly Shape[] => [
     { type: 'raise', end, by: 0 },
     { type: 'shift', member: 'ridge', at: end, by: 0 },

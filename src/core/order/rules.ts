@@ -19,7 +19,11 @@ export type OrderRule = {
   readonly id: OrderRuleId;
   readonly type: 'order';
   readonly applies: (job: Job) => boolean;
+  /** The same in words, for RULES.md. */
+  readonly when: string;
   readonly before: MilestoneId | 'strung';
+  /** The later step in words, for RULES.md. */
+  readonly later: string;
   /** Name of the instance a fact belongs to when it is the later step of this rule. */
   readonly after: (fact: Fact, job: Job) => string | undefined;
   /** Crew-minutes of putting it right late, and how they add up. */
@@ -64,6 +68,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O1',
     type: 'order',
     applies: always,
+    when: 'always',
+    later: 'the ridge is up',
     before: 'wallsBraced',
     after: (f) => (f === 'ridge' ? 'ridge' : undefined),
     rework: 40,
@@ -76,6 +82,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O2',
     type: 'order',
     applies: always,
+    when: 'always; pair by pair where ties are set so',
+    later: 'a post is taken out, or the machine unhooked',
     before: 'wallsTied',
     after: (f) => (/^out:post\.|^unhooked$/.test(f) ? 'props' : undefined),
     rework: 90,
@@ -88,6 +96,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O3',
     type: 'order',
     applies: always,
+    when: 'always',
+    later: 'a rafter stands beyond the end pairs',
     before: 'laidOut',
     after: (f, job) => (beyondEnds(f, job) ? 'layout' : undefined),
     rework: 60,
@@ -100,11 +110,13 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O4',
     type: 'order',
     applies: when('ridgeLength', 'cut'),
+    when: 'the ridge is cut to length',
+    later: 'the ridge is up',
     before: 'ridgeLengthSettled',
     after: (f) => (f === 'ridge' ? 'ridge' : undefined),
     rework: 25,
     how: 'take it down, cut, put it up',
-    shows: 'now',
+    shows: 'frame',
     source: common,
     introducedBy: 'garden-hut',
   },
@@ -112,6 +124,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O5',
     type: 'order',
     applies: always,
+    when: 'always',
+    later: 'an end joint is nailed home',
     before: 'endsProved',
     after: (f, job) => (endJoint(f, job) ? 'ends' : undefined),
     rework: 24,
@@ -124,6 +138,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O6',
     type: 'order',
     applies: (job) => longRidge(job) && job.methods.stack === 'oneSide',
+    when: 'ridge over 24 ft, one side at a time',
+    later: 'a rafter stands beyond the end and middle pairs',
     before: 'middleLocked',
     after: (f, job) => (beyondEndsAndMiddle(f, job) ? 'stack' : undefined),
     rework: 53,
@@ -136,6 +152,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O7',
     type: 'order',
     applies: always,
+    when: 'always',
+    later: 'a rafter stands beyond the end and middle pairs',
     before: 'bracedAlong',
     after: (f, job) => (beyondEndsAndMiddle(f, job) ? 'stack' : undefined),
     rework: 40,
@@ -148,6 +166,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O8',
     type: 'order',
     applies: always,
+    when: 'each side',
+    later: 'a heel beyond the end and middle pairs is nailed home',
     before: 'strung',
     after: (f, job) => (stackHeel(f, job) ? placeOf(f).side : undefined),
     rework: 33,
@@ -160,6 +180,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O9',
     type: 'order',
     applies: when('upper', 'collars'),
+    when: 'collars',
+    later: 'a collar stands',
     before: 'lineSnapped',
     after: (f) => (/^collar\./.test(f) ? 'collars' : undefined),
     rework: 36,
@@ -172,6 +194,8 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O10',
     type: 'order',
     applies: when('hang', 'posts'),
+    when: 'posts carry the ridge',
+    later: 'a post is taken out',
     before: 'readyToProp',
     after: (f) => (/^out:post\./.test(f) ? 'props' : undefined),
     rework: 42,
@@ -186,46 +210,130 @@ export type CheckRule = {
   readonly id: CheckRuleId;
   readonly type: 'check';
   readonly weight: number;
+  /** What is read and from when until when, in words, for RULES.md. */
+  readonly asks: string;
   readonly shows: Shows;
   readonly source: string;
   readonly introducedBy: string;
 };
 
 export const checkRules: readonly CheckRule[] = [
-  { id: 'C1', type: 'check', weight: 5, shows: 'now', source: common, introducedBy: 'garden-hut' },
-  { id: 'C2', type: 'check', weight: 5, shows: 'now', source: common, introducedBy: 'garden-hut' },
+  {
+    id: 'C1',
+    type: 'check',
+    weight: 5,
+    asks: 'widths, diagonals, level, straight, a quarter each: from the start until the ridge is up',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'C2',
+    type: 'check',
+    weight: 5,
+    asks: 'height (tape, or both birdsmouths of that end by the rule) and centre, at A and B: from the end pairs tacked at the ridge until an end heel is home',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
   {
     id: 'C3',
     type: 'check',
     weight: 4,
+    asks: 'the level from both ends: from the height settled until an end heel is home',
     shows: 'now',
     source: '1/4 in in 10 ft as general framing tolerance (read); for a ridge it is ours',
     introducedBy: 'garden-hut',
   },
-  { id: 'C4', type: 'check', weight: 4, shows: 'frame', source: 'ours', introducedBy: 'long-gable' },
-  { id: 'C5', type: 'check', weight: 5, shows: 'now', source: 'ours', introducedBy: 'garden-hut' },
-  { id: 'C6', type: 'check', weight: 3, shows: 'now', source: 'ours', introducedBy: 'garden-hut' },
-  { id: 'C7', type: 'check', weight: 3, shows: 'now', source: common, introducedBy: 'garden-hut' },
+  {
+    id: 'C4',
+    type: 'check',
+    weight: 4,
+    asks: 'straight: not scored, the ridge of this version cannot bend',
+    shows: 'frame',
+    source: 'ours',
+    introducedBy: 'long-gable',
+  },
+  {
+    id: 'C5',
+    type: 'check',
+    weight: 5,
+    asks: 'of every two neighbours one to the string: from the string stretched until its heel is home',
+    shows: 'now',
+    source: 'ours',
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'C6',
+    type: 'check',
+    weight: 3,
+    asks: 'from the datum every four bays: until the next four heels are home',
+    shows: 'now',
+    source: 'ours',
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'C7',
+    type: 'check',
+    weight: 3,
+    asks: 'walked with the punch list: from the last nail until it is handed over',
+    shows: 'now',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
 ];
 
 /** Rules about the end state and about safety: ids with their source, for RULES.md and the catalogues. */
 export const otherRules: readonly {
   readonly id: StateRuleId | SafetyRuleId;
   readonly type: 'state' | 'safety';
+  /** In words, for RULES.md. */
+  readonly asks: string;
   readonly source: string;
   readonly introducedBy: string;
 }[] = [
-  { id: 'T1', type: 'state', source: common, introducedBy: 'garden-hut' },
-  { id: 'T2', type: 'state', source: 'IBC 2018 table 2304.10.1 (read)', introducedBy: 'garden-hut' },
-  { id: 'S1', type: 'safety', source: '29 CFR 1910.178(m)(2) (read)', introducedBy: 'boathouse' },
-  { id: 'S2', type: 'safety', source: common, introducedBy: 'boathouse' },
+  {
+    id: 'T1',
+    type: 'state',
+    asks: 'nothing on tacks when it is handed over; 1 crew-minute a joint',
+    source: common,
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'T2',
+    type: 'state',
+    asks: 'braces in, every required joint at its least count, nothing split; 4 crew-minutes each',
+    source: 'IBC 2018 table 2304.10.1 (read)',
+    introducedBy: 'garden-hut',
+  },
+  {
+    id: 'S1',
+    type: 'safety',
+    asks: 'nobody under a hung load or in its path, no hitch that lets it tip',
+    source: '29 CFR 1910.178(m)(2) (read)',
+    introducedBy: 'boathouse',
+  },
+  {
+    id: 'S2',
+    type: 'safety',
+    asks: 'the machine lets go, and a post that carries comes out, only with everybody clear',
+    source: common,
+    introducedBy: 'boathouse',
+  },
   {
     id: 'S3',
     type: 'safety',
+    asks: 'nobody on the top plate, nobody tied to what is not built',
     source: 'OSHA interpretation of 29 CFR 1926.501(b)(13) (read)',
     introducedBy: 'garden-hut',
   },
-  { id: 'S4', type: 'safety', source: 'NIOSH 2011-202 (read)', introducedBy: 'garden-hut' },
+  {
+    id: 'S4',
+    type: 'safety',
+    asks: 'no nail toward a hand, sequential trigger before any nail',
+    source: 'NIOSH 2011-202 (read)',
+    introducedBy: 'garden-hut',
+  },
 ];
 
 export const ruleIds: readonly string[] = [...orderRules, ...checkRules, ...otherRules].map(({ id }) => id);
