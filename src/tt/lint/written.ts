@@ -2,6 +2,8 @@ import { complaint, type Complaint } from '../../content/complaint';
 import { tools } from '../../core/instruments/rows';
 import type { Level } from '../../core/level/level';
 import { rafterCount } from '../../core/level/layout';
+import { chanceKey, waysOf } from '../../core/order/chance';
+import { chanceRows } from '../../core/order/chanceRows';
 import { ruleIds } from '../../core/order/rules';
 
 /** What can be told of a level without playing it. */
@@ -11,6 +13,7 @@ export const writtenComplaints = (level: Level): readonly Complaint[] => [
   ...measurable(level),
   ...worthJudging(level),
   ...equipped(level),
+  ...chanced(level),
 ];
 
 const introduced = ({ introduces }: Level): readonly Complaint[] =>
@@ -93,3 +96,12 @@ const equipped = ({ methods, machine, par }: Level): readonly Complaint[] => [
     .filter((way) => par[way] === undefined)
     .map((way) => complaint(`par.${way}`, 'is missing', 'crew-minutes of a clean run')),
 ];
+
+/** Without a row of chances the order of a run could not be told from luck. */
+const chanced = (level: Level): readonly Complaint[] =>
+  waysOf(level)
+    .map((methods) => chanceKey({ level, methods }))
+    .filter((key) => chanceRows[key] === undefined)
+    .map((key) =>
+      complaint('roof', `no chances are stored for "${key}"`, 'a row from npx tsx tests/prove/p0.ts'),
+    );

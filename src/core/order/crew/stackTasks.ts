@@ -71,7 +71,8 @@ const otherSide = (view: View, side: Side): readonly Wait[] => {
   const all = inner(view).length;
   if (view.methods.stack === 'alternate')
     return count(side) > count(other) ? [wait('stack', 'way', other)] : [];
-  const begun = inner(view).some((n) => n !== middleStation(view) && stands(view, rafterId(other, n)));
+  const middle = middleStation(view);
+  const begun = inner(view).some((n) => n !== middle && stands(view, rafterId(other, n)));
   return begun && count(other) < all ? [wait('stack', 'way', other)] : [];
 };
 

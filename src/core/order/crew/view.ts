@@ -2,14 +2,14 @@ import { roofOf, stationsOf } from '../../level/layout';
 import type { Methods } from '../../level/method';
 import type { ToolId } from '../../instruments/tool';
 import type { FiguredRoof } from '../../roof/figured';
-import { ends } from '../../roof/side';
-import type { Attempt, Step } from '../../site/attempt';
+import type { Attempt } from '../../site/attempt';
 import type { Action } from '../../site/action';
 import type { SiteEvent } from '../../site/event';
 import type { JointId, JointKind, MemberId } from '../../site/ids';
 import { jointRows } from '../../site/jointRows';
 import { observe, type Observation } from '../../site/observe';
 import { methodsOf } from '../../site/required';
+import { memoryOf, placeKey, type Said } from './memory';
 
 /** An act as the plan gives it: a reading names tool and place, and leaves what is said to whoever reads. */
 export type PlannedAction =
@@ -34,15 +34,13 @@ export type View = {
   readonly lastly: (type: SiteEvent['type'] | 'raised' | 'shifted', thing?: string) => number;
 };
 
-export type Said = { readonly value: number | string; readonly step: number };
-
 /** What a hand brings along: the way of building it has in mind before it is agreed, and whether it checks. */
 export type Manner = { readonly wanted?: Methods; readonly careless?: true };
 
 export const viewOf = (attempt: Attempt, { wanted, careless }: Manner = {}): View => {
   const { level, site } = attempt;
   const stations = stationsOf(level);
-  const memory = remember(attempt);
+  const memory = memoryOf(attempt);
   return {
     seen: observe(attempt),
     roof: roofOf(level),
@@ -50,71 +48,10 @@ export const viewOf = (attempt: Attempt, { wanted, careless }: Manner = {}): Vie
     last: stations.length,
     methods: wanted ?? methodsOf(level, site.agreed),
     careful: careless !== true,
-    said: (tool, at, from) => memory.said.get(placeKey(tool, at, from))?.at(-1),
-    everSaid: (tool, at) => memory.said.get(placeKey(tool, at)) ?? [],
-    lastly: (type, thing) => memory.events.get(thing === undefined ? type : `${type} ${thing}`) ?? -1,
+    said: (tool, at, from) => memory.said(placeKey(tool, at, from)),
+    everSaid: (tool, at) => memory.everSaid(placeKey(tool, at)),
+    lastly: (type, thing) => memory.lastly(thing === undefined ? type : `${type} ${thing}`),
   };
-};
-
-const placeKey = (tool: string, at: string, from?: string): string => `${tool} ${at} ${from ?? ''}`;
-
-type Memory = { readonly said: Map<string, Said[]>; readonly events: Map<string, number> };
-
-/** Only what was done and said is kept, never what a tool truly showed. */
-const remember = ({ steps }: Attempt): Memory => {
-  const memory: Memory = { said: new Map(), events: new Map() };
-  steps.forEach((step, at) => {
-    if (!step.outcome.ok || step.undone) return;
-    for (const key of keysOf(step)) memory.events.set(key, at);
-    for (const event of step.outcome.events) if (event.type === 'wasRead') hear(memory.said, event, at);
-  });
-  return memory;
-};
-
-const hear = (
-  said: Memory['said'],
-  { tool, at, from, said: value }: Extract<SiteEvent, { type: 'wasRead' }>,
-  step: number,
-): void => {
-  const key = placeKey(tool, at, from);
-  const known = said.get(key);
-  if (known) known.push({ value, step });
-  else said.set(key, [{ value, step }]);
-};
-
-/** What a step changed, under the names it is asked for by. Steps never change, so this is worked out once. */
-const keysOf = (step: Step): readonly string[] => {
-  const known = keysKnown.get(step);
-  if (known) return known;
-  const events = step.outcome.ok ? step.outcome.events : [];
-  const keys = [...events.flatMap((event) => [event.type, ...thingsOf(event)]), ...endsMoved(step.action)];
-  keysKnown.set(step, keys);
-  return keys;
-};
-const keysKnown = new WeakMap<Step, readonly string[]>();
-
-/** Which ends of the ridge an act moved, and how. */
-const endsMoved = (action: Action): readonly string[] => {
-  if (action.type === 'signal') return ends.map((end) => `raised ${end}`);
-  const shifts = action.type === 'shift' && action.member === 'ridge';
-  if (action.type !== 'raise' && !shifts) return [];
-  const at = action.type === 'raise' ? action.end : action.at;
-  const which = at === 'both' ? ends : [at];
-  return which.map((end) => `${shifts ? 'shifted' : 'raised'} ${end}`);
-};
-
-const thingsOf = (event: SiteEvent): readonly string[] => {
-  const thing =
-    'member' in event
-      ? event.member
-      : 'joint' in event
-        ? event.joint
-        : event.type === 'wallMended'
-          ? event.wall
-          : event.type === 'lined'
-            ? event.line
-            : undefined;
-  return thing === undefined ? [] : [`${event.type} ${thing}`];
 };
 
 export const stands = ({ seen }: View, member: MemberId): boolean => seen.members[member] !== undefined;
