@@ -11,6 +11,6 @@ export const complaint = (path: string, wrong: string, accepted: string): Compla
   accepted,
 });
 
-/** `file: path.to.key: what is wrong (what is accepted)`, on one line whatever the file holds. */
+/** `file: path.to.key: what is wrong (what is accepted)`, on one line and without control characters whatever the file holds. */
 export const complaintLine = (file: string, { path, wrong, accepted }: Complaint): string =>
-  `${file}: ${path}: ${wrong} (${accepted})`.replace(/\s+/g, ' ');
+  `${file}: ${path}: ${wrong} (${accepted})`.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' ');

@@ -1,4 +1,4 @@
-import { complaint, type Read } from './complaint';
+import { complaint, type Complaint, type Read } from './complaint';
 
 /** Larger files than this are not read: no roof, level or attempt comes near it. Bytes. */
 export const largestFile = 1_000_000;
@@ -7,15 +7,19 @@ export const largestFile = 1_000_000;
 export const readJson = (text: string): Read<unknown> => {
   if (new TextEncoder().encode(text).length > largestFile)
     return no('$', 'the file is over 1 MB', 'a file of at most 1 MB');
-  if (text.trim() === '') return no('$', 'the file is empty', 'a JSON object');
+  const bare = text.replace(/^\uFEFF/, '');
+  if (bare.trim() === '') return no('$', 'the file is empty', 'a JSON object');
+  const parsed = parse(bare);
+  if (!parsed) return no('$', 'is not JSON', 'a JSON object');
+  const wrong = unsafe(parsed.value, { path: '$', depth: 0 });
+  return wrong ? { ok: false, complaints: [wrong] } : { ok: true, value: parsed.value };
+};
+
+const parse = (text: string): { readonly value: unknown } | undefined => {
   try {
-    const value: unknown = JSON.parse(text);
-    const bad = poisoned(value, '$');
-    return bad === undefined
-      ? { ok: true, value }
-      : no(bad, 'is not a key here', 'only the keys of the format');
+    return { value: JSON.parse(text) };
   } catch {
-    return no('$', 'is not JSON', 'a JSON object');
+    return undefined;
   }
 };
 
@@ -26,12 +30,18 @@ const no = (path: string, wrong: string, accepted: string): Read<never> => ({
 
 const reserved = ['__proto__', 'constructor', 'prototype'];
 
-const poisoned = (value: unknown, path: string): string | undefined => {
+/** No file of ours nests deeper; what does is not walked to the end. */
+const deepest = 32;
+
+type Here = { readonly path: string; readonly depth: number };
+
+const unsafe = (value: unknown, { path, depth }: Here): Complaint | undefined => {
   if (typeof value !== 'object' || value === null) return undefined;
+  if (depth >= deepest) return complaint('$', 'is nested too deep', `at most ${deepest} levels`);
   for (const [key, inner] of Object.entries(value)) {
     const here = path === '$' ? key : `${path}.${key}`;
-    if (reserved.includes(key)) return here;
-    const deeper = poisoned(inner, here);
+    if (reserved.includes(key)) return complaint(here, 'is not a key here', 'only the keys of the format');
+    const deeper = unsafe(inner, { path: here, depth: depth + 1 });
     if (deeper !== undefined) return deeper;
   }
   return undefined;

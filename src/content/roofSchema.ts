@@ -1,35 +1,107 @@
 import * as z from 'zod/mini';
+import { roofDefaults, roofLimits, type RoofLength } from './roofLimits';
 
 /** A roof file as people write it: lengths are numbers in the file's units, or texts such as `12' 3-7/16"`. */
-const length = z.union([z.number(), z.string()]);
-const section = z.strictObject({ thickness: length, depth: length });
+
+export const lengthWanted = `a length such as 24, "5 1/2\\"", "12' 3-7/16\\"" or "305 mm"`;
+
+const length = (path: RoofLength, what: string) => {
+  const { min, max } = roofLimits[path];
+  return z
+    .union([z.number(), z.string()], lengthWanted)
+    .check(
+      z.describe(`${what} ${min} to ${max} in, as a number in the file's units or a text with its mark.`),
+    );
+};
+
+const every = (what: string, usual: number) =>
+  z.optional(z.int().check(z.gte(1), z.lte(100), z.describe(`${what} Usually ${usual}.`)));
 
 /** Kinds that can be figured so far. */
 export const roofKinds = ['gable'] as const;
 
+/** A part of the slope: only the two together have a meaning, so any measure will do for both. */
+const leg = (what: string) =>
+  z.union([z.number(), z.string()], 'a number, usually of inches').check(z.describe(what));
+
+const joists = z.strictObject({
+  every: every('1 for a joist at every pair of rafters, 2 for every other pair.', roofDefaults.joistsEvery),
+  height: z.optional(length('joists.height', 'Lower edge above the plate; 0 for on the plate.')),
+});
+
+const collars = z.strictObject({
+  every: every('1 for a collar at every pair of rafters, 2 for every other pair.', roofDefaults.collarsEvery),
+});
+
+const vents = z.discriminatedUnion(
+  'shape',
+  [
+    z.strictObject({
+      shape: z.literal('notch'),
+      depth: length('vents.depth', 'Down from the top edge of the block.'),
+      leave: length('vents.leave', 'Left at full height at each end of the block.'),
+    }),
+    z.strictObject({
+      shape: z.literal('holes'),
+      count: z.int().check(z.gte(1), z.lte(100), z.describe('Holes in a full block.')),
+      diameter: length('vents.diameter', 'Of each hole.'),
+    }),
+  ],
+  '"notch" or "holes"',
+);
+
+const or = (what: string) => z.describe(what);
+const off = <T extends z.ZodMiniType>(schema: T, wanted: string, what: string) =>
+  z.optional(z.union([z.literal(false), schema], wanted).check(or(what)));
+
 export const roofSchema = z.strictObject({
-  format: z.literal('tack-and-true/roof@1'),
-  units: z.optional(z.enum(['in', 'mm'])),
-  kind: z.enum(roofKinds),
-  slope: z.strictObject({ rise: z.number(), run: z.number() }),
-  span: length,
-  length,
-  overhang: length,
-  rakeOverhang: z.optional(length),
-  spacing: length,
-  rafter: section,
-  ridge: section,
-  plate: z.strictObject({ width: length }),
-  seat: length,
-  reference: z.optional(z.enum(['plate', 'sheathing'])),
-  sheathing: z.optional(length),
-  blockAllowance: z.optional(length),
-  blockStands: z.optional(z.enum(['plumb', 'square'])),
-  datum: z.optional(z.enum(['endA', 'endB', 'centre'])),
-  joists: z.optional(
-    z.union([z.literal(false), z.strictObject({ every: z.optional(z.int()), height: z.optional(length) })]),
+  format: z.literal('tack-and-true/roof@1').check(z.describe('Says what this file is.')),
+  kind: z.enum(roofKinds).check(z.describe('What people call this roof.')),
+  units: z.optional(
+    z.enum(['in', 'mm']).check(z.describe('What numbers without a mark are in. Inches unless said.')),
   ),
-  collars: z.optional(z.union([z.literal(false), z.strictObject({ every: z.optional(z.int()) })])),
+  slope: z.strictObject({
+    rise: leg('How far the roof climbs over its run: the 6 of 6 in 12. 1 to 36 in 12.'),
+    run: leg('The level part of the slope, usually 12.'),
+  }),
+  span: length('span', 'Level, from the outside of one plate to the outside of the other.'),
+  length: length('length', 'Along the plates, from gable to gable.'),
+  overhang: length('overhang', 'Level, from the reference face to the plumb cut of the tails.'),
+  rakeOverhang: z.optional(length('rakeOverhang', 'How far the ridge runs past each gable. 0 unless said.')),
+  spacing: length('spacing', 'Rafter centre to rafter centre.'),
+  rafter: z.strictObject({
+    thickness: length('rafter.thickness', 'Actual, dry.'),
+    depth: length('rafter.depth', 'Actual, dry, square to the edge.'),
+  }),
+  ridge: z.strictObject({
+    thickness: length('ridge.thickness', 'Actual, dry.'),
+    depth: length(
+      'ridge.depth',
+      'Actual, dry. At least the plumb cut of the rafters, or a caution is given.',
+    ),
+  }),
+  plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
+  seat: length('seat', 'Level cut of the birdsmouth, from the reference face inward.'),
+  reference: z.optional(
+    z
+      .enum(['plate', 'sheathing'])
+      .check(z.describe('Outer face that the heel cut bears on. The plate unless said.')),
+  ),
+  sheathing: z.optional(
+    length('sheathing', 'Thickness of the wall sheathing, used when it is the reference. 1/2 unless said.'),
+  ),
+  blockAllowance: z.optional(
+    length('blockAllowance', 'How much shorter than its bay a block is cut. 1/16 unless said.'),
+  ),
+  blockStands: z.optional(
+    z.enum(['plumb', 'square']).check(z.describe('Plumb unless said, or square to the rafters.')),
+  ),
+  datum: z.optional(
+    z.enum(['endA', 'endB', 'centre']).check(z.describe('Where the layout starts. End A unless said.')),
+  ),
+  joists: off(joists, 'false, or {"every", "height"}', 'Ceiling joists or rafter ties; false for none.'),
+  collars: off(collars, 'false, or {"every"}', 'Collar ties in the upper third; false for none.'),
+  vents: z.optional(vents.check(z.describe('Openings in the blocks. None unless said.'))),
 });
 
 export type RoofFile = z.infer<typeof roofSchema>;

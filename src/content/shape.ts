@@ -1,11 +1,16 @@
 import * as z from 'zod/mini';
+import { keysAt } from './schemaKeys';
 import { complaint, type Complaint, type Read } from './complaint';
 
 /** Puts a value through a schema and words what is wrong so that a person can mend it. */
 export const readShape = <T>(schema: z.ZodMiniType<T>, value: unknown): Read<T> => {
   const parsed = z.safeParse(schema, value);
   if (parsed.success) return { ok: true, value: parsed.data };
-  return { ok: false, complaints: parsed.error.issues.flatMap((issue) => worded(issue as Issue, value)) };
+  const issues = parsed.error.issues as readonly Issue[];
+  return {
+    ok: false,
+    complaints: issues.flatMap((issue) => worded(issue, { value, keys: keysAt(schema, issue.path) })),
+  };
 };
 
 type Issue = {
@@ -20,23 +25,33 @@ type Issue = {
   readonly origin?: string;
   readonly pattern?: string;
   readonly errors?: readonly (readonly Issue[])[];
+  readonly message?: string;
 };
 
 const pathText = (path: readonly PropertyKey[]): string =>
   path.length === 0 ? '$' : path.map(String).join('.');
 
-const at = (value: unknown, path: readonly PropertyKey[]): unknown =>
-  path.reduce<unknown>(
-    (inner, key) =>
-      typeof inner === 'object' && inner !== null ? (inner as Record<PropertyKey, unknown>)[key] : undefined,
-    value,
-  );
+/** What plain data holds at a path, or undefined. */
+export const at = (value: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>((inner, key) => {
+    if (typeof inner !== 'object' || inner === null || !Object.hasOwn(inner, key)) return undefined;
+    if (Array.isArray(inner) && typeof key !== 'number') return undefined;
+    return (inner as Record<PropertyKey, unknown>)[key];
+  }, value);
 
-const worded = (issue: Issue, value: unknown): readonly Complaint[] => {
-  if (issue.code === 'unrecognized_keys')
+type Found = { readonly value: unknown; readonly keys: readonly string[] };
+
+/** More keys than this are not listed: the line would be longer than anybody reads. */
+const mostKeys = 30;
+
+const worded = (issue: Issue, { value, keys }: Found): readonly Complaint[] => {
+  if (issue.code === 'unrecognized_keys') {
+    const known =
+      keys.length > 0 && keys.length <= mostKeys ? keys.join(', ') : 'only the keys of the format';
     return (issue.keys ?? []).map((key) =>
-      complaint(pathText([...issue.path, key]), 'is not a key here', 'only the keys of the format'),
+      complaint(pathText([...issue.path, key]), 'is not a key here', known),
     );
+  }
   const found = at(value, issue.path);
   const wrong = found === undefined ? 'is missing' : `is ${said(found)}`;
   return [complaint(pathText(issue.path), wrong, acceptedBy(issue))];
@@ -44,7 +59,7 @@ const worded = (issue: Issue, value: unknown): readonly Complaint[] => {
 
 /** What was found, short enough for a line. */
 export const said = (value: unknown): string => {
-  const text = JSON.stringify(value) ?? String(value);
+  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
   return text.length > 40 ? `${text.slice(0, 37)}...` : text;
 };
 
@@ -57,7 +72,12 @@ const names: Readonly<Record<string, string>> = {
   boolean: 'true or false',
 };
 
+/** What the schema library says when a schema brings no words of its own. */
+const noWords = 'Invalid input';
+
 const acceptedBy = (issue: Issue): string => {
+  if (issue.code === 'invalid_union' && issue.message !== undefined && issue.message !== noWords)
+    return issue.message;
   switch (issue.code) {
     case 'invalid_value':
       return (issue.values ?? []).map((v) => JSON.stringify(v)).join(', ');

@@ -1,6 +1,6 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
-import type { FiguredRoof } from '../core/roof/figured';
+import type { FiguredBlock, FiguredRoof } from '../core/roof/figured';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -19,9 +19,18 @@ export const figureVerb: Verb = ([file, ...more]) => {
   return 0;
 };
 
-/** The roof as printed: parts that are absent are left out, a block's tilt is told in degrees. */
-const printed = ({ blocks, ties, ...roof }: FiguredRoof): unknown => ({
-  ...roof,
-  blocks: blocks.map(({ bevel, ...block }) => ({ ...block, bevelDeg: degreesOf(bevel) })),
+/** The roof as printed: the core has no degrees, so a block's bevel is told in them here. */
+const printed = ({ commonRafters, ridges, layout, blocks, ties, cautions }: FiguredRoof): unknown => ({
+  commonRafters,
+  ridges,
+  layout,
+  blocks: blocks.map(inDegrees),
   ties,
+  cautions,
+});
+
+const inDegrees = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
+  ...block,
+  bevelDeg: degreesOf(bevel),
+  ...(vent && { vent }),
 });

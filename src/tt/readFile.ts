@@ -1,15 +1,28 @@
-import { readFileSync, statSync } from 'node:fs';
-import { largestFile } from '../content/readJson';
+import { closeSync, openSync, readSync } from 'node:fs';
 import { complaint, complaintLine, type Complaint, type Read } from '../content/complaint';
+import { largestFile } from '../content/readJson';
 
-/** A file's text, or why it cannot be used. A file over the limit is never read. */
+/** A file's text, or why it cannot be used. Pipes and devices have no size, so no more than the limit is ever read. */
 export const readFile = (path: string): Read<string> => {
   try {
-    const { size } = statSync(path);
-    if (size > largestFile) return no('the file is over 1 MB', 'a file of at most 1 MB');
-    return { ok: true, value: readFileSync(path, 'utf8') };
+    const bytes = firstBytes(path, largestFile + 1);
+    if (bytes.length > largestFile) return no('the file is over 1 MB', 'a file of at most 1 MB');
+    return { ok: true, value: bytes.toString('utf8') };
   } catch {
     return no('cannot be read', 'a file that is there and may be read');
+  }
+};
+
+const firstBytes = (path: string, most: number): Buffer => {
+  const file = openSync(path, 'r');
+  try {
+    const buffer = Buffer.alloc(most);
+    let filled = 0;
+    for (let got = 1; got > 0 && filled < most; filled += got)
+      got = readSync(file, buffer, filled, most - filled, null);
+    return buffer.subarray(0, filled);
+  } finally {
+    closeSync(file);
   }
 };
 

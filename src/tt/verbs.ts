@@ -6,4 +6,5 @@ export const verbs: Readonly<Record<string, () => Promise<Verb>>> = {
   lint: async () => (await import('./lint')).lintVerb,
   play: async () => (await import('./play')).playVerb,
   grade: async () => (await import('./grade')).gradeVerb,
+  schemas: async () => (await import('./schemas')).schemasVerb,
 };

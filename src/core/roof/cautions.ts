@@ -1,5 +1,5 @@
 import { isOver } from '../units/hair';
-import { decimalInches } from '../units/lengthText';
+import { shortInches } from '../units/lengthText';
 import type { Caution } from './figured';
 import { bearingOf } from './form';
 import { limits } from './limits';
@@ -20,7 +20,7 @@ export const cautionsOf = (so: Checked): readonly Caution[] =>
     return text === false ? [] : [{ code, at, text }];
   });
 
-const show = (value: number): string => `${decimalInches(value).replace(/\.?0+$/, '')} in`;
+const show = (value: number): string => `${shortInches(value)} in`;
 
 const ridgeShallow: Check = ({ plan: { ridge }, cuts }) =>
   isOver(cuts.plumbCutLength, ridge.depth) &&

@@ -2,23 +2,28 @@ import { hair } from '../units/hair';
 import type { FiguredBlock } from './figured';
 import type { Vents } from './plan';
 
-/** Wood left between two vent holes, and between a hole and a block's end. Inches; ours, no rule for blocks was found. */
+/** Wood left between two vent holes, and round them to the block's edges. Inches; ours, no rule for blocks was found. */
 export const webBetweenHoles = 1;
 
 type Vent = NonNullable<FiguredBlock['vent']>;
+type Notch = Extract<Vents, { shape: 'notch' }>;
+type Holes = Extract<Vents, { shape: 'holes' }>;
 
 /** What a block lets through, square inches, before any mesh. No `vent` where the block is too short for an opening. */
 export const ventOf = (vents: Vents | undefined, length: number): { readonly vent?: Vent } => {
   if (vents === undefined) return {};
-  const area = vents.shape === 'notch' ? notch(vents, length) : holes(vents, length);
+  const area = vents.shape === 'notch' ? notchArea(vents, length) : holesArea(vents, length);
   return area > 0 ? { vent: { area, shape: vents.shape } } : {};
 };
 
-const notch = ({ depth, leave }: Extract<Vents, { shape: 'notch' }>, length: number): number =>
+const notchArea = ({ depth, leave }: Notch, length: number): number =>
   depth * Math.max(0, length - 2 * leave);
 
-/** As many as asked for, or as many as the block holds with wood between them. */
-const holes = ({ count, diameter }: Extract<Vents, { shape: 'holes' }>, length: number): number => {
-  const held = Math.floor((length - webBetweenHoles + hair) / (diameter + webBetweenHoles));
-  return (Math.max(0, Math.min(count, held)) * Math.PI * diameter * diameter) / 4;
+const holesArea = (holes: Holes, length: number): number =>
+  (holesHeld(holes, length) * Math.PI * holes.diameter * holes.diameter) / 4;
+
+/** As many as asked for, or as many as a block of this length holds with wood between them. */
+export const holesHeld = ({ count, diameter }: Holes, length: number): number => {
+  const most = Math.floor((length - webBetweenHoles + hair) / (diameter + webBetweenHoles));
+  return Math.max(0, Math.min(count, most));
 };

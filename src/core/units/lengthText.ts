@@ -84,5 +84,8 @@ export const decimalInches = (value: number): string => {
   return value < 0 && thousandths > 0 ? `-${text}` : text;
 };
 
+/** `9.25`, `200`: inches to the thousandth, as short as they go. */
+export const shortInches = (value: number): string => decimalInches(value).replace(/\.?0+$/, '');
+
 /** `4068`: whole millimetres. */
 export const millimetres = (value: number): string => `${Math.round(value * mmPerInch)}`;

@@ -1,0 +1,130 @@
+import { bearingOf, expand } from '../core/roof/form';
+import { planeOverPlate, planesOf, topOf, type RoofPlane } from '../core/roof/planes';
+import type { RoofPlan } from '../core/roof/plan';
+import { holesHeld, webBetweenHoles } from '../core/roof/vents';
+import { hair } from '../core/units/hair';
+import { mmPerInch } from '../core/units/inch';
+import { shortInches } from '../core/units/lengthText';
+import { complaint, type Complaint } from './complaint';
+
+/** Sizes that are each possible but do not go together: what cannot be framed, plane by plane. Told in the file's units. */
+export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[] => {
+  const show: Show = (value) =>
+    units === 'mm' ? `${shortInches(value * mmPerInch)} mm` : `${shortInches(value)} in`;
+  const planes = planesOf(expand(plan), plan);
+  const all = [
+    ...planes.flatMap((plane) => checks.flatMap((check) => check(plan, plane, show))),
+    ...alongRoof(plan, show),
+  ];
+  return all.filter(({ path, wrong }, i) => all.findIndex((c) => c.path === path && c.wrong === wrong) === i);
+};
+
+type Show = (inches: number) => string;
+type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complaint[];
+
+const when = (bad: boolean, found: () => Complaint): readonly Complaint[] => (bad ? [found()] : []);
+
+const seatOnPlate: Check = ({ plate, seat }, { eave }, show) => [
+  ...when(bearingOf(eave) > plate.width + hair, () =>
+    complaint(
+      'seat',
+      `is ${show(seat)} on a plate of ${show(plate.width)}`,
+      `at most ${show(plate.width + eave.clad)}`,
+    ),
+  ),
+  ...when(bearingOf(eave) <= hair, () =>
+    complaint(
+      'seat',
+      `is ${show(seat)} and does not reach the plate behind the sheathing`,
+      `more than ${show(eave.clad)}`,
+    ),
+  ),
+];
+
+const rafterWhole: Check = ({ rafter, seat }, { cuts }, show) =>
+  when(cuts.notchDepth >= rafter.depth - hair, () =>
+    complaint(
+      'seat',
+      `is ${show(seat)} and cuts the rafter through`,
+      `less than ${show(4 * cuts.maxSeat)}; ${show(cuts.maxSeat)} keeps the notch to a quarter of the depth`,
+    ),
+  );
+
+const roomInside: Check = ({ seat, ridge, span }, { eave }, show) =>
+  when(eave.run - seat - ridge.thickness / 2 <= hair, () =>
+    complaint(
+      'span',
+      `is ${show(span)} and leaves no rafter between seat and ridge`,
+      `more than ${show(2 * (seat - eave.clad) + ridge.thickness)}`,
+    ),
+  );
+
+const tiesUnderRidge: Check = ({ joists }, plane, show) =>
+  when(joists !== false && joists.height >= topOf(plane) - hair, () =>
+    complaint(
+      'joists.height',
+      'is at or over the top of the ridge',
+      `less than ${show(topOf(plane))}, and in the lower third of it`,
+    ),
+  );
+
+const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, show) => {
+  if (!vents) return [];
+  const length = spacing - rafter.thickness - blockAllowance;
+  const height = planeOverPlate(plane);
+  if (vents.shape === 'notch')
+    return [
+      ...when(vents.depth >= height - hair, () =>
+        complaint('vents.depth', `is ${show(vents.depth)}`, `less than the block's ${show(height)}`),
+      ),
+      ...when(2 * vents.leave >= length - hair, () =>
+        complaint('vents.leave', `is ${show(vents.leave)}`, `less than half the block's ${show(length)}`),
+      ),
+    ];
+  return [
+    ...when(vents.diameter + 2 * webBetweenHoles > height + hair, () =>
+      complaint(
+        'vents.diameter',
+        `is ${show(vents.diameter)}`,
+        `at most ${show(Math.max(0, height - 2 * webBetweenHoles))} in a block ${show(height)} high`,
+      ),
+    ),
+    ...when(holesHeld(vents, length) < vents.count, () =>
+      complaint(
+        'vents.count',
+        `is ${vents.count}`,
+        `at most ${holesHeld(vents, length)} in a block of ${show(length)}`,
+      ),
+    ),
+  ];
+};
+
+const checks: readonly Check[] = [seatOnPlate, rafterWhole, roomInside, tiesUnderRidge, ventsInBlock];
+
+/** Along the roof. */
+const alongRoof = (
+  { length, spacing, rafter, blockAllowance }: RoofPlan,
+  show: Show,
+): readonly Complaint[] => [
+  ...when(length < 2 * rafter.thickness - hair, () =>
+    complaint(
+      'length',
+      `is ${show(length)}, too short for two rafters`,
+      `at least ${show(2 * rafter.thickness)}`,
+    ),
+  ),
+  ...when(spacing <= rafter.thickness + hair, () =>
+    complaint(
+      'spacing',
+      `is ${show(spacing)}, no wider than a rafter`,
+      `more than ${show(rafter.thickness)}`,
+    ),
+  ),
+  ...when(spacing > rafter.thickness + hair && blockAllowance >= spacing - rafter.thickness - hair, () =>
+    complaint(
+      'blockAllowance',
+      `is ${show(blockAllowance)} and leaves no block in its bay`,
+      `less than ${show(spacing - rafter.thickness)}`,
+    ),
+  ),
+];

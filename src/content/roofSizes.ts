@@ -1,0 +1,116 @@
+import type { RoofPlan } from '../core/roof/plan';
+import { hair } from '../core/units/hair';
+import { inch, mmPerInch, type Inch } from '../core/units/inch';
+import { parseLength } from '../core/units/lengthText';
+import { complaint, type Complaint } from './complaint';
+import { roofDefaults, roofLimits, slopeLimits, type Limit, type RoofLength } from './roofLimits';
+import { lengthWanted, type RoofFile } from './roofSchema';
+import { at, said } from './shape';
+
+/** The lengths of a roof file: in inches, within limits, the missing ones filled in. */
+
+type Units = 'in' | 'mm';
+
+const unitsOf = (file: unknown): Units => (at(file, ['units']) === 'mm' ? 'mm' : 'in');
+
+const sizeOf = (value: unknown, units: Units): Inch | undefined => {
+  if (typeof value === 'string') return parseLength(value, units);
+  if (typeof value !== 'number' || !Number.isFinite(value)) return undefined;
+  return inch(units === 'mm' ? value / mmPerInch : value);
+};
+
+/** What is wrong with the lengths that are there. Anything that is no number and no text is left to the schema. */
+export const wrongSizes = (file: unknown): readonly Complaint[] => {
+  const units = unitsOf(file);
+  return [
+    ...Object.entries(roofLimits).flatMap(([path, limit]) => {
+      const value = at(file, path.split('.'));
+      return wrongSize(path, { value, limit, units });
+    }),
+    ...wrongSlope(file, units),
+  ];
+};
+
+type Sized = { readonly value: unknown; readonly limit: Limit; readonly units: Units };
+
+const wrongSize = (path: string, { value, limit, units }: Sized): readonly Complaint[] => {
+  if (typeof value !== 'string' && !Number.isFinite(value)) return [];
+  const size = sizeOf(value, units);
+  if (size === undefined) return [complaint(path, `is ${said(value)}`, lengthWanted)];
+  const fits = size >= limit.min - hair && size <= limit.max + hair;
+  return fits ? [] : [complaint(path, `is ${said(value)}`, rangeText(limit, units))];
+};
+
+const rangeText = ({ min, max }: Limit, units: Units): string =>
+  units === 'mm' ? `${min * mmPerInch} to ${max * mmPerInch} mm` : `${min} to ${max} in`;
+
+const wrongSlope = (file: unknown, units: Units): readonly Complaint[] => {
+  const run = at(file, ['slope', 'run']);
+  const rise = at(file, ['slope', 'rise']);
+  const over = sizeOf(run, units);
+  const up = sizeOf(rise, units);
+  const unread = [
+    ...(typeof run === 'string' && over === undefined
+      ? [complaint('slope.run', `is ${said(run)}`, lengthWanted)]
+      : []),
+    ...(typeof rise === 'string' && up === undefined
+      ? [complaint('slope.rise', `is ${said(rise)}`, lengthWanted)]
+      : []),
+  ];
+  if (over === undefined || up === undefined) return unread;
+  if (!(over > 0)) return [complaint('slope.run', `is ${said(run)}`, 'more than 0, usually 12')];
+  const m = up / over;
+  const fits = m >= slopeLimits.min - hair && m <= slopeLimits.max + hair;
+  return fits
+    ? []
+    : [complaint('slope.rise', `is ${said(rise)} in ${said(run)}`, 'a slope of 1 to 36 in 12')];
+};
+
+/** The plan of a file whose shape and sizes were found right. */
+export const planOf = (file: RoofFile): RoofPlan => {
+  const size = (path: RoofLength): Inch => {
+    const value = at(file, path.split('.'));
+    return (
+      sizeOf(value, unitsOf(file)) ??
+      inch(path in roofDefaults ? roofDefaults[path as keyof typeof roofDefaults] : 0)
+    );
+  };
+  const vents = ventsOf(file, size);
+  return {
+    kind: file.kind,
+    slope: slopeOf(file),
+    span: size('span'),
+    length: size('length'),
+    overhang: size('overhang'),
+    rakeOverhang: size('rakeOverhang'),
+    spacing: size('spacing'),
+    rafter: { thickness: size('rafter.thickness'), depth: size('rafter.depth') },
+    ridge: { thickness: size('ridge.thickness'), depth: size('ridge.depth') },
+    plate: { width: size('plate.width') },
+    seat: size('seat'),
+    reference: file.reference ?? 'plate',
+    sheathing: size('sheathing'),
+    blockAllowance: size('blockAllowance'),
+    blockStands: file.blockStands ?? 'plumb',
+    datum: file.datum ?? 'endA',
+    joists: file.joists !== false && {
+      every: file.joists?.every ?? roofDefaults.joistsEvery,
+      height: size('joists.height'),
+    },
+    collars: file.collars !== false && { every: file.collars?.every ?? roofDefaults.collarsEvery },
+    ...(vents && { vents }),
+  };
+};
+
+/** Numbers stay as they were written; texts are read in the same units. */
+const slopeOf = ({ slope, units = 'in' }: RoofFile): RoofPlan['slope'] => {
+  const { rise, run } = slope;
+  if (typeof rise === 'number' && typeof run === 'number') return { rise, run };
+  return { rise: sizeOf(rise, units) ?? 0, run: sizeOf(run, units) ?? 0 };
+};
+
+const ventsOf = ({ vents }: RoofFile, size: (path: RoofLength) => Inch): RoofPlan['vents'] => {
+  if (vents?.shape === 'notch')
+    return { shape: 'notch', depth: size('vents.depth'), leave: size('vents.leave') };
+  return vents && { shape: 'holes', count: vents.count, diameter: size('vents.diameter') };
+};
