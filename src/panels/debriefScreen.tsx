@@ -95,7 +95,7 @@ const Strip = ({ desk, session }: { readonly desk: Desk; readonly session: Sessi
               draw={(canvas) =>
                 desk.drawings.thumb(canvas, {
                   attempt: stoodAt(session, shot.steps),
-                  corner: 'yard',
+                  corner: 'street',
                   theme,
                   lang,
                 })

@@ -1,7 +1,7 @@
 import { signal, type Signal } from '@preact/signals-core';
 import type { Level } from '../core/level/level';
 import type { Mode } from '../core/site/attempt';
-import { begin, replay } from '../core/site/take';
+import { replay } from '../core/site/take';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
 import type { Tool } from '../present/work/toolset';
@@ -50,7 +50,7 @@ export const deskOf = ({ levels, troubles, store, drawings, settings, heads, see
   tool: signal<Tool>('crew'),
   spot: signal<string | undefined>(undefined),
   view: signal<StageView>('overview'),
-  corner: signal<StageCorner>('yard'),
+  corner: signal<StageCorner>('street'),
   seed: signal(seed),
 });
 
@@ -93,6 +93,3 @@ export const stoodAt = (session: Session, steps: number) => {
     all.slice(0, steps).map(({ action }) => action),
   );
 };
-
-/** A level with nothing done on it, for the small picture on its job tag. */
-export const untouched = (level: Level, seed: number) => begin(level, seed, 'own');

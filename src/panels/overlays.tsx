@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Settings } from '../session/settings';
 import { catalogues } from '../present/words/messages';
 import { change, wordsOf, type Desk } from './desk';
+import { Radios } from './radios';
 import { useSignal } from './useSignal';
 
 /** What lies over a screen for a while: settings, and the words of the trade. Escape closes it. */
@@ -61,20 +62,15 @@ const SettingsPanel = ({ desk }: { readonly desk: Desk }) => {
   ) => (
     <div class="field">
       <span class="label">{label}</span>
-      <div class="choice" role="radiogroup" aria-label={label}>
-        {options.map(([value, text]) => (
-          <button
-            type="button"
-            class="btn"
-            role="radio"
-            key={String(value)}
-            aria-checked={settings[key] === value}
-            onClick={() => change(desk, { [key]: value } as Partial<Settings>)}
-          >
-            {text}
-          </button>
-        ))}
-      </div>
+      <Radios
+        label={label}
+        options={options.map(([value, text]) => ({ value: String(value), text }))}
+        value={String(settings[key])}
+        set={(picked) => {
+          const found = options.find(([value]) => String(value) === picked);
+          if (found) change(desk, { [key]: found[0] } as Partial<Settings>);
+        }}
+      />
     </div>
   );
   return (

@@ -4,6 +4,7 @@ import { labelText } from '../present/words/spotNames';
 import type { Messages } from '../present/words/messages';
 import { lengthText, type Units } from '../present/words/numbers';
 import { Measure } from './measure';
+import { Radios } from './radios';
 
 type Props = {
   readonly picker: Picker;
@@ -21,9 +22,6 @@ export const PickerField = (props: Props) =>
     <LengthField {...props} />
   );
 
-/** More options than this go into a list box of the system. */
-const mostButtons = 5;
-
 const ChoiceField = ({
   picker,
   value,
@@ -31,36 +29,14 @@ const ChoiceField = ({
   words,
 }: Props & { readonly picker: Extract<Picker, { kind: 'choice' }> }) => {
   const label = labelText(words, picker.label);
-  if (picker.options.length > mostButtons)
-    return (
-      <label class="picker">
-        <span class="label">{label}</span>
-        <select value={String(value)} onChange={(event) => set(event.currentTarget.value)}>
-          {picker.options.map((option) => (
-            <option key={option.value} value={option.value}>
-              {labelText(words, option.label)}
-            </option>
-          ))}
-        </select>
-      </label>
-    );
+  const options = picker.options.map((option) => ({
+    value: option.value,
+    text: labelText(words, option.label),
+  }));
   return (
-    <div class="picker" role="radiogroup" aria-label={label}>
+    <div class="picker">
       <div class="label">{label}</div>
-      <div class="choice">
-        {picker.options.map((option) => (
-          <button
-            type="button"
-            class="btn"
-            role="radio"
-            key={option.value}
-            aria-checked={value === option.value}
-            onClick={() => set(option.value)}
-          >
-            {labelText(words, option.label)}
-          </button>
-        ))}
-      </div>
+      <Radios label={label} options={options} value={String(value)} set={set} />
     </div>
   );
 };

@@ -1,18 +1,24 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
-import type { Attempt, Decision } from '../core/site/attempt';
+import type { Decision } from '../core/site/attempt';
 import { captionFor, standingCaption, type Caption } from '../present/caption';
-import type { StageCorner, StagePort, StageView } from '../present/stagePort';
-import { spotsFor } from '../present/work/spots';
+import type { StageCorner, StageView } from '../present/stagePort';
 import { toolset } from '../present/work/toolset';
 import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
 import { CrewPanel } from './crewPanel';
 import { wordsOf, type Desk } from './desk';
+import { canBeTagged, MemberTag } from './memberTag';
+import { StageHost } from './stageHost';
 import { TopBar } from './topBar';
 import { ToolIcon } from './toolIcons';
+import { useMedia } from './useMedia';
 import { useSignal } from './useSignal';
+import { follow, useWorking } from './working';
 import { WorkPanel } from './workPanel';
+
+/** Where the sheet stands beside a drawing with room for a tag. From the look's layouts. */
+const tagRoom = '(min-width: 1100px) and (min-height: 620px)';
 
 /** The site: tools, drawing, the work in hand, the crew list. */
 export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly session: Session }) => {
@@ -20,37 +26,59 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const settings = useSignal(desk.settings);
   const keeps = useSignal(session.keeps);
   const words = wordsOf(desk);
-  const [caption, setCaption] = useState<Caption>();
-  const act = (action: Action): Decision => {
+  const view = useSignal(desk.view);
+  const working = useWorking(desk, attempt);
+  const [last, setLast] = useState<Done>();
+  const act = (action: Action): void => {
     const outcome = session.do(action);
-    setCaption(captionFor(words, { action, outcome }, settings.units));
-    if (session.attempt.value.site.handedOver || session.attempt.value.site.down !== undefined)
-      desk.screen.value = 'debrief';
-    return outcome;
+    setLast({ action, outcome });
+    follow(desk, working, outcome);
+    const { handedOver, down } = session.attempt.value.site;
+    if (handedOver || down !== undefined) desk.screen.value = 'debrief';
   };
   const undo = (): void => {
     const outcome = session.undo();
-    if (outcome)
-      setCaption(captionFor(words, { action: { type: 'undo', step: 0 }, outcome }, settings.units));
+    if (outcome) setLast({ action: { type: 'undo', step: 0 }, outcome });
   };
   useKeys(desk, undo);
-  const said = caption ?? standingCaption(words, attempt, settings.units);
+  const room = useMedia(tagRoom);
+  const tagged = room && view === 'overview' && settings.text === '100' && canBeTagged(working.spot);
+  const said = last
+    ? captionFor(words, last, settings.units)
+    : standingCaption(words, attempt, settings.units);
   return (
     <div class={`site ${settings.hand}`}>
       <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />
       <ToolRail desk={desk} />
       <main class="view" aria-label={words.ui.site.work}>
         <ViewTabs desk={desk} />
-        <StageHost desk={desk} attempt={attempt} />
+        <StageHost desk={desk} attempt={attempt} working={working}>
+          {(at) =>
+            tagged &&
+            working.spot && (
+              <MemberTag
+                key={working.tool}
+                desk={desk}
+                attempt={attempt}
+                spot={working.spot}
+                at={at}
+                onAct={act}
+              />
+            )
+          }
+        </StageHost>
         <CaptionBar words={words} caption={said} />
       </main>
       <aside class="sheet">
-        <WorkPanel desk={desk} attempt={attempt} onAct={act} />
+        <WorkPanel desk={desk} attempt={attempt} working={working} tagged={tagged} onAct={act} />
         <CrewPanel desk={desk} attempt={attempt} />
       </aside>
     </div>
   );
 };
+
+/** What was done last: told in the words of the moment, so that it changes language with the rest. */
+type Done = { readonly action: Action; readonly outcome: Decision };
 
 const ToolRail = ({ desk }: { readonly desk: Desk }) => {
   const tool = useSignal(desk.tool);
@@ -92,7 +120,7 @@ const ToolRail = ({ desk }: { readonly desk: Desk }) => {
   );
 };
 
-const corners: readonly StageCorner[] = ['yard', 'B', 'street', 'A'];
+const corners: readonly StageCorner[] = ['street', 'B', 'yard', 'A'];
 const views: readonly StageView[] = ['overview', 'section', 'side', 'joint'];
 
 const ViewTabs = ({ desk }: { readonly desk: Desk }) => {
@@ -102,7 +130,7 @@ const ViewTabs = ({ desk }: { readonly desk: Desk }) => {
   const corner = useSignal(desk.corner);
   const turn = (): void => {
     desk.view.value = 'overview';
-    desk.corner.value = corners[(corners.indexOf(corner) + 1) % corners.length] ?? 'yard';
+    desk.corner.value = corners[(corners.indexOf(corner) + 1) % corners.length] ?? 'street';
   };
   const names: Readonly<Partial<Record<StageView, string>>> = {
     overview: words.ui.site.overview,
@@ -133,67 +161,19 @@ const ViewTabs = ({ desk }: { readonly desk: Desk }) => {
         onClick={turn}
         aria-label={`${words.ui.site.turn}: ${words.ui.site.corner[corner]}`}
       >
-        {words.ui.site.corner[corner]} ↻
+        {words.ui.site.corner[corner]}
+        <TurnMark />
       </button>
     </div>
   );
 };
 
-/** The drawing. Its content stands as words beside it, in the lists; here it is one named picture. */
-const StageHost = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
-  const host = useRef<HTMLDivElement>(null);
-  const [stage, setStage] = useState<StagePort>();
-  const { theme, lang } = useSignal(desk.settings);
-  const view = useSignal(desk.view);
-  const corner = useSignal(desk.corner);
-  const spot = useSignal(desk.spot);
-  const tool = useSignal(desk.tool);
-  useEffect(() => {
-    let gone = false;
-    let port: StagePort | undefined;
-    if (host.current)
-      void desk.drawings.stage(host.current).then((made) => {
-        if (gone) return made.destroy();
-        port = made;
-        made.onPick((id) => choosePicked(desk, id));
-        setStage(made);
-      });
-    return () => {
-      gone = true;
-      port?.destroy();
-    };
-  }, []);
-  const list = spotsFor(attempt, tool);
-  const selected = (list.find(({ id }) => id === spot) ?? list[0])?.member;
-  const jointId = (list.find(({ id }) => id === spot) ?? list[0])?.id;
-  useEffect(() => {
-    stage?.show({
-      attempt,
-      view,
-      corner,
-      selected,
-      theme,
-      lang,
-      ...(jointId?.includes(':') ? { joint: jointId } : {}),
-    });
-  }, [stage, attempt, view, corner, selected, jointId, theme, lang]);
-  return (
-    <div class="stage">
-      <div ref={host} role="img" aria-label={wordsOf(desk).ui.site.work} />
-    </div>
-  );
-};
-
-/** A member touched on the drawing takes up its place in the list of the tool in hand. */
-const choosePicked = (desk: Desk, picked: string): void => {
-  const attempt = desk.session.value?.attempt.value;
-  if (!attempt) return;
-  const spots = spotsFor(attempt, desk.tool.value);
-  const own = spots.filter(({ id, member }) => id === picked || member === picked);
-  const now = own.findIndex(({ id }) => id === desk.spot.value);
-  const next = own[(now + 1) % Math.max(1, own.length)];
-  if (next) desk.spot.value = next.id;
-};
+/** Walk round: a quarter turn to the next corner. */
+const TurnMark = () => (
+  <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
+    <path d="M13 8a5 5 0 1 1-2-4M11 1v3.500H7.500" fill="none" stroke="currentColor" stroke-width="1.800" />
+  </svg>
+);
 
 const CaptionBar = ({ words, caption }: { readonly words: Messages; readonly caption: Caption }) => (
   <div class={`caption ${caption.tone === 'stop' ? 'stop' : ''}`}>
@@ -214,6 +194,12 @@ const CaptionBar = ({ words, caption }: { readonly words: Messages; readonly cap
   </div>
 );
 
+/** A choice in the work panel: Enter there does the act it belongs to. */
+const inWork = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement &&
+  target.getAttribute('role') === 'radio' &&
+  target.closest('.work, .tag') !== null;
+
 /** Letters pick tools, U takes back. Off where somebody types, and where the settings say so. */
 const useKeys = (desk: Desk, undo: () => void): void => {
   useEffect(() => {
@@ -225,7 +211,8 @@ const useKeys = (desk: Desk, undo: () => void): void => {
       const key = event.key.toLowerCase();
       const row = toolset.find((one) => one.key === key);
       if (key === 'u') undo();
-      else if (key === 'enter' && tagName !== 'BUTTON') document.getElementById('main-act')?.click();
+      else if (key === 'enter' && (tagName !== 'BUTTON' || inWork(event.target)))
+        document.getElementById('main-act')?.click();
       else if (row) {
         desk.tool.value = row.tool;
         desk.spot.value = undefined;

@@ -1,6 +1,7 @@
 import type { Level } from '../core/level/level';
 import { lengthText } from '../present/words/numbers';
-import { untouched, wordsOf, enter, type Desk } from './desk';
+import { framed } from '../present/framed';
+import { wordsOf, enter, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
 import { resumeRun } from '../session/session';
@@ -77,7 +78,7 @@ const JobCard = ({ desk, level }: { readonly desk: Desk; readonly level: Level }
         label={level.title[lang]}
         deps={[level.id, theme, lang]}
         draw={(canvas) =>
-          desk.drawings.thumb(canvas, { attempt: untouched(level, 1), corner: 'yard', theme, lang })
+          desk.drawings.thumb(canvas, { attempt: framed(level), corner: 'street', theme, lang })
         }
       />
       <p class="tn">

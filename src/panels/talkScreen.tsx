@@ -5,6 +5,7 @@ import type { Mode } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
 import { startRun, wordsOf, type Desk } from './desk';
 import { Measure } from './measure';
+import { Radios } from './radios';
 import { LanguageButton } from './topBar';
 import { useSignal } from './useSignal';
 
@@ -47,21 +48,12 @@ export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly leve
           </section>
           <section class="paper">
             <h2>{words.ui.talk.mode}</h2>
-            <div class="choice" role="radiogroup" aria-label={words.ui.talk.mode}>
-              {modes.map((one) => (
-                <button
-                  type="button"
-                  class="btn"
-                  role="radio"
-                  key={one}
-                  data-mode={one}
-                  aria-checked={mode === one}
-                  onClick={() => setMode(one)}
-                >
-                  {pick(words.ui.mode, one)}
-                </button>
-              ))}
-            </div>
+            <Radios
+              label={words.ui.talk.mode}
+              options={modes.map((one) => ({ value: one, text: pick(words.ui.mode, one) }))}
+              value={mode}
+              set={(one) => setMode(one as Mode)}
+            />
             <p class="dim" style="margin:8px 0 0">
               {pick(words.ui.modeSays, mode)}
             </p>

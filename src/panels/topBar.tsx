@@ -16,8 +16,13 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
   const { lang } = useSignal(desk.settings);
   return (
     <header class="top">
-      <button type="button" class="btn small" onClick={() => (desk.screen.value = 'start')}>
-        ‹ {words.ui.site.leave}
+      <button
+        type="button"
+        class="btn small"
+        aria-label={words.ui.site.leave}
+        onClick={() => (desk.screen.value = 'start')}
+      >
+        ‹<span class="hide-small">{words.ui.site.leave}</span>
       </button>
       <span class="mark wide hide-small" aria-hidden="true">
         Tack<b>&amp;</b>True

@@ -23,8 +23,8 @@ const shownOf = ({ level, seed, site }: Attempt) => ({
   figured: roofOf(level),
 });
 
-/** Free room round the drawing on the stage, CSS pixels: nothing lies over it here. */
-const insets = { top: 0, right: 0, bottom: 0, left: 0 };
+/** What lies over the drawing on the stage, CSS pixels: the names of the views at its head. */
+const insets = { top: 44, right: 0, bottom: 0, left: 0 };
 
 const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageShow): StageView => {
   const station = placeOf(selected ?? '').station ?? 1;
@@ -56,7 +56,8 @@ const reduced = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').ma
 const stage: Drawings['stage'] = async (host) => {
   const made = createStage(host, { reducedMotion: reduced() });
   return {
-    show: (show) => void made.show(viewOf(show)),
+    show: (show) => made.show(viewOf(show)),
+    placeOf: made.placeOf,
     onPick: (pick) =>
       void made.onPick((id) => {
         if (id !== undefined) pick(id);

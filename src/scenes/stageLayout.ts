@@ -17,9 +17,9 @@ export type StageLayout = {
   readonly linkedViews: readonly ('section' | 'side')[];
 };
 
-/** From the look's tokens: linked views stand 186 high; wide from 1100, one linked view from 700, CSS pixels. */
+/** From the look's tokens: linked views stand 186 high; with the rail and the sheet beside it a wide page leaves the stage 860; one linked view from 700, CSS pixels. */
 const linkedHeight = 186;
-const wideFrom = 1100;
+const wideFrom = 860;
 const middleFrom = 700;
 /** The overview keeps at least this much height or the linked views go, CSS pixels; ours. */
 const leastOverview = 300;

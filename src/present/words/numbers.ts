@@ -32,7 +32,9 @@ export const lengthText = (inches: number, units: Units): string => {
   const { feet, fraction, plain } = measureOf(inches, { units, feet: true });
   if (plain !== undefined) return plain;
   const sign = fraction.sign < 0 ? '-' : '';
-  return `${sign}${feet > 0 ? `${feet}' ` : ''}${fractionText({ ...fraction, sign: 1 })}"`;
+  const rest = fractionText({ ...fraction, sign: 1 });
+  if (feet > 0 && rest === '0') return `${sign}${feet}'`;
+  return `${sign}${feet > 0 ? `${feet}' ` : ''}${rest}"`;
 };
 
 const dens: Readonly<Record<'en' | 'es', Readonly<Record<number, readonly [string, string]>>>> = {

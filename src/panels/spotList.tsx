@@ -1,0 +1,57 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { Attempt } from '../core/site/attempt';
+import { seenAt } from '../present/words/seenAt';
+import { spotName } from '../present/words/spotNames';
+import { wordsOf, type Desk } from './desk';
+import { useSignal } from './useSignal';
+import type { Working } from './working';
+
+type Props = { readonly desk: Desk; readonly attempt: Attempt; readonly working: Working };
+
+/** Every place the tool can be put to, by name and in walking order: the drawing told in words, and gone through by arrow keys. */
+export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
+  const words = wordsOf(desk);
+  const { units } = useSignal(desk.settings);
+  const host = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const row = host.current?.querySelector<HTMLElement>('[aria-selected="true"]');
+    if (row && host.current)
+      host.current.scrollTop =
+        row.offsetTop - host.current.offsetTop - host.current.clientHeight / 2 + row.clientHeight / 2;
+  }, [at, spots.length]);
+  const choose = (id: string): void => {
+    desk.spot.value = id;
+  };
+  const onKey = (event: KeyboardEvent): void => {
+    const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: spots.length - 1 }[event.key];
+    const next = to === undefined ? undefined : spots[Math.min(spots.length - 1, Math.max(0, to))];
+    if (!next) return;
+    event.preventDefault();
+    choose(next.id);
+  };
+  return (
+    <div
+      class="spots"
+      role="listbox"
+      tabIndex={0}
+      ref={host}
+      aria-label={words.ui.site.spots}
+      aria-activedescendant={`spot-${at}`}
+      onKeyDown={onKey}
+    >
+      {spots.map((spot, i) => (
+        <div
+          role="option"
+          id={`spot-${i}`}
+          key={spot.id}
+          data-spot={spot.id}
+          aria-selected={i === at}
+          onClick={() => choose(spot.id)}
+        >
+          <span>{spotName(words, spot)}</span>
+          <span class="state">{seenAt(words, attempt, spot, units)}</span>
+        </div>
+      ))}
+    </div>
+  );
+};

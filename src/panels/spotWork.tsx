@@ -1,0 +1,96 @@
+import { useState } from 'preact/hooks';
+import type { Attempt } from '../core/site/attempt';
+import type { Action } from '../core/site/action';
+import { shows } from '../core/site/shows';
+import type { ToolId } from '../core/instruments/tool';
+import type { Offer, Picked, Spot } from '../present/work/offer';
+import { labelText, spotName } from '../present/words/spotNames';
+import { wordsOf, type Desk } from './desk';
+import { PickerField } from './picker';
+import { Picture } from './picture';
+import { Radios } from './radios';
+import { useSignal } from './useSignal';
+
+type WorkProps = {
+  readonly desk: Desk;
+  readonly attempt: Attempt;
+  readonly spot: Spot;
+  readonly onAct: (action: Action) => void;
+};
+
+/** What the tool can do at one place: the acts, what is open in them, and the one filled button. */
+export const SpotWork = ({ desk, attempt, spot, onAct }: WorkProps) => {
+  const words = wordsOf(desk);
+  const { units } = useSignal(desk.settings);
+  const [offerAt, setOffer] = useState(0);
+  const offer = spot.offers[Math.min(offerAt, spot.offers.length - 1)] as Offer;
+  const [picks, setPicks] = useState<Readonly<Record<string, Picked>>>({});
+  const usual = usualPick(offer);
+  const kept = picks[offer.id];
+  const fits =
+    kept === undefined ||
+    offer.picker?.kind !== 'choice' ||
+    offer.picker.options.some(({ value }) => value === kept);
+  const picked = fits && kept !== undefined ? kept : usual;
+  return (
+    <div class="act">
+      {spot.reading && <ReadingPicture desk={desk} attempt={attempt} spot={spot} />}
+      {spot.offers.length > 1 && (
+        <Radios
+          small
+          label={words.ui.site.acts}
+          options={spot.offers.map((one) => ({ value: one.id, text: labelText(words, one.label) }))}
+          value={offer.id}
+          set={(id) => setOffer(spot.offers.findIndex((one) => one.id === id))}
+        />
+      )}
+      {offer.picker && (
+        <PickerField
+          picker={offer.picker}
+          value={picked}
+          set={(value) => setPicks({ ...picks, [offer.id]: value })}
+          words={words}
+          units={units}
+        />
+      )}
+      <button
+        type="button"
+        class="btn main"
+        id="main-act"
+        data-act={offer.id}
+        onClick={() => onAct(offer.act(picked))}
+      >
+        {labelText(words, offer.id === 'judge' ? ['act', 'read'] : offer.label)}
+      </button>
+    </div>
+  );
+};
+
+const usualPick = ({ picker }: Offer): Picked => {
+  if (!picker) return '';
+  return picker.kind === 'choice' ? (picker.options[0]?.value ?? '') : picker.start;
+};
+
+/** The tool's own picture: the learner takes the reading off it. */
+const ReadingPicture = ({
+  desk,
+  attempt,
+  spot,
+}: {
+  readonly desk: Desk;
+  readonly attempt: Attempt;
+  readonly spot: Spot;
+}) => {
+  const { theme, lang } = useSignal(desk.settings);
+  const reading = spot.reading as { tool: ToolId; at: string; from?: string };
+  const shown = shows(attempt, reading);
+  if (shown === undefined || reading.at === 'punch') return null;
+  const label = spotName(wordsOf(desk), spot);
+  return (
+    <Picture
+      label={label}
+      deps={[shown, theme, lang, spot.id]}
+      draw={(canvas) => desk.drawings.reading(canvas, { attempt, ...reading, shown, theme, lang })}
+    />
+  );
+};

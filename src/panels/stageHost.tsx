@@ -1,0 +1,107 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Attempt } from '../core/site/attempt';
+import type { StagePort } from '../present/stagePort';
+import { wordsOf, type Desk } from './desk';
+import { useSignal } from './useSignal';
+import { choosePicked, type Working } from './working';
+
+export type Point = { readonly x: number; readonly y: number };
+
+type Props = {
+  readonly desk: Desk;
+  readonly attempt: Attempt;
+  readonly working: Working;
+  /** What lies over the drawing at the chosen member; told where that is, or that nobody knows. */
+  readonly children: (at: Point | undefined) => ComponentChildren;
+};
+
+/** How long after a hand or the wheel is off the drawing stands still again, ms: the stage settles a wheel in 220. */
+const settled = 320;
+
+/** The drawing. Its content stands as words beside it, in the lists; here it is one named picture. */
+export const StageHost = ({ desk, attempt, working, children }: Props) => {
+  const host = useRef<HTMLDivElement>(null);
+  const [stage, setStage] = useState<StagePort>();
+  const [at, setAt] = useState<Point>();
+  const { theme, lang } = useSignal(desk.settings);
+  const view = useSignal(desk.view);
+  const corner = useSignal(desk.corner);
+  useEffect(() => {
+    let gone = false;
+    let port: StagePort | undefined;
+    if (host.current)
+      void desk.drawings.stage(host.current).then((made) => {
+        if (gone) return made.destroy();
+        port = made;
+        made.onPick((id) => choosePicked(desk, id));
+        setStage(made);
+      });
+    return () => {
+      gone = true;
+      port?.destroy();
+    };
+  }, []);
+  const selected = working.spot?.member;
+  const joint = working.spot?.id;
+  const find = (): void => setAt(selected === undefined ? undefined : stage?.placeOf(selected));
+  useEffect(() => {
+    let late = false;
+    setAt(undefined);
+    const shown = stage?.show({
+      attempt,
+      view,
+      corner,
+      selected,
+      theme,
+      lang,
+      ...(joint?.includes(':') ? { joint } : {}),
+    });
+    void shown?.then(() => late || find());
+    return () => {
+      late = true;
+    };
+  }, [stage, attempt, view, corner, selected, joint, theme, lang]);
+  useEffect(
+    () => keepFinding(host.current, { find, lose: () => setAt(undefined) }),
+    [stage, selected, view, corner],
+  );
+  return (
+    <div class="stage">
+      <div ref={host} role="img" aria-label={wordsOf(desk).ui.site.work} />
+      {children(at)}
+    </div>
+  );
+};
+
+/** While the drawing is being moved nobody knows where a member is; once it stands still it is looked for again. */
+const keepFinding = (
+  host: HTMLElement | null,
+  { find, lose }: { readonly find: () => void; readonly lose: () => void },
+): (() => void) | undefined => {
+  if (!host) return undefined;
+  let rest: ReturnType<typeof setTimeout> | undefined;
+  const later = (): void => {
+    clearTimeout(rest);
+    rest = setTimeout(find, settled);
+  };
+  const onMove = (event: PointerEvent): void => {
+    if (event.buttons > 0) lose();
+  };
+  const onWheel = (): void => {
+    lose();
+    later();
+  };
+  const watch = new ResizeObserver(later);
+  watch.observe(host);
+  host.addEventListener('pointermove', onMove);
+  host.addEventListener('pointerup', later);
+  host.addEventListener('wheel', onWheel, { passive: true });
+  return () => {
+    clearTimeout(rest);
+    watch.disconnect();
+    host.removeEventListener('pointermove', onMove);
+    host.removeEventListener('pointerup', later);
+    host.removeEventListener('wheel', onWheel);
+  };
+};
