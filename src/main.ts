@@ -3,6 +3,7 @@ import { render, h } from 'preact';
 import './panels/fonts.css';
 import './panels/look.css';
 import './panels/site.css';
+import './panels/tag.css';
 import './panels/screens.css';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { parseLevel } from './content/readLevel';

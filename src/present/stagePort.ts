@@ -15,7 +15,10 @@ export type StageShow = {
 };
 
 export type StagePort = {
-  readonly show: (show: StageShow) => void;
+  /** Resolves when it has been drawn. */
+  readonly show: (show: StageShow) => Promise<void>;
+  /** Where a member or an open place is on the drawing now, CSS pixels from its upper left corner. */
+  readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
   readonly onPick: (pick: (id: string) => void) => void;
   readonly destroy: () => void;
 };

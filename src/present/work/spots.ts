@@ -9,8 +9,17 @@ import { markSpots, moveSpots, stretchSpots, trimSpots } from './shapeSpots';
 import type { Tool } from './toolset';
 
 /** Where a tool can be put to now, in walking order. Pure; told from what a learner can see. */
-export const spotsFor = (attempt: Attempt, tool: Tool): readonly Spot[] =>
-  attempt.site.handedOver || attempt.site.down !== undefined ? [] : finders[tool](observe(attempt), attempt);
+export const spotsFor = (attempt: Attempt, tool: Tool): readonly Spot[] => {
+  if (attempt.site.handedOver || attempt.site.down !== undefined) return [];
+  const own = known.get(attempt) ?? new Map<Tool, readonly Spot[]>();
+  known.set(attempt, own);
+  const found = own.get(tool) ?? finders[tool](observe(attempt), attempt);
+  own.set(tool, found);
+  return found;
+};
+
+/** The drawing, the sheet and the tag all ask for the same list: it is made once for each attempt. */
+const known = new WeakMap<Attempt, Map<Tool, readonly Spot[]>>();
 
 const finders: Readonly<Record<Tool, (seen: Observation, attempt: Attempt) => readonly Spot[]>> = {
   look: lookSpots,

@@ -89,6 +89,13 @@ export const ui = {
     more: 'more',
   },
   drawing: { tack: 'tack', nail: 'nail', eachTick: 'each tick is', jointFrom: 'seen along the ridge, from end A' },
+  state: {
+    bare: 'No nails yet',
+    tacks: (n: number) => (n === 1 ? '1 tack' : `${n} tacks`),
+    nails: (n: number) => (n === 1 ? '1 nail' : `${n} nails`),
+    up: 'Up, not fastened',
+    open: 'Not up yet',
+  },
   axes: {
     ridge: 'ridge',
     eave: 'eave',

@@ -93,6 +93,13 @@ export const ui: typeof en = {
     more: 'más',
   },
   drawing: { tack: 'punteo', nail: 'clavo', eachTick: 'cada raya es', jointFrom: 'visto a lo largo, desde el extremo A' },
+  state: {
+    bare: 'Sin clavos todavía',
+    tacks: (n) => (n === 1 ? '1 clavo a medias' : `${n} clavos a medias`),
+    nails: (n) => (n === 1 ? '1 clavo' : `${n} clavos`),
+    up: 'Arriba, sin clavar',
+    open: 'Aún no está arriba',
+  },
   axes: {
     ridge: 'cumbrera',
     eave: 'alero',
