@@ -40,9 +40,12 @@ type Kept = {
   deck: string;
   key: readonly unknown[];
   chosen: readonly unknown[];
-  staged: { readonly site: unknown; readonly pose: unknown; readonly what: Staged } | undefined;
+  staged:
+    | { readonly site: unknown; readonly pose: unknown; readonly corner: string; readonly what: Staged }
+    | undefined;
   overview: Overview | undefined;
   sheet: Sheet | undefined;
+  sheetAt: { readonly x: number; readonly y: number };
   view: StageView | undefined;
   layout: StageLayout | undefined;
   zoom: Zoom;
@@ -66,6 +69,7 @@ export const createPainter = (size: () => Size, reducedMotion: boolean): Painter
     staged: undefined,
     overview: undefined,
     sheet: undefined,
+    sheetAt: { x: 0, y: 0 },
     view: undefined,
     layout: undefined,
     zoom: whole,
@@ -197,9 +201,10 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
 
 const stagedFor = (view: StageView, kept: Kept): Staged => {
   const known = kept.staged;
-  if (known && known.site === view.site && known.pose === view.pose) return known.what;
-  const what = stagedOf(shownOf(view), true);
-  kept.staged = { site: view.site, pose: view.pose, what };
+  if (known && known.site === view.site && known.pose === view.pose && known.corner === view.corner)
+    return known.what;
+  const what = stagedOf(shownOf(view), true, view.corner);
+  kept.staged = { site: view.site, pose: view.pose, corner: view.corner, what };
   return what;
 };
 
@@ -229,20 +234,21 @@ const paintSheet = (
   area: Area,
   views: readonly ('section' | 'side')[],
 ): void => {
-  const { width, height, ratio } = size;
-  const input = {
+  const { ratio } = size;
+  const { x, y, width, height } = scaled(area, ratio);
+  kept.sheet = drawSheet({
     shown: shownOf(view),
     model: stagedFor(view, kept).model,
     theme: view.theme,
     words: view.words,
-    area: scaled(area, ratio),
+    area: { x: 0, y: 0, width: Math.round(width), height: Math.round(height) },
     ratio,
     views,
     station: stationOf(view),
     from: view.from ?? 'street',
-  } as const;
-  kept.sheet = drawSheet(input, width * ratio, height * ratio);
-  scene.put('linked', kept.sheet.canvas);
+  });
+  kept.sheetAt = { x: Math.round(x), y: Math.round(y) };
+  scene.put('linked', kept.sheet.canvas, kept.sheetAt);
 };
 
 /** The section stands before the chosen rafter, else before the last one placed. */
@@ -260,7 +266,7 @@ const paintChosen = (scene: StageScene, kept: Kept, ratio: number): void => {
   const id = view?.selected;
   const chosen = id !== undefined && view ? { id, theme: view.theme, ratio } : undefined;
   scene.put('chosen', chosen && overview ? drawSelection(overview, chosen) : undefined, at);
-  scene.put('linkedChosen', chosen && sheet ? drawSheetSelection(sheet, chosen) : undefined);
+  scene.put('linkedChosen', chosen && sheet ? drawSheetSelection(sheet, chosen) : undefined, kept.sheetAt);
 };
 
 const pick = (kept: Kept, ratio: number, [x, y]: Point): string | undefined => {
@@ -270,7 +276,10 @@ const pick = (kept: Kept, ratio: number, [x, y]: Point): string | undefined => {
   const spots = openSpotsOf(shownOf(view));
   const inLinked = layout.linked ? y >= layout.linked.y : true;
   if (sheet && inLinked)
-    return onSheet(sheet, ({ raster, camera }, p) => memberAt({ raster, camera, spots: [], ratio }, p), at);
+    return onSheet(sheet, ({ raster, camera }, p) => memberAt({ raster, camera, spots: [], ratio }, p), [
+      at[0] - kept.sheetAt.x,
+      at[1] - kept.sheetAt.y,
+    ]);
   if (!overview) return undefined;
   const inside: Point = [at[0] - layout.main.x * ratio, at[1] - layout.main.y * ratio];
   return memberAt({ raster: overview.raster, camera: overview.camera, spots, ratio }, inside);
@@ -290,7 +299,7 @@ const standsAt = (
     return { x: layout.main.x + x / ratio, y: layout.main.y + y / ratio };
   }
   const seen = sheet && sheetPoint(sheet, view.view === 'side' ? 'side' : 'section', p);
-  return seen && { x: seen[0] / ratio, y: seen[1] / ratio };
+  return seen && { x: (seen[0] + kept.sheetAt.x) / ratio, y: (seen[1] + kept.sheetAt.y) / ratio };
 };
 
 /** A rafter is known by a spot near its heel, anything else by its middle, an open place by its first point. */

@@ -34,7 +34,9 @@ export class StageScene extends Scene {
     const old = image.texture.key;
     if (canvas) {
       const key = `${layer}.${String(this.shown++)}`;
-      this.textures.addCanvas(key, canvas);
+      this.textures
+        .create(key, canvas, canvas.width, canvas.height)
+        ?.add('__BASE', 0, 0, 0, canvas.width, canvas.height);
       image.setTexture(key).setPosition(at.x, at.y).setScale(1).setAlpha(1).setVisible(true);
     } else image.setTexture('__DEFAULT').setVisible(false);
     if (old.startsWith(`${layer}.`)) this.textures.remove(old);

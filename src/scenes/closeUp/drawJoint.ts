@@ -47,23 +47,15 @@ const largest = 62;
 export const drawJoint = (into: Into, shown: Shown, joint: string): void => {
   const scene = jointSceneOf(shown, joint);
   if (!scene) return;
-  const { area, ratio, theme, canvas, words } = into;
-  const [u0, u1, w0, w1] = scene.extent;
-  const k = Math.min(largest * ratio, area.width / (u1 - u0), area.height / (w1 - w0));
-  const left = Math.max(0, (area.width - (u1 - u0) * k) * 0.42);
-  const view: Scaled = {
-    ink: inkOn(canvas),
-    theme,
-    ratio,
-    k,
-    zero: [area.x + left - u0 * k, area.y + w1 * k + Math.max(0, (area.height - (w1 - w0) * k) / 2)],
-  };
+  const { area, ratio, canvas, words } = into;
+  const radius = Math.min(116 * ratio, area.width * 0.24, area.height * 0.21);
+  const view = viewOf(into, scene, radius);
   view.ink.save();
   view.ink.beginPath();
-  view.ink.rect(area.x, area.y, area.width, area.height);
+  view.ink.rect(area.x, area.y, canvas.width, canvas.height);
   view.ink.clip();
   drawScene(view, scene);
-  const radius = Math.min(116 * ratio, area.width * 0.26, area.height * 0.2);
+  nameNails(view, scene, words);
   drawLens({
     view,
     at: lensAt(area, radius, ratio),
@@ -78,10 +70,31 @@ export const drawJoint = (into: Into, shown: Shown, joint: string): void => {
   if (words.joint) title(view.ink, into, words.joint);
 };
 
-const lensAt = (area: Area, radius: number, ratio: number): readonly [number, number] => [
-  area.x + radius + 18 * ratio,
-  area.y + area.height - radius - 46 * ratio,
-];
+/** Wide: the lens has the lower left corner to itself. Narrow: it takes the upper right, where a roof slopes away. */
+const isWide = (area: Area): boolean => area.width > area.height * 1.15;
+
+const viewOf = ({ area, ratio, theme, canvas }: Into, scene: JointScene, radius: number): Scaled => {
+  const [u0, u1, w0, w1] = scene.extent;
+  const side = isWide(area) ? radius * 1.9 + 30 * ratio : 0;
+  const head = 16 * ratio;
+  const k = Math.min(largest * ratio, (area.width - side) / (u1 - u0), (area.height - head) / (w1 - w0));
+  const spare = isWide(area) ? 0 : Math.max(0, (area.width - (u1 - u0) * k) / 2);
+  return {
+    ink: inkOn(canvas),
+    theme,
+    ratio,
+    k,
+    zero: [
+      area.x + side + spare - u0 * k,
+      area.y + head + w1 * k + Math.max(0, (area.height - head - (w1 - w0) * k) / 2),
+    ],
+  };
+};
+
+const lensAt = (area: Area, radius: number, ratio: number): readonly [number, number] =>
+  isWide(area)
+    ? [area.x + radius + 18 * ratio, area.y + area.height - radius - 46 * ratio]
+    : [area.x + area.width - radius - 16 * ratio, area.y + radius + 16 * ratio];
 
 const drawScene = (view: Scaled, scene: JointScene): void => {
   for (const piece of scene.pieces) {
@@ -150,17 +163,63 @@ const drawRule = (view: Scaled, { rule }: JointScene): void => {
     to: ruleLong - 1 / 16,
     tick: k > 150 * ratio ? 64 * ratio : 0.22 * k,
     grow: rule.way === 'right' ? 1 : -1,
+    // Numbers only where the rule is wide enough for them.
+    ...(k < 36 * ratio ? { numbers: () => '' } : {}),
   });
+};
+
+/** Proud or home is said in words as well, once for each nail that has room beside it. */
+const nameNails = (view: Scaled, { sideNails, heads }: JointScene, words: DrawingWords): void => {
+  const { ink, ratio, theme, k } = view;
+  ink.font = drawingFont(15 * ratio);
+  ink.textBaseline = 'middle';
+  ink.textAlign = 'right';
+  ink.fillStyle = css(palettes[theme].ink);
+  for (const { face, w, proud } of sideNails)
+    ink.fillText(proud > 0 ? words.tack : words.nail, toX(view, face - proud) - 12 * ratio, toY(view, w));
+  const first = heads[heads.length - 1];
+  if (!first) return;
+  const [x, y] = toPoint(view, first.at);
+  chip(ink, {
+    text: first.proud ? words.tack : words.nail,
+    at: [x, y + 0.13 * k + 13 * ratio],
+    ratio,
+    theme,
+  });
+};
+
+type Chip = {
+  readonly text: string;
+  readonly at: readonly [number, number];
+  readonly ratio: number;
+  readonly theme: Theme;
+};
+
+/** No words on grain without paper under them. */
+const chip = (ink: Ink, { text, at, ratio, theme }: Chip): void => {
+  ink.font = drawingFont(15 * ratio);
+  const wide = ink.measureText(text).width + 10 * ratio;
+  ink.fillStyle = css(palettes[theme].paper, 0.9);
+  ink.fillRect(at[0] - wide / 2, at[1] - 10 * ratio, wide, 20 * ratio);
+  ink.fillStyle = css(palettes[theme].ink);
+  ink.textAlign = 'center';
+  ink.fillText(text, at[0], at[1]);
 };
 
 const title = (ink: Ink, { area, ratio, theme }: Into, words: NonNullable<DrawingWords['joint']>): void => {
   const palette = palettes[theme];
+  const [x, y] = [area.x + 15 * ratio, area.y + 24 * ratio];
+  ink.strokeStyle = css(palette.deck, 0.9);
+  ink.lineWidth = 6 * ratio;
+  ink.lineJoin = 'round';
   ink.textAlign = 'left';
   ink.textBaseline = 'middle';
+  ink.fillStyle = css(palette.ink2);
+  ink.font = drawingFont(14 * ratio, 500);
+  ink.strokeText(words.from, x, y + 19 * ratio);
+  ink.fillText(words.from, x, y + 19 * ratio);
   ink.font = drawingFont(15 * ratio);
   ink.fillStyle = css(palette.ink);
-  ink.fillText(words.title, area.x + 15 * ratio, area.y + 24 * ratio);
-  ink.font = drawingFont(14 * ratio, 500);
-  ink.fillStyle = css(palette.ink2);
-  ink.fillText(words.from, area.x + 15 * ratio, area.y + 43 * ratio);
+  ink.strokeText(words.title, x, y);
+  ink.fillText(words.title, x, y);
 };

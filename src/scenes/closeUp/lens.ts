@@ -101,6 +101,17 @@ export const nameTicks = (
   ink.font = drawingFont(17 * ratio);
   const words = ink.measureText(`${caption} `).width;
   const all = words + measureWidth(ink, sixteenth, lettering);
+  const haze = ink.createRadialGradient(at[0], at[1], 0, at[0], at[1], all * 0.75);
+  haze.addColorStop(0, css(palettes[theme].deck, 0.95));
+  haze.addColorStop(0.7, css(palettes[theme].deck, 0.85));
+  haze.addColorStop(1, css(palettes[theme].deck, 0));
+  ink.save();
+  ink.translate(at[0], at[1]);
+  ink.scale(1, 0.3);
+  ink.translate(-at[0], -at[1]);
+  ink.fillStyle = haze;
+  ink.fillRect(at[0] - all, at[1] - all, all * 2, all * 2);
+  ink.restore();
   ink.font = drawingFont(17 * ratio);
   ink.fillStyle = css(color);
   ink.textAlign = 'left';

@@ -1,14 +1,24 @@
 import { cross, dot, unit, type Vec3 } from '../../core/geometry/vector';
 import type { Solid } from '../../present/model/solid';
-import type { Camera } from './camera';
+import type { Camera, Corner } from './camera';
 import type { Mesh } from './mesh';
 import { addCaster, addRoundCaster, depthsFor, type Raster } from './raster';
 
 /** What the sun sees, and what a dozen spots of sky see: shadows and contact shade come from these depths. */
-export type Lights = { readonly sun: Raster; readonly sky: readonly Raster[] };
+export type Lights = { readonly toSun: Vec3; readonly sun: Raster; readonly sky: readonly Raster[] };
 
-/** Toward the sun, by the look's tokens: x along the ridge, y across, z up; from the street side here. */
-export const sunward: Vec3 = unit([-0.4, -0.52, 0.75]) ?? [0, 0, 1];
+/**
+ * Toward the sun, by the look's tokens, for somebody at the street corner. It goes round with the corner one stands at, so
+ * that in every view top edges are brightest, the near eave next and the gable darkest.
+ */
+const streetSun: Vec3 = unit([-0.4, -0.52, 0.75]) ?? [0, 0, 1];
+
+export const sunFrom = (corner: Corner): Vec3 => {
+  const [x, y, z] = streetSun;
+  if (corner === 'B') return [-y, x, z];
+  if (corner === 'yard') return [-x, -y, z];
+  return corner === 'A' ? [y, -x, z] : streetSun;
+};
 
 const sunCells = 1200;
 const skyCells = 300;
@@ -18,7 +28,8 @@ const golden = 2.399963;
 
 type Scene = { readonly solids: readonly Solid[]; readonly meshes: readonly Mesh[] };
 
-export const lightsFor = (scene: Scene): Lights => {
+export const lightsFor = (scene: Scene, corner: Corner): Lights => {
+  const toSun = sunFrom(corner);
   const casters = scene.solids.filter((solid) => !solid.shadowless);
   const points = [
     ...casters.flatMap(({ faces }) => [...(faces[0]?.points ?? []), ...(faces[1]?.points ?? [])]),
@@ -37,7 +48,8 @@ export const lightsFor = (scene: Scene): Lights => {
   };
   // People cast a shadow from the sun; the sky hardly notices them.
   return {
-    sun: seenFrom(sunward, sunCells, scene.meshes),
+    toSun,
+    sun: seenFrom(toSun, sunCells, scene.meshes),
     sky: sky.map((toward) => seenFrom(toward, skyCells, [])),
   };
 };

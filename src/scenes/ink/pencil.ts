@@ -20,8 +20,9 @@ export const sheetOf = (width: number, height: number): HTMLCanvasElement => {
   return canvas;
 };
 
-export const inkOn = (canvas: HTMLCanvasElement, often = false): Ink =>
-  canvas.getContext('2d', { willReadFrequently: often }) as Ink;
+/** Its pen. Kept in plain memory: drawings are handed on as textures or read back, which a graphics card would only slow. */
+export const inkOn = (canvas: HTMLCanvasElement): Ink =>
+  canvas.getContext('2d', { willReadFrequently: true }) as Ink;
 
 const lengthOf = ({ from, to }: Line): number => Math.hypot(to[0] - from[0], to[1] - from[1]);
 

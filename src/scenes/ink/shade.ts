@@ -1,5 +1,5 @@
 import type { Rgb } from './color';
-import { sunward, type Lights } from './light';
+import type { Lights } from './light';
 import { mix, smooth } from './noise';
 import { palettes, type Theme } from './palette';
 import { sheetOf, inkOn } from './pencil';
@@ -30,7 +30,7 @@ export const shade = (raster: Raster, shading: Shading): HTMLCanvasElement => {
   const { fine } = raster;
   const [width, height] = [raster.width / fine, raster.height / fine];
   const canvas = sheetOf(width, height);
-  const ink = inkOn(canvas, true);
+  const ink = inkOn(canvas);
   const image = ink.createImageData(canvas.width, canvas.height);
   const shaders: (Shader | undefined)[] = new Array<Shader | undefined>(raster.surfaces.length);
   const sum = new Float32Array(4);
@@ -127,6 +127,7 @@ const roundLight = (surface: Surface, ground: Ground, { lights, theme }: Lit): S
     ...surfaceLight({ ground, normal: surface.normal }, { ...lights, sky: [] }, palette),
     sun: 1,
   };
+  const { toSun: sunward } = lights;
   return (x, y) => {
     if (!normals) return palette.ambient + 0.2;
     const n = [0, 1, 2].map((i) => slantAt(normals[i as 0 | 1 | 2], x, y)) as [number, number, number];

@@ -1,5 +1,5 @@
 import { dot, scale, type Vec3 } from '../../core/geometry/vector';
-import { sunward, type Lights } from './light';
+import type { Lights } from './light';
 import { hash } from './noise';
 import type { Palette } from './palette';
 import { seenBy, type Ground } from './plane';
@@ -23,7 +23,7 @@ export const surfaceLight = (
   lights: Lights,
   palette: Palette,
 ): SurfaceLight => {
-  const toSun = Math.max(0, dot(normal, sunward));
+  const toSun = Math.max(0, dot(normal, lights.toSun));
   const skyward = 0.5 + 0.5 * normal[2];
   return {
     base: palette.ambient,

@@ -8,10 +8,10 @@ import { drawPlate, drawTicks } from '../closeUp/steel';
 /** The level twice: above, lying as found, its bubble off by what it shows; below, its low end lifted until the bubble centers, a rule in the space. */
 export const drawLevel = (view: Scaled, into: Into, shown: number): void => {
   const { area, ratio } = into;
-  const high = Math.min(110 * ratio, area.height * 0.24);
+  const high = Math.min(110 * ratio, area.height * 0.2);
   drawVial(view, {
     x: area.x + area.width * 0.12,
-    y: area.y + area.height * 0.1,
+    y: area.y + area.height * 0.06,
     width: area.width * 0.76,
     height: high,
     shown,
@@ -82,8 +82,8 @@ const drawLift = (view: Scaled, { area, ratio }: Into, shown: number): void => {
   const tilt = gap / levelLength;
   ink.save();
   ink.beginPath();
-  const [x0, x1] = [toX(low, way * 0.0), toX(low, -way * 9)];
-  const top = 1.1;
+  const [x0, x1] = [toX(low, 0), toX(low, -way * 9)];
+  const top = 0.5;
   ink.moveTo(x0, toY(low, gap));
   ink.lineTo(x1, toY(low, gap - 9 * tilt));
   ink.lineTo(x1, toY(low, gap - 9 * tilt + top));
@@ -103,14 +103,14 @@ const drawLift = (view: Scaled, { area, ratio }: Into, shown: number): void => {
   ink.lineWidth = 1.5 * ratio;
   ink.stroke();
   const at = way * 0.08;
-  const plate = { x: toX(low, right ? at : at - 0.62), y: toY(low, 1.6), width: 0.62 * k, height: 1.6 * k };
+  const plate = { x: toX(low, right ? at : at - 0.62), y: toY(low, 0.95), width: 0.62 * k, height: 0.95 * k };
   drawPlate(ink, plate, ratio);
   drawTicks({
     view: low,
     zero: [at, 0],
     way: 'up',
     from: 1 / 16,
-    to: 1.55,
+    to: 0.9,
     tick: 0.26 * k,
     grow: right ? 1 : -1,
   });

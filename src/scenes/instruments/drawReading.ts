@@ -16,7 +16,7 @@ export const drawReading = (into: Into, picture: ReadingPicture): void => {
   const { area, ratio, words } = into;
   ink.save();
   ink.beginPath();
-  ink.rect(area.x, area.y, area.width, area.height);
+  ink.rect(area.x, area.y, into.canvas.width, into.canvas.height);
   ink.clip();
   if (picture.tool === 'tape') drawTape(view, into, picture.shown);
   else if (picture.tool === 'level') drawLevel(view, into, picture.shown);
@@ -117,7 +117,7 @@ const drawUpright = (
 
 const drawString = (view: Scaled, shown: number, nominal: number): void => {
   const { ink, theme, ratio, k } = view;
-  put(view, { outline: slab(-3.2, -1.5, 0, nominal), seed: 55, grain: 'end', pith: [2, 0.5], light: 0.7 });
+  put(view, { outline: slab(-1.15, -0.4, 0, nominal), seed: 55, grain: 'end', pith: [2, 0.5], light: 0.7 });
   const palette = palettes[theme];
   const y = toY(view, shown);
   const left = toY(view, nominal);
@@ -128,9 +128,9 @@ const drawString = (view: Scaled, shown: number, nominal: number): void => {
     ink.strokeStyle = color;
     ink.lineWidth = width;
     ink.beginPath();
-    ink.moveTo(toX(view, -3.2), left);
-    ink.lineTo(toX(view, -1.5), left);
-    ink.lineTo(toX(view, -0.3), y);
+    ink.moveTo(toX(view, -6), left);
+    ink.lineTo(toX(view, -0.4), left);
+    ink.lineTo(toX(view, -0.2), y);
     ink.lineTo(toX(view, 6), y);
     ink.stroke();
   }

@@ -1,6 +1,5 @@
 import { css } from '../ink/color';
 import { palettes } from '../ink/palette';
-import { pencil } from '../ink/pencil';
 import { drawPiece, edgePiece, toX, toY, type Scaled } from '../closeUp/board';
 import type { Into } from '../closeUp/drawJoint';
 import { drawTicks } from '../closeUp/steel';
@@ -15,10 +14,10 @@ export const drawTape = (view: Scaled, { area }: Into, shown: number): void => {
   const far: Scaled = { ...view, zero: [view.zero[0] - shown * k, view.zero[1]] };
   const [left, right] = [(area.x - far.zero[0]) / k, (area.x + area.width - far.zero[0]) / k];
   const outline = [
-    [left - 1, -0.25],
-    [shown, -0.25],
-    [shown, -4],
-    [left - 1, -4],
+    [left - 1, 1.55],
+    [shown, 1.55],
+    [shown, -1],
+    [left - 1, -1],
   ] as const;
   drawPiece(far, { outline, seed: 43, grain: [1, 0], light: 0.78 });
   edgePiece(far, outline, 1.8);
@@ -56,13 +55,6 @@ export const drawTape = (view: Scaled, { area }: Into, shown: number): void => {
     numbers: () => '',
   });
   numbers(far, Math.max(1, Math.floor(left)), Math.ceil(right));
-  pencil(ink, {
-    from: [toX(far, shown), toY(far, -0.25)],
-    to: [toX(far, shown), toY(far, 0.02)],
-    width: 1.6 * ratio,
-    alpha: 0.95,
-    color: palettes.day.pencil,
-  });
   if (left < 0.2) hook(far);
 };
 

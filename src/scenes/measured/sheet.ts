@@ -36,7 +36,7 @@ export const sectionAt = ({ stations }: Scheme, station: number): number => {
 };
 
 /** Room round the drawings for titles, numbers and dimensions, CSS pixels. */
-const room = { top: 30, bottom: 26, side: 26 };
+const room = { top: 27, bottom: 20, side: 24 };
 
 type Lie = {
   readonly view: 'section' | 'side';
@@ -49,9 +49,9 @@ type Plan = { readonly scale: number; readonly lies: readonly Lie[] };
 /** One scale for all views, so that heights line up. */
 const planOf = ({ area, ratio, views }: SheetInput, scheme: Scheme, overhang: number): Plan => {
   const spans = { section: 2 * (scheme.half + overhang) + 14, side: scheme.length + 10 };
-  const gap = views.length > 1 ? 44 * ratio : 0;
+  const gap = views.length > 1 ? 92 * ratio : 0;
   const total = views.reduce((sum, view) => sum + spans[view], 0);
-  const tall = scheme.top + 26;
+  const tall = scheme.top + 17;
   const free = area.width - (2 * room.side * ratio + gap);
   const scale = Math.min(free / total, (area.height - (room.top + room.bottom) * ratio) / tall, 9 * ratio);
   const left = area.x + Math.max(room.side * ratio, (area.width - total * scale - gap) / 2);
@@ -70,11 +70,11 @@ const planOf = ({ area, ratio, views }: SheetInput, scheme: Scheme, overhang: nu
   return { scale, lies };
 };
 
-export const drawSheet = (input: SheetInput, width: number, height: number): Sheet => {
+export const drawSheet = (input: SheetInput): Sheet => {
   const scheme = schemeOf(input.shown);
   const { overhang } = input.shown.level.plan;
   const plan = planOf(input, scheme, overhang);
-  const canvas = sheetOf(width, height);
+  const canvas = sheetOf(input.area.width, input.area.height);
   const ink = inkOn(canvas);
   const hung = plan.lies.map((lie) => hangView(input, { scheme, plan, lie }));
   for (const { flat, at } of hung) ink.drawImage(flat.canvas, at[0], at[1]);
@@ -167,7 +167,7 @@ const noteSection = (layer: Ink, { input, scheme, plan }: Annotated, lie: Lie): 
   const [x, plate] = lie.origin;
   const top = plate - scheme.top * k;
   pencil(layer, {
-    from: [x, top - 12 * ratio],
+    from: [x, Math.max(top - 12 * ratio, input.area.y + 25 * ratio)],
     to: [x, plate + 14 * k],
     width: 0.9 * ratio,
     alpha: 0.75,
@@ -204,12 +204,12 @@ const slopeMark = (
   scheme: Scheme,
   { k, ratio }: { k: number; ratio: number },
 ): { readonly corner: Point; readonly unit: number } => {
-  const unit = Math.max(32 * ratio, 14 * k);
+  const unit = Math.max(30 * ratio, 12 * k);
   const out = scheme.half * 0.72;
   return {
     corner: [
       lie.origin[0] - out * k,
-      lie.origin[1] - (scheme.common.heightAbovePlate + (scheme.half - out) * scheme.m) * k - 12 * ratio,
+      lie.origin[1] - (scheme.common.heightAbovePlate + (scheme.half - out) * scheme.m) * k - 3 * ratio,
     ],
     unit,
   };
@@ -221,7 +221,7 @@ const nameHeights = (ink: Ink, { input, scheme, plan }: Annotated, { lie, height
   const { ratio, theme, words, shown } = input;
   const palette = palettes[theme];
   const k = plan.scale;
-  const x = lie.origin[0] + scheme.half * k + 12 * ratio;
+  const x = lie.origin[0] + (scheme.half + shown.level.plan.overhang) * k + 8 * ratio;
   letter(ink, palette, {
     text: words.ridgeTop,
     at: [x, heights.top + 11 * ratio],

@@ -49,7 +49,7 @@ const drawAxis = (mark: Mark, way: Vec3, name: string): void => {
   const tip = from(mark, scale(way, 2 * foot));
   const [dx, dy] = [tip[0] - at[0], tip[1] - at[1]];
   const far = Math.hypot(dx, dy) || 1;
-  const gap = (way[2] ? 10 : 20) * ratio;
+  const gap = (way[2] ? 14 : 20) * ratio;
   label(mark, [tip[0] + (dx / far) * gap, tip[1] + (dy / far) * gap * 0.75], {
     text: name,
     size: 15,

@@ -7,7 +7,13 @@ import type { Mesh } from '../ink/mesh';
 import { hammer, person, type Person, type Posture } from './figure';
 
 /** The crew where the site says they are, doing what the state of the work tells: kneeling at a heel, holding, signaling. */
-export type Crew = { readonly meshes: readonly Mesh[]; readonly lines: readonly (readonly [Vec3, Vec3])[] };
+export type Crew = {
+  readonly meshes: readonly Mesh[];
+  /** Lifelines from a back to the anchor. */
+  readonly lines: readonly (readonly [Vec3, Vec3])[];
+  /** Where those stand who are clear of the building. */
+  readonly feet: readonly Vec3[];
+};
 
 export const crewOf = (shown: Shown): Crew => {
   const scheme = schemeOf(shown);
@@ -15,11 +21,18 @@ export const crewOf = (shown: Shown): Crew => {
   const anchor = anchorAt(shown, scheme);
   return {
     meshes: drawn.flatMap(({ meshes }) => meshes),
+    feet: drawn.filter(({ clear }) => clear).map(({ at }) => at),
     lines: anchor ? drawn.filter(({ aloft }) => aloft).map(({ body }) => [body.back, anchor] as const) : [],
   };
 };
 
-type Drawn = { readonly meshes: readonly Mesh[]; readonly body: Person; readonly aloft: boolean };
+type Drawn = {
+  readonly meshes: readonly Mesh[];
+  readonly body: Person;
+  readonly aloft: boolean;
+  readonly clear: boolean;
+  readonly at: Vec3;
+};
 
 const drawnAs = (shown: Shown, scheme: Scheme, who: Who): Drawn => {
   const spot = shown.site.people[who];
@@ -39,7 +52,7 @@ const drawnAs = (shown: Shown, scheme: Scheme, who: Who): Drawn => {
         face: [Math.cos(a), Math.sin(a), 0.5],
       })
     : [];
-  return { meshes: [...body.meshes, ...held], body, aloft };
+  return { meshes: [...body.meshes, ...held], body, aloft, clear: spot === 'clear', at: posture.at };
 };
 
 type Work = { readonly x: number; readonly sign: 1 | -1; readonly out: number };

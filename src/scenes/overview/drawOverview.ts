@@ -49,13 +49,13 @@ export type Overview = {
   readonly model: Model;
 };
 
-/** Bodies, people and light of one state of the site: they do not depend on the corner one stands at. */
+/** Bodies, people and light of one state of the site, seen from one corner. */
 export type Staged = { readonly model: Model; readonly crew: Crew; readonly lights: Lights };
 
-export const stagedOf = (shown: Shown, people: boolean): Staged => {
+export const stagedOf = (shown: Shown, people: boolean, corner: Corner = 'street'): Staged => {
   const model = modelOf(shown);
-  const crew: Crew = people ? crewOf(shown) : { meshes: [], lines: [] };
-  return { model, crew, lights: lightsFor({ solids: model.solids, meshes: crew.meshes }) };
+  const crew: Crew = people ? crewOf(shown) : { meshes: [], lines: [], feet: [] };
+  return { model, crew, lights: lightsFor({ solids: model.solids, meshes: crew.meshes }, corner) };
 };
 
 /** No ring closer than this on screen, device pixels: the pitch widens instead. From the look's tokens. */
@@ -66,7 +66,12 @@ const mostSamples = 3_400_000;
 export const drawOverview = (input: OverviewInput, staged: Staged): Overview => {
   const { shown, width, height, ratio, theme } = input;
   const scheme = schemeOf(shown);
-  const fitted = fittedCamera({ ...input, scheme, overhang: shown.level.plan.overhang });
+  const fitted = fittedCamera({
+    ...input,
+    scheme,
+    overhang: shown.level.plan.overhang,
+    hook: shown.level.machine ? 52 : 12,
+  });
   const camera = input.zoom ? zoomedCamera(fitted, input.zoom) : fitted;
   const fine = width * height * 4 <= mostSamples ? 2 : 1;
   const raster = rasterFor({ width, height, fine }, camera);
@@ -80,6 +85,7 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
     lighting: { kind: 'lit', lights: staged.lights },
   });
   const ink = inkOn(canvas);
+  drawFeet(ink, { camera, feet: staged.crew.feet, night: theme === 'night' });
   drawPencil(ink, { raster, palette, ratio, model: staged.model, night: theme === 'night' });
   drawOutlines(ink, raster, theme === 'night' ? [14, 10, 8] : [44, 28, 18]);
   drawStrings(ink, { raster, palette, ratio, model: staged.model });
@@ -89,6 +95,28 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   fadeFoot(ink, ratio);
   if (input.words) drawWords(ink, { input, camera, palette }, input.words);
   return { canvas, raster, camera, model: staged.model };
+};
+
+type Standing = { readonly camera: Camera; readonly feet: readonly Vec3[]; readonly night: boolean };
+
+/** Who stands clear of the building stands on the deck: a soft spot of shade under the feet, behind the figure. */
+const drawFeet = (ink: Ink, { camera, feet, night }: Standing): void => {
+  ink.save();
+  ink.globalCompositeOperation = 'destination-over';
+  for (const at of feet) {
+    const [x, y] = onScreen(camera, at);
+    const r = 17 * camera.scale;
+    ink.save();
+    ink.translate(x + r * 0.2, y);
+    ink.scale(1, 0.42);
+    const spot = ink.createRadialGradient(0, 0, 0, 0, 0, r);
+    spot.addColorStop(0, night ? 'rgba(0,0,0,.6)' : 'rgba(70,50,24,.5)');
+    spot.addColorStop(1, 'rgba(70,50,24,0)');
+    ink.fillStyle = spot;
+    ink.fillRect(-r, -r, 2 * r, 2 * r);
+    ink.restore();
+  }
+  ink.restore();
 };
 
 type Penciled = {
@@ -170,22 +198,28 @@ type Lettered = { readonly input: OverviewInput; readonly camera: Camera; readon
 
 const drawWords = (ink: Ink, { input, camera, palette }: Lettered, words: DrawingWords): void => {
   const { shown, ratio, area } = input;
-  const { length, top } = schemeOf(shown);
+  const { length, top, common } = schemeOf(shown);
+  const over = shown.pose.ridge ? top + 8 : common.heightAbovePlate + 8;
   const out = camera.right[0] * 14;
   const letters: readonly (readonly [string, Vec3])[] = [
-    ['A', [-8, 0, top + 8]],
-    ['B', [length + 8, 0, top + 8]],
+    ['A', [-8, 0, over]],
+    ['B', [length + 8, 0, over]],
   ];
   ink.font = drawingFont(17 * ratio);
   ink.fillStyle = css(palette.ink);
+  ink.strokeStyle = css(palette.deck, 0.85);
+  ink.lineWidth = 4 * ratio;
+  ink.lineJoin = 'round';
   ink.textAlign = 'center';
   ink.textBaseline = 'middle';
   letters.forEach(([letter, p], i) => {
     const [x, y] = onScreen(camera, p);
-    ink.fillText(letter, x + (i === 0 ? -out : out) * 0.3 * ratio, y);
+    const at = x + (i === 0 ? -out : out) * 0.3 * ratio;
+    ink.strokeText(letter, at, y);
+    ink.fillText(letter, at, y);
   });
   const small = area.width < 560 * ratio;
-  const at = [area.x + area.width - (small ? 58 : 100) * ratio, area.y + (small ? 66 : 92) * ratio] as const;
+  const at = [area.x + area.width - (small ? 76 : 100) * ratio, area.y + (small ? 74 : 96) * ratio] as const;
   drawAxisMark({ ink, camera, at, ratio, palette }, words);
 };
 

@@ -14,30 +14,35 @@ export type Area = {
 const largest = 3.2;
 
 /** What has to be in the picture: tails, ridge with room for a hook, and a stretch of wall. */
-const extremes = ({ half, length, top, common }: Scheme, overhang: number): readonly Vec3[] => {
+const extremes = ({ half, length, top, common }: Scheme, { overhang, hook }: Around): readonly Vec3[] => {
   const eave = half + overhang;
   const low = common.heightAbovePlate - common.plumbCutLength - overhang * 0.75;
   return [-eave, eave].flatMap((y): Vec3[] => [
     [-8, y, low - 16],
     [length + 16, y, low - 16],
-    [-8, 0, top + 16],
-    [length + 12, 0, top + 16],
+    [-8, 0, top + 12],
+    [length + 12, 0, top + 12],
+    [length / 2, 0, top + hook],
   ]);
 };
+
+type Around = { readonly overhang: number; readonly hook: number };
 
 export type Fit = {
   readonly scheme: Scheme;
   readonly overhang: number;
+  /** Room over the ridge: more where a machine's hook may hang. Inches. */
+  readonly hook: number;
   readonly corner: Corner;
   readonly area: Area;
   readonly ratio: number;
 };
 
 /** The camera for a corner that shows the whole roof in the area. It depends on the plan only, so it never jumps. */
-export const fittedCamera = ({ scheme, overhang, corner, area, ratio }: Fit): Camera => {
+export const fittedCamera = ({ scheme, overhang, hook, corner, area, ratio }: Fit): Camera => {
   const target: Vec3 = [scheme.length / 2, 0, scheme.top * 0.35];
   const unitCamera = cornerCamera(corner, { scale: 1, middle: [0, 0], target });
-  const seen = extremes(scheme, overhang).map((p) => project(unitCamera, p));
+  const seen = extremes(scheme, { overhang, hook }).map((p) => project(unitCamera, p));
   const xs = seen.map(([x]) => x);
   const ys = seen.map(([, y]) => y);
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
