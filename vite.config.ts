@@ -13,6 +13,7 @@ const engineSwitches = {
   'typeof WEBGL_DEBUG': JSON.stringify(false),
   'typeof FEATURE_SOUND': JSON.stringify(false),
   'typeof PLUGIN_FBINSTANT': JSON.stringify(false),
+  global: 'globalThis',
 };
 
 export default defineConfig({
