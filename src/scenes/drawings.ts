@@ -26,6 +26,37 @@ const shownOf = ({ level, seed, site }: Attempt) => ({
 /** What lies over the drawing on the stage, CSS pixels: the names of the views at its head. */
 const insets = { top: 44, right: 0, bottom: 0, left: 0 };
 
+/** Words of a drawing, the same object for the same words: the stage draws anew only what is given anew. */
+const wordsFor = (
+  lang: StageShow['lang'],
+  { station, joint }: { readonly station: number; readonly joint: string | undefined },
+) => {
+  const key = `${lang} ${station} ${joint ?? ''}`;
+  const known = wordsKept.get(key) ?? drawingWordsOf(catalogues[lang], { station, joint });
+  wordsKept.set(key, known);
+  return known;
+};
+const wordsKept = new Map<string, ReturnType<typeof drawingWordsOf>>();
+
+/** Parts of a site that a drawing shows. Nails show in the close-up alone; readings and calls nowhere. */
+const drawn = ['members', 'ridge', 'marks', 'lines', 'ready', 'people', 'sling', 'mends', 'trims'] as const;
+
+/** Keeps the last moment as long as nothing that is drawn has changed, so that saying a reading redraws nothing. */
+const steadyMoments = () => {
+  let last: Attempt | undefined;
+  return (attempt: Attempt, view: StageShow['view']): Attempt => {
+    const before = last;
+    const same =
+      before !== undefined &&
+      before.level === attempt.level &&
+      before.seed === attempt.seed &&
+      drawn.every((key) => before.site[key] === attempt.site[key]) &&
+      (view !== 'joint' || before.site.joints === attempt.site.joints);
+    last = same ? before : attempt;
+    return last;
+  };
+};
+
 const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageShow): StageView => {
   const station = placeOf(selected ?? '').station ?? 1;
   const own = view === 'sheet' || view === 'reading' ? 'overview' : view;
@@ -36,7 +67,7 @@ const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageSh
     corner,
     selected,
     theme,
-    words: drawingWordsOf(catalogues[lang], { station, joint: looked }),
+    words: wordsFor(lang, { station, joint: looked }),
     insets,
     station,
     from: 'yard',
@@ -55,8 +86,9 @@ const reduced = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').ma
 
 const stage: Drawings['stage'] = async (host) => {
   const made = createStage(host, { reducedMotion: reduced() });
+  const steady = steadyMoments();
   return {
-    show: (show) => made.show(viewOf(show)),
+    show: (show) => made.show(viewOf({ ...show, attempt: steady(show.attempt, show.view) })),
     placeOf: made.placeOf,
     onPick: (pick) =>
       void made.onPick((id) => {
