@@ -6,6 +6,7 @@ import type { Shown } from '../present/model/scheme';
 import { drawJoint } from './closeUp/drawJoint';
 import { drawReading } from './instruments/drawReading';
 import { onScreen } from './ink/camera';
+import { giveBack } from './ink/raster';
 import { drawDeck, seam } from './ink/deck';
 import { palettes } from './ink/palette';
 import { inkOn, sheetOf, type Point } from './ink/pencil';
@@ -168,6 +169,7 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   const { scene, view, kept, size } = painting;
   kept.drawn = kept.zoom;
   const old = kept.overview;
+  giveBack([...(old ? [old.raster] : []), ...(kept.sheet?.hung ?? []).map(({ flat }) => flat.raster)]);
   kept.overview = undefined;
   kept.sheet = undefined;
   if (view.view === 'overview') {
@@ -203,6 +205,7 @@ const stagedFor = (view: StageView, kept: Kept): Staged => {
   const known = kept.staged;
   if (known && known.site === view.site && known.pose === view.pose && known.corner === view.corner)
     return known.what;
+  if (known) giveBack([known.what.lights.sun, ...known.what.lights.sky]);
   const what = stagedOf(shownOf(view), true, view.corner);
   kept.staged = { site: view.site, pose: view.pose, corner: view.corner, what };
   return what;

@@ -144,17 +144,15 @@ const spareBlocks = ({ site }: Shown, scheme: Scheme): readonly Solid[] => {
     [0.735, -37.8],
     [0.71, -34],
   ] as const;
-  return rows
-    .slice(0, left)
-    .map(([share, y], i) =>
-      box(
-        { id: `spare.${i}`, role: 'board', seed: 400 + i },
-        {
-          from: [length * share - 11, y - 0.75, floor],
-          to: [length * share + 11, y + 0.75, floor + tieDepth],
-        },
-      ),
-    );
+  return rows.slice(0, left).map(([share, y], i) =>
+    box(
+      { id: `spare.${i}`, role: 'board', seed: 400 + i },
+      {
+        from: [length * share - 11, y - 0.75, floor],
+        to: [length * share + 11, y + 0.75, floor + tieDepth],
+      },
+    ),
+  );
 };
 
 /** The little blocks that hold a string clear of the work at its two ends. */

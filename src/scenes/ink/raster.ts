@@ -27,6 +27,32 @@ export type Raster = {
 export const nothing = -1;
 const infinitelyFar = 1e9;
 
+/** Rasters handed back: a new one of the same size takes over their memory instead of asking for more. */
+const spareDepths: Float32Array[] = [];
+const spareSurfaces: Int32Array[] = [];
+/** Kept at most; ours: an overview, two level views and a dozen lights. */
+const mostSpare = 16;
+
+/** Nobody may look at a raster again after this. */
+export const giveBack = (rasters: readonly Raster[]): void => {
+  for (const { depth, surface } of rasters) {
+    if (spareDepths.length < mostSpare) spareDepths.push(depth);
+    if (surface !== scrap && spareSurfaces.length < mostSpare) spareSurfaces.push(surface);
+  }
+};
+
+const depthsOf = (length: number): Float32Array => {
+  const i = spareDepths.findIndex((spare) => spare.length === length);
+  const found = i >= 0 ? spareDepths.splice(i, 1)[0] : undefined;
+  return (found ?? new Float32Array(length)).fill(infinitelyFar);
+};
+
+const surfacesOf = (length: number): Int32Array => {
+  const i = spareSurfaces.findIndex((spare) => spare.length === length);
+  const found = i >= 0 ? spareSurfaces.splice(i, 1)[0] : undefined;
+  return (found ?? new Int32Array(length)).fill(nothing);
+};
+
 export type Frame = { readonly width: number; readonly height: number; readonly fine: number };
 
 /** An empty raster for a picture of that many device pixels. */
@@ -41,8 +67,8 @@ export const rasterFor = ({ width, height, fine }: Frame, camera: Camera): Raste
       scale: camera.scale * fine,
       middle: [camera.middle[0] * fine, camera.middle[1] * fine],
     },
-    depth: new Float32Array(w * h).fill(infinitelyFar),
-    surface: new Int32Array(w * h).fill(nothing),
+    depth: depthsOf(w * h),
+    surface: surfacesOf(w * h),
     surfaces: [],
   };
 };
@@ -53,7 +79,7 @@ let scrap = new Int32Array(0);
 /** A square raster for a light, which keeps depths only. */
 export const depthsFor = (cells: number, camera: Camera): Raster => {
   if (scrap.length < cells * cells) scrap = new Int32Array(cells * cells);
-  const depth = new Float32Array(cells * cells).fill(infinitelyFar);
+  const depth = depthsOf(cells * cells);
   return { width: cells, height: cells, fine: 1, camera, depth, surface: scrap, surfaces: [] };
 };
 

@@ -88,17 +88,15 @@ const grain = (lines: Lines, board: Board): void => {
     const points = Array.from({ length: 21 }, (_, i) =>
       between(edgeAt(board, i / 20), share + 0.03 * ((i * 7) % 5) * 0.2),
     );
-    points
-      .slice(1)
-      .forEach((to, i) =>
-        pencil(lines.ink, {
-          from: points[i] as Point,
-          to,
-          width: 0.8 * lines.ratio,
-          alpha: 0.28,
-          color: lines.color,
-        }),
-      );
+    points.slice(1).forEach((to, i) =>
+      pencil(lines.ink, {
+        from: points[i] as Point,
+        to,
+        width: 0.8 * lines.ratio,
+        alpha: 0.28,
+        color: lines.color,
+      }),
+    );
   }
 };
 
@@ -121,17 +119,15 @@ const crack = (lines: Lines, board: Board): void => {
   const points = Array.from({ length: 9 }, (_, i) =>
     between(edgeAt(board, notchAt + i * 0.035), 0.74 - 0.05 * (i % 2) - i * 0.02),
   );
-  points
-    .slice(1)
-    .forEach((to, i) =>
-      pencil(lines.ink, {
-        from: points[i] as Point,
-        to,
-        width: (3.4 - i * 0.3) * lines.ratio,
-        alpha: 0.95,
-        color: [30, 20, 12],
-      }),
-    );
+  points.slice(1).forEach((to, i) =>
+    pencil(lines.ink, {
+      from: points[i] as Point,
+      to,
+      width: (3.4 - i * 0.3) * lines.ratio,
+      alpha: 0.95,
+      color: [30, 20, 12],
+    }),
+  );
 };
 
 /** A straight line from end to end of the top edge: what the eye holds the board against. */

@@ -4,7 +4,7 @@ import { placeOf } from '../../core/site/ids';
 import { signOf } from '../../core/roof/side';
 import { schemeOf, type Scheme, type Shown } from '../../present/model/scheme';
 import type { Mesh } from '../ink/mesh';
-import { hammer, person, type Person, type Posture } from './figure';
+import { hammer, person, type Limbs, type Person, type Posture } from './figure';
 
 /** The crew where the site says they are, doing what the state of the work tells: kneeling at a heel, holding, signaling. */
 export type Crew = {
@@ -47,7 +47,7 @@ const drawnAs = (shown: Shown, scheme: Scheme, who: Who): Drawn => {
   const body = person(who, posture);
   const a = (posture.yaw * Math.PI) / 180;
   const held = kneels
-    ? hammer(who, body.hands.right, {
+    ? hammer(who, work.x + 34 > scheme.length ? body.hands.left : body.hands.right, {
         handle: [-0.45 * Math.cos(a), -0.45 * Math.sin(a), 0.9],
         face: [Math.cos(a), Math.sin(a), 0.5],
       })
@@ -70,23 +70,42 @@ const workAt = ({ site, pose }: Shown): Work | undefined => {
   return rafter && side ? { x: rafter.x.heel, sign: signOf(side), out: rafter.heel.out } : undefined;
 };
 
-const kneeling = (scheme: Scheme, work: Work, base: Base): Posture => ({
-  ...base,
-  at: [work.x + 17, work.sign * (work.out - 27), scheme.floor ?? 0],
-  yaw: work.sign < 0 ? 222 : 138,
-  pelvis: [-3, 0, 18],
-  chest: [12, 0, 32],
-  look: [0.8, 0.1, -0.55],
-  left: { hand: [26, 8, 6], foot: [8, 6, 0], knee: [30, 8, 20] },
-  right: {
+/** Kneels inside the roof, beside the rafter: on its B side unless that would be past the gable, then mirrored. */
+const kneeling = (scheme: Scheme, work: Work, base: Base): Posture => {
+  const past = work.x + 34 > scheme.length;
+  const yaw = work.sign < 0 ? 222 : 138;
+  const held: Limbs = { hand: [26, 8, 6], foot: [8, 6, 0], knee: [30, 8, 20] };
+  const raised: Limbs = {
     hand: [12, -17, 37],
     foot: [-17, -5, 0],
     grip: [-0.35, -0.1, 0.9],
     elbow: [-4, -14, 2],
     knee: [14, -6, -18],
     toe: [-0.3, 0, -1],
-  },
-});
+  };
+  return {
+    ...base,
+    at: [work.x + (past ? -17 : 17), work.sign * (work.out - 27), scheme.floor ?? 0],
+    yaw: past ? 180 - yaw : yaw,
+    pelvis: [-3, 0, 18],
+    chest: [12, 0, 32],
+    look: [0.8, past ? -0.1 : 0.1, -0.55],
+    left: past ? mirrored(raised) : held,
+    right: past ? mirrored(held) : raised,
+  };
+};
+
+const mirrored = ({ hand, foot, grip, elbow, knee, toe }: Limbs): Limbs => {
+  const over = ([x, y, z]: Vec3): Vec3 => [x, -y, z];
+  return {
+    hand: over(hand),
+    foot: over(foot),
+    ...(grip ? { grip: over(grip) } : {}),
+    ...(elbow ? { elbow: over(elbow) } : {}),
+    ...(knee ? { knee: over(knee) } : {}),
+    ...(toe ? { toe: over(toe) } : {}),
+  };
+};
 
 type Stand = { readonly who: Who; readonly spot: Spot; readonly signals: boolean };
 
@@ -105,7 +124,7 @@ const standing = (scheme: Scheme, { who, spot, signals }: Stand, base: Base): Po
     look: signals ? [0.85, 0.45, 0.26] : [0.9, 0.2 * s, spot === 'clear' ? 0.12 : -0.1],
     left: signals
       ? { hand: [17, 10, 53], foot: [2.5, 5.5, 0] }
-      : { hand: [6, 10, 36], foot: [3 * s, 5.5, 0], elbow: [-6, 10, -6] },
+      : { hand: spot === 'ladder' ? [11, 8, 47] : [6, 10, 36], foot: [3 * s, 5.5, 0], elbow: [-6, 10, -6] },
     right: signals
       ? {
           hand: [3.5, -19.5, 35],
@@ -115,7 +134,7 @@ const standing = (scheme: Scheme, { who, spot, signals }: Stand, base: Base): Po
           points: true,
         }
       : {
-          hand: spot === 'beside' ? [14, -7, 58] : [9, -6, 42],
+          hand: spot === 'beside' ? [14, -7, 58] : spot === 'ladder' ? [11, -8, 47] : [9, -6, 42],
           foot: [-2 * s, -5.5, 0],
           elbow: [-4, -14, -6],
         },

@@ -6,7 +6,7 @@ import { drawEdges } from '../ink/edges';
 import { lightsFor } from '../ink/light';
 import { palettes, type Theme } from '../ink/palette';
 import { inkOn, sheetOf } from '../ink/pencil';
-import { addSolid, rasterFor } from '../ink/raster';
+import { addSolid, giveBack, rasterFor } from '../ink/raster';
 import { shade } from '../ink/shade';
 import { fittedCamera } from './fit';
 
@@ -40,6 +40,7 @@ export const drawThumb = ({
     area: { x: 0, y: 0, ...size },
     ratio,
   });
+  const lights = lightsFor({ solids: model.solids, meshes: [] }, corner);
   const raster = rasterFor({ ...size, fine: 3 }, camera);
   const palette = palettes[theme];
   for (const solid of model.solids) addSolid(raster, solid);
@@ -47,7 +48,7 @@ export const drawThumb = ({
     theme,
     amount: palette.grainAmount.overview * 0.55,
     pitch: 1.6,
-    lighting: { kind: 'lit', lights: lightsFor({ solids: model.solids, meshes: [] }, corner) },
+    lighting: { kind: 'lit', lights },
   });
   const layer = inkOn(sheetOf(size.width, size.height));
   drawEdges(layer, raster, {
@@ -68,5 +69,6 @@ export const drawThumb = ({
   ink.fillStyle = wash;
   ink.fillRect(0, size.height - foot, size.width, foot);
   ink.globalCompositeOperation = 'source-over';
+  giveBack([raster, lights.sun, ...lights.sky]);
   return canvas;
 };
