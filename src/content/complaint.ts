@@ -14,3 +14,12 @@ export const complaint = (path: string, wrong: string, accepted: string): Compla
 /** `file: path.to.key: what is wrong (what is accepted)`, on one line and without control characters whatever the file holds. */
 export const complaintLine = (file: string, { path, wrong, accepted }: Complaint): string =>
   `${file}: ${path}: ${wrong} (${accepted})`.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' ');
+
+/** `path.to.key`, or `$` for the whole file. A key that is no plain word is told in quotes. */
+export const pathText = (path: readonly PropertyKey[]): string =>
+  path.length === 0 ? '$' : path.map(partText).join('.');
+
+const partText = (part: PropertyKey): string => {
+  const text = String(part);
+  return /^[\w$-]+$/.test(text) ? text : JSON.stringify(text);
+};

@@ -1,4 +1,4 @@
-import { complaint, type Complaint, type Read } from './complaint';
+import { complaint, pathText, type Complaint, type Read } from './complaint';
 
 /** Larger files than this are not read: no roof, level or attempt comes near it. Bytes. */
 export const largestFile = 1_000_000;
@@ -11,7 +11,7 @@ export const readJson = (text: string): Read<unknown> => {
   if (bare.trim() === '') return no('$', 'the file is empty', 'a JSON object');
   const parsed = parse(bare);
   if (!parsed) return no('$', 'is not JSON', 'a JSON object');
-  const wrong = unsafe(parsed.value, { path: '$', depth: 0 });
+  const wrong = unsafe(parsed.value, []);
   return wrong ? { ok: false, complaints: [wrong] } : { ok: true, value: parsed.value };
 };
 
@@ -33,15 +33,14 @@ const reserved = ['__proto__', 'constructor', 'prototype'];
 /** No file of ours nests deeper; what does is not walked to the end. */
 const deepest = 32;
 
-type Here = { readonly path: string; readonly depth: number };
-
-const unsafe = (value: unknown, { path, depth }: Here): Complaint | undefined => {
+const unsafe = (value: unknown, path: readonly string[]): Complaint | undefined => {
   if (typeof value !== 'object' || value === null) return undefined;
-  if (depth >= deepest) return complaint('$', 'is nested too deep', `at most ${deepest} levels`);
+  if (path.length >= deepest) return complaint('$', 'is nested too deep', `at most ${deepest} levels`);
   for (const [key, inner] of Object.entries(value)) {
-    const here = path === '$' ? key : `${path}.${key}`;
-    if (reserved.includes(key)) return complaint(here, 'is not a key here', 'only the keys of the format');
-    const deeper = unsafe(inner, { path: here, depth: depth + 1 });
+    const here = [...path, key];
+    if (reserved.includes(key))
+      return complaint(pathText(here), 'is not a key here', 'only the keys of the format');
+    const deeper = unsafe(inner, here);
     if (deeper !== undefined) return deeper;
   }
   return undefined;

@@ -14,8 +14,11 @@ const length = (path: RoofLength, what: string) => {
     );
 };
 
-const every = (what: string, usual: number) =>
-  z.optional(z.int().check(z.gte(1), z.lte(100), z.describe(`${what} Usually ${usual}.`)));
+const countWanted = 'a whole number, 1 to 100';
+const count = (what: string) =>
+  z.int(countWanted).check(z.gte(1, countWanted), z.lte(100, countWanted), z.describe(what));
+
+const every = (what: string, usual: number) => z.optional(count(`${what} ${usual} unless said.`));
 
 /** Kinds that can be figured so far. */
 export const roofKinds = ['gable'] as const;
@@ -43,11 +46,11 @@ const vents = z.discriminatedUnion(
     }),
     z.strictObject({
       shape: z.literal('holes'),
-      count: z.int().check(z.gte(1), z.lte(100), z.describe('Holes in a full block.')),
+      count: count('Holes in a full block.'),
       diameter: length('vents.diameter', 'Of each hole.'),
     }),
   ],
-  '"notch" or "holes"',
+  '{"shape": "notch", …} or {"shape": "holes", …}',
 );
 
 const or = (what: string) => z.describe(what);

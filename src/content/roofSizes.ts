@@ -1,7 +1,7 @@
 import type { RoofPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
-import { parseLength } from '../core/units/lengthText';
+import { parseLength, shortInches } from '../core/units/lengthText';
 import { complaint, type Complaint } from './complaint';
 import { roofDefaults, roofLimits, slopeLimits, type Limit, type RoofLength } from './roofLimits';
 import { lengthWanted, type RoofFile } from './roofSchema';
@@ -42,7 +42,9 @@ const wrongSize = (path: string, { value, limit, units }: Sized): readonly Compl
 };
 
 const rangeText = ({ min, max }: Limit, units: Units): string =>
-  units === 'mm' ? `${min * mmPerInch} to ${max * mmPerInch} mm` : `${min} to ${max} in`;
+  units === 'mm'
+    ? `${shortInches(min * mmPerInch)} to ${shortInches(max * mmPerInch)} mm`
+    : `${min} to ${max} in`;
 
 const wrongSlope = (file: unknown, units: Units): readonly Complaint[] => {
   const run = at(file, ['slope', 'run']);

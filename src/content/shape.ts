@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { keysAt } from './schemaKeys';
-import { complaint, type Complaint, type Read } from './complaint';
+import { complaint, pathText, type Complaint, type Read } from './complaint';
 
 /** Puts a value through a schema and words what is wrong so that a person can mend it. */
 export const readShape = <T>(schema: z.ZodMiniType<T>, value: unknown): Read<T> => {
@@ -9,7 +9,9 @@ export const readShape = <T>(schema: z.ZodMiniType<T>, value: unknown): Read<T> 
   const issues = parsed.error.issues as readonly Issue[];
   return {
     ok: false,
-    complaints: issues.flatMap((issue) => worded(issue, { value, keys: keysAt(schema, issue.path) })),
+    complaints: issues
+      .flatMap(innermost)
+      .flatMap((issue) => worded(issue, { value, keys: keysAt(schema, issue.path) })),
   };
 };
 
@@ -28,8 +30,14 @@ type Issue = {
   readonly message?: string;
 };
 
-const pathText = (path: readonly PropertyKey[]): string =>
-  path.length === 0 ? '$' : path.map(String).join('.');
+/** Where one choice of several fits but for something inside it, that is what is wrong. */
+const innermost = (issue: Issue): readonly Issue[] => {
+  const nearly = issue.errors?.find((all) => all.length > 0 && all.every(isInside));
+  if (issue.code !== 'invalid_union' || !nearly) return [issue];
+  return nearly.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })).flatMap(innermost);
+};
+
+const isInside = ({ path, code }: Issue): boolean => path.length > 0 || code === 'unrecognized_keys';
 
 /** What plain data holds at a path, or undefined. */
 export const at = (value: unknown, path: readonly PropertyKey[]): unknown =>
@@ -76,8 +84,7 @@ const names: Readonly<Record<string, string>> = {
 const noWords = 'Invalid input';
 
 const acceptedBy = (issue: Issue): string => {
-  if (issue.code === 'invalid_union' && issue.message !== undefined && issue.message !== noWords)
-    return issue.message;
+  if (issue.message !== undefined && issue.message !== noWords) return issue.message;
   switch (issue.code) {
     case 'invalid_value':
       return (issue.values ?? []).map((v) => JSON.stringify(v)).join(', ');

@@ -49,7 +49,7 @@ const bearingShort: Check = ({ eave }) =>
 
 const slopeLow: Check = ({ eave: { m } }) =>
   isOver(limits.boardSlope, m) &&
-  `The slope is ${show(12 * m)} in 12 in. Under ${12 * limits.boardSlope} in 12 the ridge has to carry as a beam, on posts, not as a board.`;
+  `The slope is ${shortInches(12 * m)} in 12. Under ${12 * limits.boardSlope} in 12 the ridge has to carry as a beam, on posts, not as a board.`;
 
 const tiesAbsent: Check = ({ plan: { joists } }) =>
   joists === false &&

@@ -6,8 +6,8 @@ import type { Vents } from './plan';
 export const webBetweenHoles = 1;
 
 type Vent = NonNullable<FiguredBlock['vent']>;
-type Notch = Extract<Vents, { shape: 'notch' }>;
-type Holes = Extract<Vents, { shape: 'holes' }>;
+type Notch = Extract<Vents, { readonly shape: 'notch' }>;
+type Holes = Extract<Vents, { readonly shape: 'holes' }>;
 
 /** What a block lets through, square inches, before any mesh. No `vent` where the block is too short for an opening. */
 export const ventOf = (vents: Vents | undefined, length: number): { readonly vent?: Vent } => {
