@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Settings } from '../session/settings';
-import { catalogues } from '../present/words/messages';
+import { catalogues, type Messages } from '../present/words/messages';
 import { change, wordsOf, type Desk } from './desk';
 import { Radios } from './radios';
 import { useSignal } from './useSignal';
@@ -43,7 +43,59 @@ const Sheet = ({
 };
 
 const SettingsPanel = ({ desk }: { readonly desk: Desk }) => {
-  const settings = useSignal(desk.settings);
+  const { settings: names } = wordsOf(desk).ui;
+  useSignal(desk.settings);
+  return (
+    <Sheet desk={desk} title={names.title}>
+      {settingRows(wordsOf(desk)).map((row) => (
+        <SettingRow desk={desk} row={row} key={row.key} />
+      ))}
+      <Erase desk={desk} />
+    </Sheet>
+  );
+};
+
+/** One setting: what it is called and what it may be. */
+type Row = {
+  readonly key: keyof Settings;
+  readonly label: string;
+  readonly options: readonly (readonly [Settings[keyof Settings], string])[];
+};
+
+const settingRows = ({ ui }: Messages): readonly Row[] => {
+  const names = ui.settings;
+  const row = (key: keyof Settings, label: string, ...options: Row['options']): Row => ({
+    key,
+    label,
+    options,
+  });
+  return [
+    row('lang', names.language, ['en', 'English'], ['es', 'Español']),
+    row('theme', names.theme, ['day', names.day], ['night', names.night]),
+    row('units', names.units, ['feet', names.feet], ['decimal', names.decimal], ['mm', names.mm]),
+    row('hand', names.hand, ['right', names.left], ['left', names.right]),
+    row('text', names.text, ['100', '100 %'], ['150', '150 %'], ['200', '200 %']),
+    row('keys', names.keys, [true, names.on], [false, names.off]),
+  ];
+};
+
+const SettingRow = ({ desk, row: { key, label, options } }: { readonly desk: Desk; readonly row: Row }) => (
+  <div class="field">
+    <span class="label">{label}</span>
+    <Radios
+      label={label}
+      options={options.map(([value, text]) => ({ value: String(value), text }))}
+      value={String(desk.settings.value[key])}
+      set={(picked) => {
+        const found = options.find(([value]) => String(value) === picked);
+        if (found) change(desk, { [key]: found[0] } as Partial<Settings>);
+      }}
+    />
+  </div>
+);
+
+/** Deletes all that this device keeps, in two steps. */
+const Erase = ({ desk }: { readonly desk: Desk }) => {
   const { settings: names } = wordsOf(desk).ui;
   const [sure, setSure] = useState(false);
   const erase = (): void => {
@@ -55,56 +107,10 @@ const SettingsPanel = ({ desk }: { readonly desk: Desk }) => {
       desk.overlay.value = undefined;
     });
   };
-  const row = <K extends keyof Settings>(
-    key: K,
-    label: string,
-    options: readonly (readonly [Settings[K], string])[],
-  ) => (
-    <div class="field">
-      <span class="label">{label}</span>
-      <Radios
-        label={label}
-        options={options.map(([value, text]) => ({ value: String(value), text }))}
-        value={String(settings[key])}
-        set={(picked) => {
-          const found = options.find(([value]) => String(value) === picked);
-          if (found) change(desk, { [key]: found[0] } as Partial<Settings>);
-        }}
-      />
-    </div>
-  );
   return (
-    <Sheet desk={desk} title={names.title}>
-      {row('lang', names.language, [
-        ['en', 'English'],
-        ['es', 'Español'],
-      ])}
-      {row('theme', names.theme, [
-        ['day', names.day],
-        ['night', names.night],
-      ])}
-      {row('units', names.units, [
-        ['feet', names.feet],
-        ['decimal', names.decimal],
-        ['mm', names.mm],
-      ])}
-      {row('hand', names.hand, [
-        ['left', names.right],
-        ['right', names.left],
-      ])}
-      {row('text', names.text, [
-        ['100', '100 %'],
-        ['150', '150 %'],
-        ['200', '200 %'],
-      ])}
-      {row('keys', names.keys, [
-        [true, names.on],
-        [false, names.off],
-      ])}
-      <button type="button" class="btn" onClick={erase}>
-        {sure ? names.eraseSure : names.erase}
-      </button>
-    </Sheet>
+    <button type="button" class="btn" onClick={erase}>
+      {sure ? names.eraseSure : names.erase}
+    </button>
   );
 };
 

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { roofOf } from '../core/level/layout';
 import type { Level } from '../core/level/level';
 import type { Mode } from '../core/site/attempt';
+import type { Messages } from '../present/words/messages';
 import { pick } from '../present/words/spotNames';
 import { startRun, wordsOf, type Desk } from './desk';
 import { Measure } from './measure';
@@ -15,7 +16,6 @@ const modes: readonly Mode[] = ['list', 'nudge', 'own', 'check-off'];
 export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
   const words = wordsOf(desk);
   const { lang } = useSignal(desk.settings);
-  const [mode, setMode] = useState<Mode>('list');
   return (
     <div class="page">
       <header>
@@ -36,45 +36,56 @@ export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly leve
         ))}
         <div class="talk" style="margin-top:14px">
           <section class="paper">
-            <h2>{words.ui.talk.cautions}</h2>
-            <p class="first">{words.ui.talk.first}</p>
-            <ul class="cautions" style="margin-top:6px">
-              {level.cautions
-                .filter((id) => id !== 'localCode')
-                .map((id) => (
-                  <li key={id}>{pick(words.cautions, id)}</li>
-                ))}
-            </ul>
-          </section>
-          <section class="paper">
-            <h2>{words.ui.talk.mode}</h2>
-            <Radios
-              label={words.ui.talk.mode}
-              options={modes.map((one) => ({ value: one, text: pick(words.ui.mode, one) }))}
-              value={mode}
-              set={(one) => setMode(one as Mode)}
-            />
-            <p class="dim" style="margin:8px 0 0">
-              {pick(words.ui.modeSays, mode)}
-            </p>
-            <div class="go">
-              <button
-                type="button"
-                class="btn main"
-                id="begin"
-                onClick={() => void startRun(desk, level, mode)}
-              >
-                {words.ui.talk.begin}
-              </button>
-            </div>
-            <hr style="margin:18px 0" />
-            <PlanFigures desk={desk} level={level} />
+            <Cautions words={words} level={level} />
             <hr style="margin:18px 0" />
             <Ways desk={desk} level={level} />
+          </section>
+          <section class="paper">
+            <Beginning desk={desk} level={level} />
+            <hr style="margin:18px 0" />
+            <PlanFigures desk={desk} level={level} />
           </section>
         </div>
       </main>
     </div>
+  );
+};
+
+const Cautions = ({ words, level }: { readonly words: Messages; readonly level: Level }) => (
+  <>
+    <h2>{words.ui.talk.cautions}</h2>
+    <p class="first">{words.ui.talk.first}</p>
+    <ul class="cautions" style="margin-top:6px">
+      {level.cautions
+        .filter((id) => id !== 'localCode')
+        .map((id) => (
+          <li key={id}>{pick(words.cautions, id)}</li>
+        ))}
+    </ul>
+  </>
+);
+
+const Beginning = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
+  const words = wordsOf(desk);
+  const [mode, setMode] = useState<Mode>('list');
+  return (
+    <>
+      <h2>{words.ui.talk.mode}</h2>
+      <Radios
+        label={words.ui.talk.mode}
+        options={modes.map((one) => ({ value: one, text: pick(words.ui.mode, one) }))}
+        value={mode}
+        set={(one) => setMode(one as Mode)}
+      />
+      <p class="dim" style="margin:8px 0 0">
+        {pick(words.ui.modeSays, mode)}
+      </p>
+      <div class="go">
+        <button type="button" class="btn main" id="begin" onClick={() => void startRun(desk, level, mode)}>
+          {words.ui.talk.begin}
+        </button>
+      </div>
+    </>
   );
 };
 

@@ -1,18 +1,9 @@
-import * as z from 'zod/mini';
+import { readSettings, type Settings } from '../content/settingsSchema';
 import type { Store } from './store';
 
-const schema = z.strictObject({
-  lang: z.enum(['en', 'es']),
-  theme: z.enum(['day', 'night']),
-  units: z.enum(['feet', 'decimal', 'mm']),
-  hand: z.enum(['left', 'right']),
-  text: z.enum(['100', '150', '200']),
-  keys: z.boolean(),
-});
+export type { Settings };
 
-/** How somebody likes to work. Kept on the device, never asked for twice. */
-export type Settings = z.infer<typeof schema>;
-
+/** What a device starts with: its own language and its own light. */
 export const usualSettings = (language: string, dark: boolean): Settings => ({
   lang: language.startsWith('es') ? 'es' : 'en',
   theme: dark ? 'night' : 'day',
@@ -23,11 +14,8 @@ export const usualSettings = (language: string, dark: boolean): Settings => ({
 });
 
 /** What was kept, or the usual where nothing usable was. */
-export const loadSettings = async (store: Store, usual: Settings): Promise<Settings> => {
-  const kept = await store.get('settings').catch(() => undefined);
-  const read = z.safeParse(schema, kept);
-  return read.success ? read.data : usual;
-};
+export const loadSettings = async (store: Store, usual: Settings): Promise<Settings> =>
+  readSettings(await store.get('settings').catch(() => undefined)) ?? usual;
 
 export const saveSettings = (store: Store, settings: Settings): Promise<void> =>
   store.put('settings', settings).catch(() => undefined);
