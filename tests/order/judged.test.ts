@@ -102,13 +102,15 @@ describe('order', () => {
 describe('a slip that is put right', () => {
   const early = slips.find(([rule]) => rule === 'O5')?.[1] ?? [];
   const at = early.findIndex(type('nailOff', /"ridge:rafter\.street\.1"/)) + 1;
-  const drawn: readonly Action[] = [
-    ...early.slice(0, at),
-    { type: 'draw', joint: 'ridge:rafter.street.1', nails: 2 },
-    { type: 'tack', joint: 'ridge:rafter.street.1', nails: 2 },
-    ...early.slice(at),
-    { type: 'nailOff', joint: 'ridge:rafter.street.1' },
-  ].filter((act) => act.type !== 'handOver');
+  const drawn = (
+    [
+      ...early.slice(0, at),
+      { type: 'draw', joint: 'ridge:rafter.street.1', nails: 2 },
+      { type: 'tack', joint: 'ridge:rafter.street.1', nails: 2 },
+      ...early.slice(at),
+      { type: 'nailOff', joint: 'ridge:rafter.street.1' },
+    ] as readonly Action[]
+  ).filter((act) => act.type !== 'handOver');
 
   it.each([
     ['own', 0.4],

@@ -3,14 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { ruleIds } from '../../src/core/order/rules';
 import { rulesText } from './rulesText';
 
+/** However wide a formatter makes the columns. */
+const narrow = (text: string): string => text.replace(/ +/g, ' ').replace(/-{3,}/g, '---');
+
 describe('RULES.md', () => {
-  const kept = readFileSync('src/core/score/RULES.md', 'utf8');
+  const kept = narrow(readFileSync('src/core/score/RULES.md', 'utf8'));
 
   it('says what the data says', () => {
-    expect(kept).toBe(rulesText());
+    expect(kept).toBe(narrow(rulesText()));
   });
 
   it.each(ruleIds.map((id) => [id]))('names %s', (id) => {
-    expect(kept).toMatch(new RegExp(`\\| ${id} \\|`));
+    expect(kept).toContain(`| ${id} |`);
   });
 });

@@ -36,7 +36,7 @@ export const rulesText = (): string =>
         source,
       ]),
     ),
-    'Credit: 1 in its window, read as shown, and right when the window closes; 0.5 read but not put right, or misread; 0.25 late; 0 not read, or read before the window. Of a list half read, half. Repeats add nothing.',
+    'Credit: 1 in its window, read as shown, and right when the window closes; 0.5 read but not put right, or misread; 0.25 late; 0 not read, or read before the window. A check is the mean of its readings. Repeats add nothing.',
     '## End state and safety',
     table(
       ['rule', 'asks', 'source'],

@@ -32,24 +32,30 @@ export const checksOf = (attempt: Attempt): readonly Checked[] => {
   });
 };
 
+/** Each look earns for itself, and the check is their mean; what is said of it is the worst of them. */
 const verdict = (readings: readonly Reading[], { rule, part, weight }: Want, window: Window): Checked => {
-  const { way, opened, closed, right, step } = window;
-  const until = closed < 0 ? Infinity : closed;
-  const hits = way.looks.map((look) => readings.filter((reading) => same(reading, look)));
-  const inTime = hits.map((list) =>
-    opened < 0 ? [] : list.filter(({ told }) => told >= opened && told < until),
+  const whys = window.way.looks.map((look) =>
+    whyOf(
+      readings.filter((reading) => same(reading, look)),
+      window,
+    ),
   );
-  const read = inTime.filter((list) => list.length > 0).length;
-  const honest = inTime.every((list) => list.some(asShown));
-  const why = read === way.looks.length ? (right && honest ? 'well' : 'wrong') : whyNot(hits, until);
-  // Part of a list read is part of the knowledge, and never more than all of it read and not acted on.
-  const share = (read / way.looks.length) * (right ? 1 : 0.5);
-  return { rule, part, weight, credit: why === 'well' ? 1 : Math.max(credits[why], share), why, step };
+  const credit = whys.reduce((sum, why) => sum + credits[why], 0) / whys.length;
+  const why = whys.reduce(
+    (worst, one) => (ranked.indexOf(one) > ranked.indexOf(worst) ? one : worst),
+    'well' as Why,
+  );
+  return { rule, part, weight, credit, why, step: window.step };
 };
 
-const whyNot = (hits: readonly (readonly Reading[])[], until: number): Why => {
-  if (hits.every((list) => list.some(({ told }) => told >= until))) return 'late';
-  return hits.every((list) => list.length > 0) ? 'stale' : 'none';
+const ranked: readonly Why[] = ['well', 'wrong', 'late', 'stale', 'none'];
+
+const whyOf = (readings: readonly Reading[], { opened, closed, right }: Window): Why => {
+  const until = closed < 0 ? Infinity : closed;
+  const inTime = readings.filter(({ told }) => opened >= 0 && told >= opened && told < until);
+  if (inTime.length > 0) return right && inTime.some(asShown) ? 'well' : 'wrong';
+  if (readings.some(({ told }) => told >= until)) return 'late';
+  return readings.length > 0 ? 'stale' : 'none';
 };
 
 const same = (reading: Reading, look: Look): boolean =>

@@ -3,10 +3,9 @@ import { chanceRows } from '../order/chanceRows';
 import { jobOf, judgeOrder, type Verdict } from '../order/judged';
 import { orderRules } from '../order/rules';
 import { dangerRow } from '../site/dangers/rows';
-import { minutesOf } from '../site/minutes';
 import { openItems } from '../site/punch';
 import { finished, methodsOf, requiredFor } from '../site/required';
-import type { Attempt } from '../site/attempt';
+import type { Attempt, Step } from '../site/attempt';
 import { checksOf, type Checked } from './checked';
 import { eyeOf } from './eye';
 import { findingsOf } from './findings';
@@ -126,7 +125,12 @@ const capOf = ({ site }: Attempt): number | undefined => {
 
 /** Everything the crew spent, taken-back work included. */
 export const minutesUsed = ({ site, steps }: Attempt): number =>
-  site.minutes + steps.filter(({ undone }) => undone).reduce((sum, { action }) => sum + minutesOf(action), 0);
+  site.minutes + steps.filter(({ undone }) => undone).reduce((sum, step) => sum + spentIn(step), 0);
+
+const spentIn = ({ outcome }: Step): number =>
+  outcome.ok
+    ? outcome.events.reduce((sum, event) => sum + (event.type === 'spent' ? event.minutes : 0), 0)
+    : 0;
 
 const parOf = ({ level, site }: Attempt): number => level.par[methodsOf(level, site.agreed).hang] ?? 0;
 

@@ -4,9 +4,9 @@ import { ends, sides, type End, type Side } from '../../roof/side';
 import { factsOf } from '../../order/fact';
 import { checkRules, type CheckRuleId } from '../../order/rules';
 import { fastened } from '../../site/holding';
-import { rafterId, type JointId } from '../../site/ids';
+import { rafterId, type JointId, type MemberId } from '../../site/ids';
 import { openItems } from '../../site/punch';
-import { finished } from '../../site/required';
+import { finished, methodsOf, requiredFor } from '../../site/required';
 import { offPlane, shows } from '../../site/shows';
 import type { Standing } from '../../site/standing';
 import type { Look, Want, Way } from './want';
@@ -179,9 +179,22 @@ const punchWant: Want = {
   ways: [
     {
       looks: [{ tool: 'eye', at: 'punch' }],
-      opens: (standing) => standing.site.ridge !== undefined && openItems(standing).length === 0,
+      opens: (standing) => membersUp(standing) && openItems(standing).length === 0,
       closes: ({ site }) => site.handedOver,
     },
   ],
   right: (standing) => openItems(standing).length === 0,
 };
+
+/** Cheap to ask after every event: while a member is missing nobody has to look at every joint. */
+const membersUp = ({ level, site }: Standing): boolean => {
+  const { upper } = methodsOf(level, site.agreed);
+  const known = required.get(level) ?? { collars: undefined, straps: undefined };
+  const members = known[upper] ?? requiredFor(level, site.agreed).members;
+  required.set(level, { ...known, [upper]: members });
+  return members.every((id) => site.members[id] !== undefined);
+};
+const required = new WeakMap<
+  Level,
+  { readonly [U in 'collars' | 'straps']: readonly MemberId[] | undefined }
+>();
