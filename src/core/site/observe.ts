@@ -65,12 +65,14 @@ export const observe = (attempt: Attempt): Observation => {
       .filter(([, marks]) => marks.length > 0)
       .map(([on]) => on),
     boards: { all: boardIds(level), free: freeBoards(attempt) },
-    said: site.readings.map(({ tool, at, from, said }) => ({
-      tool,
-      at,
-      said,
-      ...(from === undefined ? {} : { from }),
-    })),
+    get said() {
+      return site.readings.map(({ tool, at, from, said }) => ({
+        tool,
+        at,
+        said,
+        ...(from === undefined ? {} : { from }),
+      }));
+    },
     get open() {
       return openItems(attempt);
     },
