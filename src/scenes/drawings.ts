@@ -60,7 +60,7 @@ const steadyMoments = () => {
 const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageShow): StageView => {
   const station = placeOf(selected ?? '').station ?? 1;
   const own = view === 'sheet' || view === 'reading' ? 'overview' : view;
-  const looked = own === 'joint' ? (joint ?? anyJoint(attempt, selected)) : undefined;
+  const looked = own === 'joint' ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
   return {
     ...shownOf(attempt),
     view: own === 'joint' && looked === undefined ? 'overview' : own,

@@ -77,11 +77,10 @@ const strings = ({ site, pose }: Shown, { stations, m }: Scheme, side: Side): re
 };
 
 /** A chalk line shows only where there is wood under it: a touch on each rafter's under edge. */
-const chalkLines = ({ site, pose, figured, level }: Shown, side: Side): readonly Stroke[] => {
+const chalkLines = ({ site, pose, level }: Shown, side: Side): readonly Stroke[] => {
   const line = site.lines[`chalk.${side}`];
   if (!line) return [];
-  const tie = figured.ties.find((row) => row.kind === 'collar');
-  const z = (tie?.height ?? 40) + line.off;
+  const z = line.off;
   return Object.entries(pose.rafters).flatMap(([id, rafter]) => {
     if (rafter.side !== side) return [];
     const { m } = edgesOfRafter(rafter, 0);
