@@ -7,4 +7,5 @@ export const verbs: Readonly<Record<string, () => Promise<Verb>>> = {
   play: async () => (await import('./play')).playVerb,
   grade: async () => (await import('./grade')).gradeVerb,
   schemas: async () => (await import('./schemas')).schemasVerb,
+  serve: async () => (await import('./serve')).serveVerb,
 };
