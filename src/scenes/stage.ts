@@ -2,7 +2,6 @@ import type { FiguredRoof } from '../core/roof/figured';
 import type { Level } from '../core/level/level';
 import type { Pose } from '../core/site/pose';
 import type { SiteState } from '../core/site/state';
-import type { Vec3 } from '../core/geometry/vector';
 import type { Corner } from './ink/camera';
 import type { Theme } from './ink/palette';
 import type { ReadingPicture } from './instruments/readingPicture';
@@ -57,9 +56,6 @@ export type Stage = {
   readonly usesCanvas: () => boolean;
   readonly destroy: () => void;
 };
-
-/** A point of the building that stands for a member. */
-export type Landmark = (id: string) => Vec3 | undefined;
 
 const mostRatio = 2;
 const ratioNow = (): number => Math.min(mostRatio, Math.max(1, window.devicePixelRatio || 1));

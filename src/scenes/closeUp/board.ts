@@ -1,5 +1,4 @@
-import { css } from '../ink/color';
-import { toneAt } from '../ink/color';
+import { css, toneAt } from '../ink/color';
 import { clamp, mix, noise2 } from '../ink/noise';
 import { palettes, type Theme } from '../ink/palette';
 import { inkOn, sheetOf, type Ink, type Point } from '../ink/pencil';

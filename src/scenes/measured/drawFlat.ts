@@ -1,4 +1,4 @@
-import { dot, sub, type Vec3 } from '../../core/geometry/vector';
+import type { Vec3 } from '../../core/geometry/vector';
 import type { Model } from '../../present/model/solidsOf';
 import { sectionCamera, sideCamera, type Camera } from '../ink/camera';
 import { rgb } from '../ink/color';
@@ -114,6 +114,3 @@ export const drawFlatSelection = (
   });
   return layer.canvas;
 };
-
-/** Distance of a point from the view's own plane; for tests and dimensions. */
-export const depthIn = (camera: Camera, p: Vec3): number => dot(sub(p, camera.target), camera.away);

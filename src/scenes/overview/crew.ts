@@ -148,7 +148,7 @@ const places = (scheme: Scheme, who: Who): Readonly<Record<Spot, Place>> => {
   const z = floor ?? groundLevel;
   const lead = who === 'lead';
   return {
-    clear: { at: [lead ? -34 : -44, lead ? -half + 26 : -half - 8, groundLevel], yaw: lead ? 20 : 40 },
+    clear: { at: [lead ? -26 : -28, lead ? -half * 0.5 : half * 0.25, groundLevel], yaw: lead ? 20 : -25 },
     beside: { at: [length * (lead ? 0.6 : 0.4), -17, z], yaw: 90 },
     path: { at: [length / 2, lead ? -20 : 20, z], yaw: 90 },
     platform: { at: [length * (lead ? 0.63 : 0.36), -19, z], yaw: lead ? 106 : 74 },

@@ -220,7 +220,7 @@ const drawWords = (ink: Ink, { input, camera, palette }: Lettered, words: Drawin
   });
   const small = area.width < 560 * ratio;
   const at = [area.x + area.width - (small ? 76 : 100) * ratio, area.y + (small ? 74 : 96) * ratio] as const;
-  drawAxisMark({ ink, camera, at, ratio, palette }, words);
+  drawAxisMark({ ink, camera, at, ratio, palette }, small ? { ...words, ticks: '' } : words);
 };
 
 /** The chosen member outlined in chalk with a casing: its own layer, so that choosing redraws nothing else. */
