@@ -45,10 +45,13 @@ const scaledFor = ({ canvas, area, ratio, theme }: Into, picture: ReadingPicture
     k,
     zero: [
       area.x + area.width * (upright ? 0.5 : 0.34),
-      area.y + area.height * (picture.tool === 'string' ? 0.78 : picture.tool === 'waterLevel' ? 0.5 : 0.52),
+      area.y + area.height * (lies[picture.tool] ?? 0.52),
     ],
   };
 };
+
+/** How far down the picture the work's edge lies: a tape needs its blade's numbers above it. */
+const lies: Readonly<Partial<Record<ReadingPicture['tool'], number>>> = { string: 0.78, waterLevel: 0.5, tape: 0.82 };
 
 const slab = (u0: number, u1: number, w0: number, w1: number): Piece['outline'] => [
   [u0, w1],

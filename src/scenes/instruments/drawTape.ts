@@ -58,16 +58,19 @@ export const drawTape = (view: Scaled, { area }: Into, shown: number): void => {
   if (left < 0.2) hook(far);
 };
 
-/** Inches from the hook stand left of their tick, feet and inches over them, as tapes have it. */
+/** Inches from the hook stand left of their tick over the short ones, feet and inches above, as tapes have it. */
 const numbers = (view: Scaled, from: number, to: number): void => {
-  const { ink, k, ratio } = view;
+  const { ink, k, ratio, theme } = view;
   ink.textBaseline = 'middle';
   ink.textAlign = 'right';
   for (let inch = from; inch <= to; inch++) {
-    const x = toX(view, inch) - 0.06 * k;
+    const x = toX(view, inch) - 0.05 * k;
+    ink.font = `700 ${Math.max(20 * ratio, 0.2 * k).toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
+    const wide = ink.measureText(String(inch)).width;
+    ink.fillStyle = theme === 'night' ? '#c9c0a0' : '#efe7cb';
+    ink.fillRect(x - wide - 0.02 * k, toY(view, 0.4), wide + 0.03 * k, 0.21 * k);
     ink.fillStyle = '#18222b';
-    ink.font = `700 ${Math.max(20 * ratio, 0.24 * k).toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
-    ink.fillText(String(inch), x, toY(view, 0.56));
+    ink.fillText(String(inch), x, toY(view, 0.29));
     if (inch < foot) continue;
     ink.fillStyle = '#832e08';
     ink.font = `600 ${Math.max(13 * ratio, 0.12 * k).toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
@@ -75,7 +78,7 @@ const numbers = (view: Scaled, from: number, to: number): void => {
     ink.fillText(
       rest === 0 ? `${String(inch / foot)}'` : `${String(Math.floor(inch / foot))}' ${String(rest)}"`,
       x,
-      toY(view, 0.83),
+      toY(view, 0.55),
     );
   }
 };
