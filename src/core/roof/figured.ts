@@ -65,6 +65,7 @@ export type FiguredTie = {
   readonly kind: 'joist' | 'rafterTie' | 'collar';
   readonly height: number;
   readonly length: number;
+  /** What is cut off each upper corner, plumb at the plate's outer face, of a tie as deep as the rafters. */
   readonly clip: number;
 };
 
