@@ -4,6 +4,7 @@ import './panels/fonts.css';
 import './panels/look.css';
 import './panels/site.css';
 import './panels/tag.css';
+import './panels/rooms.css';
 import './panels/screens.css';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { parseLevel } from './content/readLevel';

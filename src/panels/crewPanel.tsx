@@ -1,8 +1,10 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { crewList } from '../core/order/crew/crewList';
 import { openItems } from '../core/site/punch';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
 import { jointName, memberName, readingName } from '../present/words/names';
+import { lineAndHair } from '../present/words/numbers';
 import { checkRules } from '../core/order/rules';
 import { wordsOf, type Desk } from './desk';
 import { Measure } from './measure';
@@ -16,8 +18,10 @@ const readingsShown = 8;
 export const CrewPanel = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
+  const host = useRef<HTMLElement>(null);
+  useEffect(() => showNow(host.current), [attempt.steps.length]);
   return (
-    <section class="crew paper" tabIndex={0} aria-label={words.ui.site.summary}>
+    <section class="crew paper" ref={host} tabIndex={0} aria-label={words.ui.site.summary}>
       {attempt.mode === 'list' ? (
         <CrewRows desk={desk} attempt={attempt} />
       ) : (
@@ -28,6 +32,13 @@ export const CrewPanel = ({ desk, attempt }: { readonly desk: Desk; readonly att
       <Readings desk={desk} attempt={attempt} />
     </section>
   );
+};
+
+/** The first row under way comes into sight, where the sheet scrolls by itself. */
+const showNow = (sheet: HTMLElement | null): void => {
+  const row = sheet?.querySelector<HTMLElement>('.now');
+  if (!sheet || !row || sheet.scrollHeight <= sheet.clientHeight) return;
+  sheet.scrollTop = Math.max(0, row.offsetTop - sheet.offsetTop - sheet.clientHeight / 3);
 };
 
 const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
@@ -88,7 +99,7 @@ const Goal = ({ desk, nudge }: { readonly desk: Desk; readonly nudge: boolean })
 
 const Readings = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
   const words = wordsOf(desk);
-  const { units } = useSignal(desk.settings);
+  useSignal(desk.settings);
   const last = attempt.site.readings.slice(-readingsShown).reverse();
   if (last.length === 0) return <p class="dim">{words.ui.site.noReadings}</p>;
   return (
@@ -98,7 +109,7 @@ const Readings = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
           <dt key={`t${reading.told}`}>{readingName(words, reading)}</dt>
           <dd key={`d${reading.told}`}>
             {typeof reading.said === 'number' && reading.at !== 'punch' ? (
-              <Measure inches={reading.said} units={units} words={words} />
+              <Said inches={reading.said} desk={desk} />
             ) : (
               pick(words.trade.seen, String(reading.said))
             )}
@@ -106,6 +117,20 @@ const Readings = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
         </>
       ))}
     </dl>
+  );
+};
+
+/** A reading as it was said: the line of the rule, and the hair to one side of it. */
+const Said = ({ inches, desk }: { readonly inches: number; readonly desk: Desk }) => {
+  const words = wordsOf(desk);
+  const { units } = useSignal(desk.settings);
+  const { line, side } = lineAndHair(inches);
+  if (units !== 'feet' || side === 'on') return <Measure inches={inches} units={units} words={words} />;
+  return (
+    <>
+      <Measure inches={line} units={units} words={words} />
+      <small>{words.ui.act.hairSaid[side]}</small>
+    </>
   );
 };
 

@@ -62,6 +62,5 @@ const lieOf = (tag: HTMLElement, at: Point | undefined, now: Lie['side']): Lie =
   const edge = inWay ? over.clientWidth - margin - width : margin + width;
   const out = inWay ? -1 : 1;
   const y = Math.min(top + height - 24, Math.max(top + 24, at.y + 10));
-  const turn = (at.x - edge) * out > 30 ? at.x - 14 * out : edge + 10 * out;
-  return { side, line: [{ x: edge, y }, { x: turn, y }, at] };
+  return { side, line: [{ x: edge, y }, { x: edge + 14 * out, y }, at] };
 };

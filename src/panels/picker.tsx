@@ -2,7 +2,7 @@ import { parseLength } from '../core/units/lengthText';
 import type { Picked, Picker } from '../present/work/offer';
 import { labelText } from '../present/words/spotNames';
 import type { Messages } from '../present/words/messages';
-import { lengthText, type Units } from '../present/words/numbers';
+import { hair, lineAndHair, readingText, type Hair, type Units } from '../present/words/numbers';
 import { Measure } from './measure';
 import { Radios } from './radios';
 
@@ -64,7 +64,7 @@ const LengthField = ({ picker, value, set, words, units }: Props) => {
   const label = picker.kind === 'length' ? labelText(words, picker.label) : words.ui.act.what;
   const now = Number(value);
   const put = (next: number): void =>
-    set(Math.min(bounds.to, Math.max(bounds.from, Math.round(next * 64) / 64)));
+    set(Math.min(bounds.to, Math.max(bounds.from, Math.round(next * 64) / 64 + 0)));
   const onKey = (event: KeyboardEvent): void => {
     const stride = keys[event.key];
     if (stride === undefined || (event.target as HTMLElement).tagName === 'INPUT') return;
@@ -72,19 +72,25 @@ const LengthField = ({ picker, value, set, words, units }: Props) => {
     event.stopPropagation();
     put(now + stride);
   };
+  const { line, side } = lineAndHair(now);
+  const reads = picker.kind === 'reading' && units === 'feet';
   return (
     <div class="picker">
       <div class="label">{label}</div>
-      <div
-        class="value"
-        role="spinbutton"
-        tabIndex={0}
-        aria-label={label}
-        aria-valuenow={now}
-        aria-valuetext={lengthText(now, units)}
-        onKeyDown={onKey}
-      >
-        <Measure inches={now} units={units} words={words} />
+      <div class="say">
+        <div
+          class="value"
+          role="spinbutton"
+          tabIndex={0}
+          aria-label={label}
+          aria-valuenow={now}
+          aria-valuetext={readingText(words, now, units)}
+          onKeyDown={onKey}
+        >
+          <Measure inches={reads ? line : now} units={units} words={words} />
+          {reads && side !== 'on' && <small>{words.ui.act.hairSaid[side]}</small>}
+        </div>
+        <TypedLength put={put} label={`${label}, ${words.ui.act.inches}`} />
       </div>
       <div class="steps">
         {strides.map(([by, text]) => (
@@ -99,10 +105,21 @@ const LengthField = ({ picker, value, set, words, units }: Props) => {
           </button>
         ))}
       </div>
-      <TypedLength put={put} label={`${label}, ${words.ui.act.inches}`} />
+      {reads && (
+        <Radios
+          small
+          label={label}
+          options={hairs.map((one) => ({ value: one, text: words.ui.act.hair[one] }))}
+          value={side}
+          set={(one) => put(line + hairBy[one as Hair])}
+        />
+      )}
     </div>
   );
 };
+
+const hairs: readonly Hair[] = ['under', 'on', 'over'];
+const hairBy: Readonly<Record<Hair, number>> = { under: -hair, on: 0, over: hair };
 
 /** Whoever has a keyboard may type it: 58 5/8. Nothing happens until it can be read. */
 const TypedLength = ({ put, label }: { readonly put: (value: number) => void; readonly label: string }) => (

@@ -8,17 +8,15 @@ import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
 import { CrewPanel } from './crewPanel';
 import { wordsOf, type Desk } from './desk';
+import { FiguredText } from './figuredText';
 import { canBeTagged, MemberTag } from './memberTag';
-import { StageHost } from './stageHost';
+import { StageHost, type Point } from './stageHost';
 import { TopBar } from './topBar';
 import { ToolIcon } from './toolIcons';
-import { useMedia } from './useMedia';
+import { useRoom } from './useRoom';
 import { useSignal } from './useSignal';
 import { follow, useWorking } from './working';
 import { WorkPanel } from './workPanel';
-
-/** Where the sheet stands beside a drawing with room for a tag. From the look's layouts. */
-const tagRoom = '(min-width: 1100px) and (min-height: 620px)';
 
 /** The site: tools, drawing, the work in hand, the crew list. */
 export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly session: Session }) => {
@@ -29,6 +27,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const view = useSignal(desk.view);
   const working = useWorking(desk, attempt);
   const [last, setLast] = useState<Done>();
+  const [at, setAt] = useState<Point>();
   const act = (action: Action): void => {
     const outcome = session.do(action);
     setLast({ action, outcome });
@@ -41,36 +40,32 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
     if (outcome) setLast({ action: { type: 'undo', step: 0 }, outcome });
   };
   useKeys(desk, undo);
-  const room = useMedia(tagRoom);
-  const tagged = room && view === 'overview' && settings.text === '100' && canBeTagged(working.spot);
+  const room = useRoom(settings.text);
+  const tagged = room.tag && view === 'overview' && canBeTagged(working.spot);
   const said = last
     ? captionFor(words, last, settings.units)
     : standingCaption(words, attempt, settings.units);
   return (
-    <div class={`site ${settings.hand}`}>
+    <div class={`site ${settings.hand} ${room.width} ${room.low ? 'low' : ''} ${room.broad ? 'broad' : ''}`}>
       <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />
       <ToolRail desk={desk} />
       <main class="view" aria-label={words.ui.site.work}>
         <ViewTabs desk={desk} />
-        <StageHost desk={desk} attempt={attempt} working={working}>
-          {(at) =>
-            tagged &&
-            working.spot && (
-              <MemberTag
-                key={working.tool}
-                desk={desk}
-                attempt={attempt}
-                spot={working.spot}
-                at={at}
-                onAct={act}
-              />
-            )
-          }
-        </StageHost>
+        <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
         <CaptionBar words={words} caption={said} />
       </main>
       <aside class="sheet">
-        <WorkPanel desk={desk} attempt={attempt} working={working} tagged={tagged} onAct={act} />
+        <WorkPanel desk={desk} attempt={attempt} working={working} tagged={tagged} onAct={act} undo={undo} />
+        {tagged && working.spot && (
+          <MemberTag
+            key={working.tool}
+            desk={desk}
+            attempt={attempt}
+            spot={working.spot}
+            at={at}
+            onAct={act}
+          />
+        )}
         <CrewPanel desk={desk} attempt={attempt} />
       </aside>
     </div>
@@ -161,7 +156,7 @@ const ViewTabs = ({ desk }: { readonly desk: Desk }) => {
         onClick={turn}
         aria-label={`${words.ui.site.turn}: ${words.ui.site.corner[corner]}`}
       >
-        {words.ui.site.corner[corner]}
+        <span>{words.ui.site.corner[corner]}</span>
         <TurnMark />
       </button>
     </div>
@@ -180,7 +175,7 @@ const CaptionBar = ({ words, caption }: { readonly words: Messages; readonly cap
     <p aria-live="polite">
       {caption.tone !== 'stop' && (
         <>
-          <b>{caption.who}</b> {caption.text}
+          <b>{caption.who}</b> <FiguredText text={caption.text} />
         </>
       )}
     </p>

@@ -1,7 +1,8 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Attempt } from '../core/site/attempt';
 import { seenAt } from '../present/words/seenAt';
 import { spotName } from '../present/words/spotNames';
+import { FiguredText } from './figuredText';
 import { wordsOf, type Desk } from './desk';
 import { useSignal } from './useSignal';
 import type { Working } from './working';
@@ -13,6 +14,7 @@ export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
   const words = wordsOf(desk);
   const { units } = useSignal(desk.settings);
   const host = useRef<HTMLDivElement>(null);
+  const [open, setOpen] = useState(false);
   useEffect(() => {
     const row = host.current?.querySelector<HTMLElement>('[aria-selected="true"]');
     if (row && host.current)
@@ -21,7 +23,13 @@ export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
   }, [at, spots.length]);
   const choose = (id: string): void => {
     desk.spot.value = id;
+    setOpen(false);
   };
+  const step = (by: number): void => {
+    const next = spots[(at + by + spots.length) % spots.length];
+    if (next) choose(next.id);
+  };
+  const here = spots[at];
   const onKey = (event: KeyboardEvent): void => {
     const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: spots.length - 1 }[event.key];
     const next = to === undefined ? undefined : spots[Math.min(spots.length - 1, Math.max(0, to))];
@@ -30,28 +38,46 @@ export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
     choose(next.id);
   };
   return (
-    <div
-      class="spots"
-      role="listbox"
-      tabIndex={0}
-      ref={host}
-      aria-label={words.ui.site.spots}
-      aria-activedescendant={`spot-${at}`}
-      onKeyDown={onKey}
-    >
-      {spots.map((spot, i) => (
-        <div
-          role="option"
-          id={`spot-${i}`}
-          key={spot.id}
-          data-spot={spot.id}
-          aria-selected={i === at}
-          onClick={() => choose(spot.id)}
-        >
-          <span>{spotName(words, spot)}</span>
-          <span class="state">{seenAt(words, attempt, spot, units)}</span>
-        </div>
-      ))}
-    </div>
+    <>
+      <div class="stepper">
+        <button type="button" class="btn" aria-label={words.ui.site.before} onClick={() => step(-1)}>
+          ‹
+        </button>
+        <button type="button" class="btn here" aria-expanded={open} onClick={() => setOpen(!open)}>
+          <span>{here && spotName(words, here)}</span>
+          <span class="state">
+            {at + 1}/{spots.length}
+          </span>
+        </button>
+        <button type="button" class="btn" aria-label={words.ui.site.after} onClick={() => step(1)}>
+          ›
+        </button>
+      </div>
+      <div
+        class={`spots ${open ? 'open' : ''}`}
+        role="listbox"
+        tabIndex={0}
+        ref={host}
+        aria-label={words.ui.site.spots}
+        aria-activedescendant={`spot-${at}`}
+        onKeyDown={onKey}
+      >
+        {spots.map((spot, i) => (
+          <div
+            role="option"
+            id={`spot-${i}`}
+            key={spot.id}
+            data-spot={spot.id}
+            aria-selected={i === at}
+            onClick={() => choose(spot.id)}
+          >
+            <span>{spotName(words, spot)}</span>
+            <span class="state">
+              <FiguredText text={seenAt(words, attempt, spot, units)} />
+            </span>
+          </div>
+        ))}
+      </div>
+    </>
   );
 };

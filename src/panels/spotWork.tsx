@@ -16,10 +16,12 @@ type WorkProps = {
   readonly attempt: Attempt;
   readonly spot: Spot;
   readonly onAct: (action: Action) => void;
+  /** Shown beside the act where the thumb is and the head has no room for it. */
+  readonly undo?: () => void;
 };
 
 /** What the tool can do at one place: the acts, what is open in them, and the one filled button. */
-export const SpotWork = ({ desk, attempt, spot, onAct }: WorkProps) => {
+export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
   const words = wordsOf(desk);
   const { units } = useSignal(desk.settings);
   const [offerAt, setOffer] = useState(0);
@@ -53,15 +55,22 @@ export const SpotWork = ({ desk, attempt, spot, onAct }: WorkProps) => {
           units={units}
         />
       )}
-      <button
-        type="button"
-        class="btn main"
-        id="main-act"
-        data-act={offer.id}
-        onClick={() => onAct(offer.act(picked))}
-      >
-        {labelText(words, offer.id === 'judge' ? ['act', 'read'] : offer.label)}
-      </button>
+      <div class="doing">
+        {undo && (
+          <button type="button" class="btn undo" onClick={undo}>
+            {words.ui.site.undo}
+          </button>
+        )}
+        <button
+          type="button"
+          class="btn main"
+          id="main-act"
+          data-act={offer.id}
+          onClick={() => onAct(offer.act(picked))}
+        >
+          {labelText(words, offer.id === 'judge' ? ['act', 'read'] : offer.label)}
+        </button>
+      </div>
     </div>
   );
 };

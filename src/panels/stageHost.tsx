@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Attempt } from '../core/site/attempt';
 import type { StagePort } from '../present/stagePort';
@@ -12,18 +11,17 @@ type Props = {
   readonly desk: Desk;
   readonly attempt: Attempt;
   readonly working: Working;
-  /** What lies over the drawing at the chosen member; told where that is, or that nobody knows. */
-  readonly children: (at: Point | undefined) => ComponentChildren;
+  /** Told where the chosen member is on the drawing, or that nobody knows. */
+  readonly found: (at: Point | undefined) => void;
 };
 
 /** How long after a hand or the wheel is off the drawing stands still again, ms: the stage settles a wheel in 220. */
 const settled = 320;
 
 /** The drawing. Its content stands as words beside it, in the lists; here it is one named picture. */
-export const StageHost = ({ desk, attempt, working, children }: Props) => {
+export const StageHost = ({ desk, attempt, working, found }: Props) => {
   const host = useRef<HTMLDivElement>(null);
   const [stage, setStage] = useState<StagePort>();
-  const [at, setAt] = useState<Point>();
   const { theme, lang } = useSignal(desk.settings);
   const view = useSignal(desk.view);
   const corner = useSignal(desk.corner);
@@ -44,10 +42,10 @@ export const StageHost = ({ desk, attempt, working, children }: Props) => {
   }, []);
   const selected = working.spot?.member;
   const joint = working.spot?.id;
-  const find = (): void => setAt(selected === undefined ? undefined : stage?.placeOf(selected));
+  const find = (): void => found(selected === undefined ? undefined : stage?.placeOf(selected));
   useEffect(() => {
     let late = false;
-    setAt(undefined);
+    found(undefined);
     const shown = stage?.show({
       attempt,
       view,
@@ -63,13 +61,16 @@ export const StageHost = ({ desk, attempt, working, children }: Props) => {
     };
   }, [stage, attempt, view, corner, selected, joint, theme, lang]);
   useEffect(
-    () => keepFinding(host.current, { find, lose: () => setAt(undefined) }),
+    () => keepFinding(host.current, { find, lose: () => found(undefined) }),
     [stage, selected, view, corner],
   );
   return (
     <div class="stage">
-      <div ref={host} role="img" aria-label={wordsOf(desk).ui.site.work} />
-      {children(at)}
+      <div
+        ref={host}
+        role="img"
+        aria-label={`${attempt.level.title[lang]}. ${wordsOf(desk).ui.site.corner[corner] ?? ''}`}
+      />
     </div>
   );
 };

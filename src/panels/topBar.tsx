@@ -30,6 +30,9 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
       <span class="bar wide hide-small" />
       <h1 class="job" style="font-size:0.9375rem">
         {attempt.level.title[lang]}
+        <span class="under tn">
+          {attempt.site.minutes} {words.ui.site.minutes}
+        </span>
       </h1>
       <span class="grow" />
       {!keeps && (
@@ -43,7 +46,7 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
         <b>{attempt.site.minutes}</b> {words.ui.site.minutes}
       </span>
       {attempt.mode !== 'check-off' && (
-        <button type="button" class="btn small" id="undo" onClick={undo}>
+        <button type="button" class="btn small undo" id="undo" onClick={undo}>
           {words.ui.site.undo}
         </button>
       )}

@@ -12,10 +12,11 @@ type Props = {
   /** The act stands on the tag at its member: here is only the list. */
   readonly tagged: boolean;
   readonly onAct: (action: Action) => void;
+  readonly undo: () => void;
 };
 
 /** The tool in hand: where it can be put and, where no tag carries it, what it can do there. */
-export const WorkPanel = ({ desk, attempt, working, tagged, onAct }: Props) => {
+export const WorkPanel = ({ desk, attempt, working, tagged, onAct, undo }: Props) => {
   const words = wordsOf(desk);
   const { tool, spots, spot } = working;
   return (
@@ -27,7 +28,14 @@ export const WorkPanel = ({ desk, attempt, working, tagged, onAct }: Props) => {
         <SpotList desk={desk} attempt={attempt} working={working} />
       )}
       {spot && !tagged && (
-        <SpotWork key={`${tool} ${spot.id}`} desk={desk} attempt={attempt} spot={spot} onAct={onAct} />
+        <SpotWork
+          key={`${tool} ${spot.id}`}
+          desk={desk}
+          attempt={attempt}
+          spot={spot}
+          onAct={onAct}
+          {...(attempt.mode === 'check-off' ? {} : { undo })}
+        />
       )}
     </section>
   );

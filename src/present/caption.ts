@@ -1,7 +1,7 @@
 import type { Action } from '../core/site/action';
 import type { Attempt, Decision } from '../core/site/attempt';
 import { jointName, memberName, readingName } from './words/names';
-import { lengthText, type Units } from './words/numbers';
+import { readingText, type Units } from './words/numbers';
 import { pick } from './words/spotNames';
 import type { Messages } from './words/messages';
 
@@ -30,7 +30,7 @@ const doneText = (words: Messages, action: Action, units: Units): string => {
       return caption.said(
         readingName(words, action),
         typeof action.said === 'number'
-          ? lengthText(action.said, units)
+          ? readingText(words, action.said, units)
           : pick(words.trade.seen, action.said),
       );
     case 'tack':

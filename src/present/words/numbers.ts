@@ -59,3 +59,21 @@ export const spokenLength = (words: Messages, inches: number): string => {
   const text = part === '' ? `${whole}` : whole === 0 ? part : `${whole} ${words.ui.number.and} ${part}`;
   return sign < 0 ? `${words.ui.number.under} ${text}` : text;
 };
+
+/** A reading lies on a line of the rule, or a hair to one side of it. A hair is 1/64 in: the finest an eye splits a sixteenth. Ours. */
+export const hair = 1 / 64;
+
+export type Hair = 'under' | 'on' | 'over';
+
+/** The nearest line of a sixteenth, and on which side of it a value lies. */
+export const lineAndHair = (inches: number): { readonly line: number; readonly side: Hair } => {
+  const line = Math.round(inches * 16) / 16 + 0;
+  return { line, side: inches > line ? 'over' : inches < line ? 'under' : 'on' };
+};
+
+/** A reading as it was said: `3/16" and a hair`. */
+export const readingText = (words: Messages, inches: number, units: Units): string => {
+  const { line, side } = lineAndHair(inches);
+  if (units !== 'feet' || side === 'on') return lengthText(inches, units);
+  return `${lengthText(line, units)} ${words.ui.act.hairSaid[side]}`;
+};

@@ -2,7 +2,7 @@ import { partsOfJoint, type JointId, type MemberId } from '../../core/site/ids';
 import type { Attempt } from '../../core/site/attempt';
 import type { Spot } from '../work/offer';
 import type { Messages } from './messages';
-import { lengthText, type Units } from './numbers';
+import { readingText, type Units } from './numbers';
 import { pick } from './spotNames';
 
 /** What is seen at a place, in a few words and without a verdict: nails, the last reading said, what was called. */
@@ -51,7 +51,9 @@ const readAt = (
     .filter((r) => r.tool === tool && r.at === at && (from === undefined || r.from === from))
     .at(-1);
   if (last === undefined) return '';
-  return typeof last.said === 'number' ? lengthText(last.said, units) : pick(words.trade.seen, last.said);
+  return typeof last.said === 'number'
+    ? readingText(words, last.said, units)
+    : pick(words.trade.seen, last.said);
 };
 
 const calledAs = (words: Messages, call: string | undefined): string =>
