@@ -18,52 +18,51 @@ export type Window = {
   readonly right: boolean;
 };
 
-type Watched = { -readonly [K in keyof Window]: Window[K] } & { open: boolean; readonly want: Want };
+type Watch = Window & { readonly want: Want; readonly open: boolean };
+type Moment = { readonly before: Standing; readonly now: Standing; readonly step: number };
 
 /** Tells the attempt once and notes when each way of each want opened and closed. */
 export const windowsOf = (attempt: Attempt, wants: readonly Want[]): ReadonlyMap<Want, readonly Window[]> => {
-  const watched = wants.flatMap((want) =>
-    want.ways.map((way): Watched => ({
-      want,
-      way,
-      opened: -1,
-      closed: -1,
-      step: undefined,
-      right: false,
-      open: false,
-    })),
-  );
   const at = (site: SiteState): Standing => ({ level: attempt.level, seed: attempt.seed, site });
   let site: SiteState = initialSite;
-  for (const one of watched) watch(one, { before: at(site), now: at(site), step: 0 });
+  const start: Moment = { before: at(site), now: at(site), step: 0 };
+  let watches = wants.flatMap((want) => want.ways.map((way) => watched(unopened(want, way), start)));
   attempt.steps.forEach(({ outcome, undone }, step) => {
     if (!outcome.ok || undone) return;
     for (const event of outcome.events) {
       const before = at(site);
       site = evolve(site, event);
-      if (moves(event)) for (const one of watched) watch(one, { before, now: at(site), step });
+      const now = at(site);
+      if (moves(event)) watches = watches.map((watch) => watched(watch, { before, now, step }));
     }
   });
-  for (const one of watched) if (one.closed < 0) one.right = one.want.right(at(site));
-  return new Map(wants.map((want) => [want, watched.filter((one) => one.want === want)]));
+  const end = at(site);
+  const ended = watches.map((watch) =>
+    watch.closed < 0 ? { ...watch, right: watch.want.right(end) } : watch,
+  );
+  return new Map(wants.map((want) => [want, ended.filter((watch) => watch.want === want)]));
 };
+
+const unopened = (want: Want, way: Way): Watch => ({
+  want,
+  way,
+  opened: -1,
+  closed: -1,
+  step: undefined,
+  right: false,
+  open: false,
+});
 
 /** Saying, judging and spending move nothing. */
 const moves = ({ type }: SiteEvent): boolean =>
   !['wasRead', 'judged', 'spent', 'agreed', 'stood', 'stopped'].includes(type);
 
-const watch = (
-  one: Watched,
-  { before, now, step }: { readonly before: Standing; readonly now: Standing; readonly step: number },
-): void => {
-  if (one.closed >= 0) return;
-  if (one.way.closes(now)) {
-    one.closed = now.site.told;
-    one.step = step;
-    one.right = one.want.right(before);
-    return;
-  }
-  const open = one.way.opens(now);
-  if (open && !one.open) one.opened = now.site.told;
-  one.open = open;
+/** What a watch knows a moment later; once closed it stays so. */
+const watched = (watch: Watch, { before, now, step }: Moment): Watch => {
+  if (watch.closed >= 0) return watch;
+  if (watch.way.closes(now))
+    return { ...watch, closed: now.site.told, step, right: watch.want.right(before) };
+  const open = watch.way.opens(now);
+  if (open === watch.open) return watch;
+  return { ...watch, open, opened: open ? now.site.told : watch.opened };
 };
