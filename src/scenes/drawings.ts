@@ -11,7 +11,7 @@ import { drawReading } from './instruments/drawReading';
 import type { ReadingPicture } from './instruments/readingPicture';
 import { deckTile } from './ink/deck';
 import type { Theme } from './ink/palette';
-import { drawOverview, stagedOf } from './overview/drawOverview';
+import { drawThumb } from './overview/drawThumb';
 import { createStage, type StageView } from './stage';
 
 /** The drawings as the panels ask for them: the stage, the small pictures of a site, the pictures of readings. */
@@ -70,7 +70,7 @@ const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageSh
     words: wordsFor(lang, { station, joint: looked }),
     insets,
     station,
-    from: 'yard',
+    from: 'street',
     ...(looked === undefined ? {} : { joint: looked }),
   };
 };
@@ -101,23 +101,10 @@ const stage: Drawings['stage'] = async (host) => {
 const whole = (canvas: HTMLCanvasElement) => ({ x: 0, y: 0, width: canvas.width, height: canvas.height });
 
 const thumb: Drawings['thumb'] = (canvas, { attempt, corner, theme }) => {
-  const shown = shownOf(attempt);
-  const { width, height } = canvas;
-  const drawn = drawOverview(
-    {
-      shown,
-      corner,
-      theme,
-      words: undefined,
-      width,
-      height,
-      area: whole(canvas),
-      ratio: width / Math.max(1, canvas.clientWidth),
-      people: false,
-    },
-    stagedOf(shown, false),
-  );
-  canvas.getContext('2d')?.drawImage(drawn.canvas, 0, 0);
+  const ratio = canvas.width / Math.max(1, canvas.clientWidth);
+  const size = { width: canvas.width / ratio, height: canvas.height / ratio, ratio };
+  const drawnSmall = drawThumb({ shown: shownOf(attempt), theme, corner, ...size });
+  canvas.getContext('2d')?.drawImage(drawnSmall, 0, 0);
 };
 
 const reading: Drawings['reading'] = (canvas, { tool, shown, theme, lang }) => {

@@ -23,12 +23,16 @@ export const drawReading = (into: Into, picture: ReadingPicture): void => {
   else if (picture.tool === 'rule') drawGap(view, picture.shown);
   else if (picture.tool === 'pattern') drawPattern(view, picture.shown);
   else drawUpright(view, picture);
-  nameTicks(view, {
-    at: [area.x + area.width / 2, area.y + area.height - 24 * ratio],
-    caption: words.eachTick,
-  });
+  if (area.height >= leastForWords * ratio)
+    nameTicks(view, {
+      at: [area.x + area.width / 2, area.y + area.height - 24 * ratio],
+      caption: words.eachTick,
+    });
   ink.restore();
 };
+
+/** A lower picture has no room for what a tick is: the words would lie over the ticks. CSS pixels, ours. */
+const leastForWords = 170;
 
 /** Inches that have to fit across the picture, and pixels to an inch at most and at least, device ratio 1; ours. */
 const across = 2.5;
@@ -43,15 +47,16 @@ const scaledFor = ({ canvas, area, ratio, theme }: Into, picture: ReadingPicture
     theme,
     ratio,
     k,
-    zero: [
-      area.x + area.width * (upright ? 0.5 : 0.34),
-      area.y + area.height * (lies[picture.tool] ?? 0.52),
-    ],
+    zero: [area.x + area.width * (upright ? 0.5 : 0.34), area.y + area.height * (lies[picture.tool] ?? 0.52)],
   };
 };
 
 /** How far down the picture the work's edge lies: a tape needs its blade's numbers above it. */
-const lies: Readonly<Partial<Record<ReadingPicture['tool'], number>>> = { string: 0.78, waterLevel: 0.5, tape: 0.82 };
+const lies: Readonly<Partial<Record<ReadingPicture['tool'], number>>> = {
+  string: 0.78,
+  waterLevel: 0.5,
+  tape: 0.82,
+};
 
 const slab = (u0: number, u1: number, w0: number, w1: number): Piece['outline'] => [
   [u0, w1],

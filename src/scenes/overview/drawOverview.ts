@@ -7,7 +7,7 @@ import { css } from '../ink/color';
 import { drawEdges, seenRuns, type EdgeStyle } from '../ink/edges';
 import { lightsFor, type Lights } from '../ink/light';
 import { palettes, type Palette, type Theme } from '../ink/palette';
-import { inkOn, pencil, sheetOf, tooth, type Ink } from '../ink/pencil';
+import { inkOn, pencil, sheetOf, tooth, type Ink, type Point } from '../ink/pencil';
 import { addMesh, addSolid, rasterFor, type Raster } from '../ink/raster';
 import { shade } from '../ink/shade';
 import { drawAxisMark, drawingFont } from './axisMark';
@@ -218,8 +218,11 @@ const drawWords = (ink: Ink, { input, camera, palette }: Lettered, words: Drawin
     ink.strokeText(letter, at, y);
     ink.fillText(letter, at, y);
   });
+  // On a narrow picture the upper corner belongs to the roof; the mark goes where the wall runs out.
   const small = area.width < 560 * ratio;
-  const at = [area.x + area.width - (small ? 76 : 100) * ratio, area.y + (small ? 74 : 96) * ratio] as const;
+  const at: Point = small
+    ? [area.x + area.width - 62 * ratio, area.y + area.height - 34 * ratio]
+    : [area.x + area.width - 100 * ratio, area.y + 92 * ratio];
   drawAxisMark({ ink, camera, at, ratio, palette }, small ? { ...words, ticks: '' } : words);
 };
 

@@ -111,7 +111,7 @@ export const ui = {
     plate: 'plate',
     ridgeTop: 'ridge top',
   },
-  view: { section: (n: number) => `Section at ${n}, toward B`, side: 'Side along the ridge, from the yard' },
+  view: { section: (n: number) => `Section at ${n}, toward B`, side: 'Side along the ridge, from the street' },
   act: {
     place: {
       mark: 'Set it on its mark',

@@ -115,7 +115,7 @@ export const ui: typeof en = {
     plate: 'solera',
     ridgeTop: 'alto de cumbrera',
   },
-  view: { section: (n) => `Corte en ${n}, hacia B`, side: 'Costado a lo largo, desde el patio' },
+  view: { section: (n) => `Corte en ${n}, hacia B`, side: 'Costado a lo largo, desde la calle' },
   act: {
     place: {
       mark: 'Póngalo en su marca',
