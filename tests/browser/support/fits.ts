@@ -1,0 +1,26 @@
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+import { build } from 'vite';
+import type { Misfit } from './misfit';
+
+const entry = fileURLToPath(new URL('./inPage/misfits.ts', import.meta.url));
+
+/** The part that looks at the page from inside, made into one script once. */
+const bundle = async (): Promise<string> => {
+  const built = await build({
+    configFile: false,
+    logLevel: 'error',
+    build: { write: false, minify: false, lib: { entry, formats: ['iife'], name: 'looking' } },
+  });
+  const [first] = Array.isArray(built) ? built : [built];
+  if (!first || !('output' in first)) throw new Error('the look from inside was not built');
+  return first.output[0].code;
+};
+
+let script: Promise<string> | undefined;
+
+/** What on the page now cannot be read, reached or hit. Leaves the page scrolled. */
+export const misfitsOn = async (page: Page): Promise<readonly Misfit[]> => {
+  script ??= bundle();
+  return page.evaluate<readonly Misfit[]>(`(() => { ${await script}; return looking.misfits(); })()`);
+};
