@@ -13,5 +13,8 @@ export const levelOf = (id: 'garden-hut' | 'boathouse'): Level => {
 export const trueLevel = (id: 'garden-hut' | 'boathouse'): Level => {
   const level = levelOf(id);
   const ranges = Object.fromEntries(Object.keys(level.asFound.ranges).map((key) => [key, 0]));
-  return { ...level, asFound: { ...level.asFound, planted: [], ranges: ranges as Level['asFound']['ranges'] } };
+  return {
+    ...level,
+    asFound: { ...level.asFound, planted: [], ranges: ranges as Level['asFound']['ranges'] },
+  };
 };
