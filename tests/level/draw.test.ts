@@ -25,7 +25,9 @@ describe('the integer generator', () => {
   });
 
   it('keeps a bell draw inside its range and centered', () => {
-    const draws = Array.from({ length: 4000 }, (_, i) => spread({ seed: 3, place: `board.${i}`, purpose: 'x' }, 0.25));
+    const draws = Array.from({ length: 4000 }, (_, i) =>
+      spread({ seed: 3, place: `board.${i}`, purpose: 'x' }, 0.25),
+    );
     expect(Math.max(...draws.map(Math.abs))).toBeLessThan(0.25);
     expect(Math.abs(draws.reduce((a, b) => a + b, 0) / draws.length)).toBeLessThan(0.25 * 0.03);
   });

@@ -1,0 +1,42 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { play } from '../../src/core/hands/play';
+import { levelOf } from '../site/levels';
+import { launchBrowser, openPage } from './support/browser';
+
+/** Every screen, by an independent judge of accessibility: nothing serious, nothing critical. */
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser(inject('browser'));
+});
+afterAll(() => browser.close());
+
+const acts = play(levelOf('garden-hut'), 'expert', { seed: 7, mode: 'own' }).steps.map(
+  ({ action }) => action,
+);
+const site = 'level=garden-hut&seed=7&screen=site&mode=list';
+
+describe.each(['day', 'night'] as const)('by %s', (theme) => {
+  it.each<[string, string, number, 'start' | 'talk' | 'site' | 'debrief' | undefined]>([
+    ['jobs', '', 0, undefined],
+    ['tailgate talk', 'level=garden-hut&screen=talk', 0, undefined],
+    ['site at the start', site, 0, undefined],
+    ['site in the middle', site, 150, undefined],
+    ['debrief', site, acts.length, 'debrief'],
+  ])('%s', async (_, query, count, screen) => {
+    const { page, close } = await openPage(browser, `${inject('base')}?lang=es&theme=${theme}&${query}`, {
+      theme,
+    });
+    for (const action of acts.slice(0, count)) await page.evaluate((one) => window.__tt.do(one), action);
+    if (screen) await page.evaluate((one) => window.__tt.go(one), screen);
+    await page.waitForTimeout(300);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(
+      grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(' | ')}`),
+    ).toEqual([]);
+    await close();
+  });
+});
