@@ -83,7 +83,7 @@ describe('the garden hut in a browser', () => {
   it('goes on at the same act after the tab is killed', async () => {
     const { page, close } = await openPage(browser, `${inject('base')}${query}`);
     const some = script.slice(0, 60);
-    for (const action of some) await page.evaluate((one) => window.__tt.do(one), action);
+    await page.evaluate((all) => all.forEach((one) => window.__tt.do(one)), some);
     await page.evaluate(() => window.__tt.settled());
     const before = await page.evaluate(() => window.__tt.digest());
     const again = await page.context().newPage();
