@@ -221,8 +221,8 @@ const drawWords = (ink: Ink, { input, camera, palette }: Lettered, words: Drawin
   // On a narrow picture the upper corner belongs to the roof; the mark goes where the wall runs out.
   const small = area.width < 560 * ratio;
   const at: Point = small
-    ? [area.x + area.width - 62 * ratio, area.y + area.height - 34 * ratio]
-    : [area.x + area.width - 100 * ratio, area.y + 92 * ratio];
+    ? [area.x + area.width - 88 * ratio, area.y + area.height - 34 * ratio]
+    : [area.x + area.width - 116 * ratio, area.y + 92 * ratio];
   drawAxisMark({ ink, camera, at, ratio, palette }, small ? { ...words, ticks: '' } : words);
 };
 
