@@ -8,5 +8,5 @@ export const said = (view: View, act: PlannedAction): Action | undefined => {
   const shown = view.seen.look(act);
   if (shown === undefined) return undefined;
   const { division } = tools[act.tool];
-  return { ...act, said: typeof shown === 'number' ? Math.round(shown / division) * division : shown };
+  return { ...act, said: typeof shown === 'number' ? Math.round(shown / division) * division + 0 : shown };
 };

@@ -1,10 +1,10 @@
-import { ends, sides, type End } from '../../roof/side';
-import { levelLength } from '../../instruments/rows';
-import { rafterId, type JointId, type RafterId } from '../../site/ids';
-import { boardFor } from './boards';
+import { ends, sides } from '../../roof/side';
+import { rafterId } from '../../site/ids';
+import { atHeight, byEye, centred, farByEye, levelled, sitting } from './endProofs';
+import { endRafters, middleStation, nailUp, pinned, setUp } from './pairs';
 import { provePlane } from './proofs';
 import { wait, type Task } from './task';
-import { freshNumber, held, home, stands, type PlannedAction, type View } from './view';
+import { stands, type PlannedAction, type View } from './view';
 
 /** Setting the ridge: post it, land it, prove it with the end pairs, nail those, brace it, lock its middle, let go. */
 
@@ -63,13 +63,6 @@ const landRidge: Task = {
   },
 };
 
-const endRafters = ({ last }: View): readonly RafterId[] =>
-  [1, last].flatMap((n) => sides.map((side) => rafterId(side, n)));
-
-/** Once one end rafter is nailed home at both its ends the ridge does not move any more. */
-const pinned = (view: View): boolean =>
-  endRafters(view).some((id) => home(view, `ridge:${id}`) && home(view, `heel:${id}`));
-
 const proveEnds: Task = {
   code: 'proveEnds',
   serves: ['O5', 'C2', 'C3'],
@@ -82,7 +75,9 @@ const proveEnds: Task = {
   acts: (view) => {
     const up = setUp(view, endRafters(view));
     if (pinned(view)) return up;
-    const steps = view.careful ? [atHeight, centred, () => up, sitting, levelled] : [() => up, byEye];
+    const steps = view.careful
+      ? [atHeight, centred, () => up, sitting, levelled]
+      : [farByEye, () => up, byEye];
     for (const step of steps) {
       const acts = step(view);
       if (acts.length > 0) return acts;
@@ -90,124 +85,6 @@ const proveEnds: Task = {
     return [];
   },
 };
-
-/** Rafters to put up, each to its mark and tacked at ridge and heel before the next. */
-export const setUp = (view: View, ids: readonly RafterId[]): readonly PlannedAction[] =>
-  ids.flatMap((id): readonly PlannedAction[] => {
-    const tacks = (['ridge', 'heel'] as const)
-      .map((kind): JointId => `${kind}:${id}`)
-      .filter((joint) => !held(view, joint))
-      .map((joint): PlannedAction => ({ type: 'tack', joint, nails: 2 }));
-    if (stands(view, id)) return tacks;
-    const board = boardFor(view);
-    return board ? [{ type: 'place', member: id, at: 'mark', board }, ...tacks] : [];
-  });
-
-/** A ridge that reads nearer than this to its figure is left, inches: three quarters of a division. Ours. */
-const nearEnough = 3 / 64;
-const snap = (value: number): number => Math.round(value * 64) / 64;
-
-/** When the last end joint at the ridge was fastened: readings before it were of a ridge that carried nothing. */
-const tackedAt = (view: View): number => {
-  const joints = endRafters(view).map((id): JointId => `ridge:${id}`);
-  if (!joints.every((joint) => held(view, joint))) return -1;
-  return Math.max(...joints.map((joint) => view.lastly('tacked', joint)));
-};
-
-const atHeight = (view: View): readonly PlannedAction[] => {
-  const figure = view.roof.ridges[0]?.topHeight ?? 0;
-  return ridgeReads(view, { word: 'height', moved: 'raised', figure: () => figure });
-};
-
-const centred = (view: View): readonly PlannedAction[] =>
-  ridgeReads(view, { word: 'centre', moved: 'shifted', figure: (end) => middle(view, end) });
-
-/** Half of what the walls read apart at that end, less half the ridge; the plan's span where nobody taped it. */
-const middle = (view: View, end: End): number => {
-  const width = view.said('tape', `width.${end}`)?.value;
-  return (
-    (typeof width === 'number' ? width : view.seen.level.plan.span) / 2 -
-    view.seen.level.plan.ridge.thickness / 2
-  );
-};
-
-type Wanted = {
-  readonly word: 'height' | 'centre';
-  readonly moved: 'raised' | 'shifted';
-  readonly figure: (end: End) => number;
-};
-
-/** Reads both ends, then moves what is off, then reads again what was moved. */
-const ridgeReads = (view: View, { word, moved, figure }: Wanted): readonly PlannedAction[] => {
-  const told = ends.map((end) => {
-    const since = Math.max(view.lastly('ridgeLanded'), view.lastly(moved, end), tackedAt(view));
-    const value = freshNumber(view, { tool: 'tape', at: `ridge.${end}.${word}` }, since);
-    return { end, off: value === undefined ? undefined : value - figure(end) };
-  });
-  const moves = told.flatMap(({ end, off }): readonly PlannedAction[] => {
-    if (off === undefined || Math.abs(off) <= nearEnough) return [];
-    return [
-      moved === 'raised'
-        ? { type: 'raise', end, by: -snap(off) }
-        : { type: 'shift', member: 'ridge', at: end, by: -snap(off) },
-    ];
-  });
-  const reads = told
-    .filter(({ off }) => off === undefined)
-    .map(({ end }): PlannedAction => ({ type: 'read', tool: 'tape', at: `ridge.${end}.${word}` }));
-  return [...reads, ...moves];
-};
-
-/** A light at each end heel, by the rule; one read a heel since its end was last moved. */
-const sitting = (view: View): readonly PlannedAction[] =>
-  endRafters(view).flatMap((id): readonly PlannedAction[] => {
-    const end: End = id.endsWith('.1') ? 'A' : 'B';
-    const since = Math.max(
-      view.lastly('raised', end),
-      view.lastly('shifted', end),
-      view.lastly('placed', id),
-    );
-    return freshNumber(view, { tool: 'rule', at: `heel:${id}` }, since) === undefined
-      ? [{ type: 'read', tool: 'rule', at: `heel:${id}` }]
-      : [];
-  });
-
-/** Nothing read: light at a heel or a plumb cut is closed by as much as an eye makes it. */
-const byEye = (view: View): readonly PlannedAction[] =>
-  endRafters(view).flatMap((id): readonly PlannedAction[] => {
-    const end: End = id.endsWith('.1') ? 'A' : 'B';
-    const seat = view.seen.seenApart(`heel:${id}`);
-    if (seat > 0) return [{ type: 'raise', end, by: -seat }];
-    const cut = view.seen.seenApart(`ridge:${id}`);
-    return cut > 0 ? [{ type: 'shift', member: 'ridge', at: end, by: id.includes('yard') ? cut : -cut }] : [];
-  });
-
-/** The level from both ends: its bias shows with the other sign, so the mean is true. */
-const levelled = (view: View): readonly PlannedAction[] => {
-  const since = Math.max(tackedAt(view), view.lastly('raised', 'A'), view.lastly('raised', 'B'));
-  const told = ends.map((from) => freshNumber(view, { tool: 'level', at: 'ridge', from }, since));
-  const unread = ends.filter((_, i) => told[i] === undefined);
-  if (unread.length > 0) return unread.map((from) => ({ type: 'read', tool: 'level', at: 'ridge', from }));
-  const { length } = view.seen.level.plan;
-  const rise = (((told[0] ?? 0) + (told[1] ?? 0)) / 2) * (length / levelLength);
-  const allowed = (view.seen.level.tolerances.ridgeLevelIn10ft * length) / 120;
-  return Math.abs(rise) > allowed ? [{ type: 'raise', end: 'B', by: -snap(rise) }] : [];
-};
-
-/** What nails a rafter home, as far as there is something to nail into. */
-export const nailUp = (
-  view: View,
-  id: RafterId,
-  kinds: readonly ('ridge' | 'heel' | 'heelTie')[],
-): readonly PlannedAction[] =>
-  kinds
-    .map((kind): JointId => `${kind}:${id}`)
-    .filter(
-      (joint) =>
-        !home(view, joint) &&
-        (!joint.startsWith('heelTie') || stands(view, `joist.${Number(id.split('.')[2])}`)),
-    )
-    .map((joint) => ({ type: 'nailOff', joint }));
 
 const nailEnds: Task = {
   code: 'nailEnds',
@@ -232,15 +109,6 @@ const braceRidge: Task = {
       .filter((end) => !stands(view, `brace.across.${end}`))
       .map((from) => ({ type: 'brace', kind: 'across', from, to: 'floor' }) as const),
   ],
-};
-
-/** The station nearest the ridge's middle. */
-export const middleStation = ({ stations, seen }: View): number => {
-  const half = seen.level.plan.length / 2;
-  return stations.reduce(
-    (best, x, i) => (Math.abs(x - half) < Math.abs((stations[best - 1] ?? 0) - half) ? i + 1 : best),
-    1,
-  );
 };
 
 const lockMiddle: Task = {

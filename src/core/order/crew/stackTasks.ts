@@ -1,7 +1,7 @@
 import { gaugeBlock } from '../../instruments/rows';
 import { across, sides, type Side } from '../../roof/side';
 import { blockId, rafterId, type BlockId, type JointId } from '../../site/ids';
-import { middleStation, nailUp, setUp } from './ridgeTasks';
+import { middleStation, nailUp, setUp } from './pairs';
 import { provePlane } from './proofs';
 import { wait, type Task, type Wait } from './task';
 import { held, home, stands, type PlannedAction, type View } from './view';

@@ -1,0 +1,49 @@
+import { sides } from '../../roof/side';
+import { rafterId, type JointId, type RafterId } from '../../site/ids';
+import { boardFor } from './boards';
+import { held, home, stands, type PlannedAction, type View } from './view';
+
+/** Rafters and pairs as a crew thinks of them: which are the ends, which the middle, what sets one up and nails it home. */
+
+export const endRafters = ({ last }: View): readonly RafterId[] =>
+  [1, last].flatMap((n) => sides.map((side) => rafterId(side, n)));
+
+/** Once one end rafter is nailed home at both its ends the ridge does not move any more. */
+export const pinned = (view: View): boolean =>
+  endRafters(view).some((id) => home(view, `ridge:${id}`) && home(view, `heel:${id}`));
+
+/** Rafters to put up, each to its mark and tacked at ridge and heel before the next. */
+export const setUp = (view: View, ids: readonly RafterId[]): readonly PlannedAction[] =>
+  ids.flatMap((id): readonly PlannedAction[] => {
+    const tacks = (['ridge', 'heel'] as const)
+      .map((kind): JointId => `${kind}:${id}`)
+      .filter((joint) => !held(view, joint))
+      .map((joint): PlannedAction => ({ type: 'tack', joint, nails: 2 }));
+    if (stands(view, id)) return tacks;
+    const board = boardFor(view);
+    return board ? [{ type: 'place', member: id, at: 'mark', board }, ...tacks] : [];
+  });
+
+/** What nails a rafter home, as far as there is something to nail into. */
+export const nailUp = (
+  view: View,
+  id: RafterId,
+  kinds: readonly ('ridge' | 'heel' | 'heelTie')[],
+): readonly PlannedAction[] =>
+  kinds
+    .map((kind): JointId => `${kind}:${id}`)
+    .filter(
+      (joint) =>
+        !home(view, joint) &&
+        (!joint.startsWith('heelTie') || stands(view, `joist.${Number(id.split('.')[2])}`)),
+    )
+    .map((joint) => ({ type: 'nailOff', joint }));
+
+/** The station nearest the ridge's middle. */
+export const middleStation = ({ stations, seen }: View): number => {
+  const half = seen.level.plan.length / 2;
+  return stations.reduce(
+    (best, x, i) => (Math.abs(x - half) < Math.abs((stations[best - 1] ?? 0) - half) ? i + 1 : best),
+    1,
+  );
+};
