@@ -112,7 +112,8 @@ const ridgeSpots = (seen: Observation): readonly Spot[] => {
 const place = (member: MemberId, at: PlaceAt, label: string = at): Offer => ({
   id: `place.${at}`,
   label: ['act', 'place', label],
-  act: () => ({ type: 'place', member, at }),
+  act: () =>
+    member === 'ridge' ? { type: 'place', member, at, board: 'board.ridge' } : { type: 'place', member, at },
 });
 
 /** Boards still on the pile, those called bad last. */

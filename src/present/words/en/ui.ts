@@ -185,7 +185,7 @@ export const ui = {
     less: 'less',
     greater: 'more',
     hair: { under: 'a hair under', on: 'on the line', over: 'a hair over' },
-    hairSaid: { under: 'less a hair', on: '', over: 'and a hair' },
+    hairSaid: { under: 'less a hair', over: 'and a hair' },
     minus: 'below / short',
     plus: 'above / long',
   },

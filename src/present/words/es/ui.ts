@@ -186,7 +186,7 @@ export const ui: typeof en = {
     less: 'menos',
     greater: 'más',
     hair: { under: 'un pelo menos', on: 'en la raya', over: 'un pelo más' },
-    hairSaid: { under: 'menos un pelo', on: '', over: 'y un pelo' },
+    hairSaid: { under: 'menos un pelo', over: 'y un pelo' },
     minus: 'abajo / corto',
     plus: 'arriba / largo',
   },

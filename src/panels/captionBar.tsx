@@ -1,0 +1,23 @@
+import type { Caption } from '../present/caption';
+import type { Messages } from '../present/words/messages';
+import { FiguredText } from './figuredText';
+
+/** What was just done or said. Consequences wait their turn; a stop is told at once. */
+export const CaptionBar = ({ words, caption }: { readonly words: Messages; readonly caption: Caption }) => (
+  <div class={`caption ${caption.tone === 'stop' ? 'stop' : ''}`}>
+    <p aria-live="polite">
+      {caption.tone !== 'stop' && (
+        <>
+          <b>{caption.who}</b> <FiguredText text={caption.text} />
+        </>
+      )}
+    </p>
+    <p role="alert" aria-live="assertive">
+      {caption.tone === 'stop' && (
+        <>
+          <b>{words.ui.caption.lead}</b> {caption.text}
+        </>
+      )}
+    </p>
+  </div>
+);

@@ -1,0 +1,49 @@
+import { useEffect } from 'preact/hooks';
+import { toolset } from '../present/work/toolset';
+import { wordsOf, type Desk } from './desk';
+import { ToolIcon } from './toolIcons';
+import { useSignal } from './useSignal';
+
+/** The tools lying on the deck: one is in hand. Touched, by arrow keys or by letter. */
+export const ToolRail = ({ desk }: { readonly desk: Desk }) => {
+  const tool = useSignal(desk.tool);
+  const { keys } = useSignal(desk.settings);
+  const words = wordsOf(desk);
+  useEffect(() => {
+    document.querySelector(`[data-tool="${tool}"]`)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [tool]);
+  const take = (index: number): void => {
+    const next = toolset[(index + toolset.length) % toolset.length];
+    if (!next) return;
+    desk.tool.value = next.tool;
+    desk.spot.value = undefined;
+    document.querySelector<HTMLElement>(`[data-tool="${next.tool}"]`)?.focus();
+  };
+  const onKey = (event: KeyboardEvent): void => {
+    const at = toolset.findIndex((row) => row.tool === tool);
+    const by = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }[event.key];
+    if (by === undefined) return;
+    event.preventDefault();
+    take(at + by);
+  };
+  return (
+    <div class="rail" role="radiogroup" aria-label={words.ui.site.tools} onKeyDown={onKey}>
+      {toolset.map((row, i) => (
+        <button
+          type="button"
+          role="radio"
+          key={row.tool}
+          data-tool={row.tool}
+          class={`tool ${i > 0 && toolset[i - 1]?.group !== row.group ? 'first' : ''}`}
+          aria-checked={tool === row.tool}
+          tabIndex={tool === row.tool ? 0 : -1}
+          {...(keys ? { 'aria-keyshortcuts': row.key } : {})}
+          onClick={() => take(i)}
+        >
+          <ToolIcon tool={row.tool} />
+          <span>{words.trade.tool[row.tool]}</span>
+        </button>
+      ))}
+    </div>
+  );
+};
