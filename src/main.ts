@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals-core';
-import { render, h } from 'preact';
+import { h, options, render } from 'preact';
 import './panels/fonts.css';
 import './panels/look.css';
 import './panels/site.css';
@@ -20,6 +20,9 @@ import { memoryStore, type Store } from './session/store';
 import { deckPicture, drawings } from './scenes/drawings';
 
 /** Wires the parts; the only file that knows them all. */
+
+// A key may come before the last one has been drawn. Drawing at once, what is shown is always what the next key acts on.
+options.debounceRendering = (draw) => draw();
 
 const levelFiles = import.meta.glob<string>('../levels/*/*.json', {
   query: '?raw',

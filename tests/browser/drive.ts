@@ -8,7 +8,14 @@ import { toolset, type Tool } from '../../src/present/work/toolset';
 /** Works the site as a person would: by pointer alone, or by keyboard alone. */
 
 /** Where an act is found in the tools: tool, place, offer, and what has to be picked. */
-export type Found = { readonly tool: Tool; readonly key: string; readonly spot: Spot; readonly index: number; readonly offer: Offer; readonly pick: Picked };
+export type Found = {
+  readonly tool: Tool;
+  readonly key: string;
+  readonly spot: Spot;
+  readonly index: number;
+  readonly offer: Offer;
+  readonly pick: Picked;
+};
 
 /** Looks an act up among everything the tools offer; undefined when no tool offers it. */
 export const findAct = (attempt: Attempt, action: Action): Found | undefined => {
@@ -24,13 +31,15 @@ export const findAct = (attempt: Attempt, action: Action): Found | undefined => 
   return undefined;
 };
 
-const sorted = (action: Action): Action => Object.fromEntries(Object.entries(action).sort(([a], [b]) => (a < b ? -1 : 1))) as Action;
+const sorted = (action: Action): Action =>
+  Object.fromEntries(Object.entries(action).sort(([a], [b]) => (a < b ? -1 : 1))) as Action;
 
 const picksOf = ({ picker }: Offer, action: Action): readonly Picked[] => {
   if (!picker) return [''];
   if (picker.kind === 'choice') return picker.options.map(({ value }) => value);
   const numbers = Object.values(action).filter((value): value is number => typeof value === 'number');
-  return numbers.flatMap((value) => [value, -value]);
+  const [least, most] = picker.kind === 'length' ? [picker.from, picker.to] : [-Infinity, Infinity];
+  return numbers.flatMap((value) => [value, -value]).filter((value) => value >= least && value <= most);
 };
 
 const pointerStrides = [

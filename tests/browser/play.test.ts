@@ -23,7 +23,7 @@ const script: readonly Action[] = play(level, 'expert', { seed, mode: 'own' }).s
 
 const query = `?lang=en&theme=day&level=garden-hut&seed=${seed}&mode=own&screen=site`;
 
-/** A window just wide enough for the list of places; the section is the quickest view to draw in software. */
+/** A window just wide enough for the list of places; the side view is the quickest to draw in software. */
 const room = { width: 1000, height: 640 };
 
 const inPage = (page: Page): Promise<Attempt> =>
@@ -58,7 +58,7 @@ describe('the garden hut in a browser', () => {
     async (_, how) => {
       const { page, errors, requests, close } = await openPage(browser, `${inject('base')}${query}`);
       await page.setViewportSize(room);
-      await page.evaluate(() => window.__tt.show({ view: 'section' }));
+      await page.evaluate(() => window.__tt.show({ view: 'side' }));
       const loaded = requests.length;
       await playAll(page, how);
       const attempt = await inPage(page);
