@@ -10,7 +10,8 @@ import type { Working } from './working';
 type Props = { readonly desk: Desk; readonly attempt: Attempt; readonly working: Working };
 
 /** Every place the tool can be put to, by name and in walking order: the drawing told in words, and gone through by arrow keys. */
-export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
+export const SpotList = ({ desk, attempt, working }: Props) => {
+  const { spots, at } = working;
   const words = wordsOf(desk);
   const { units } = useSignal(desk.settings);
   const host = useRef<HTMLDivElement>(null);
@@ -25,11 +26,6 @@ export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
     desk.spot.value = id;
     setOpen(false);
   };
-  const step = (by: number): void => {
-    const next = spots[(at + by + spots.length) % spots.length];
-    if (next) choose(next.id);
-  };
-  const here = spots[at];
   const onKey = (event: KeyboardEvent): void => {
     const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: spots.length - 1 }[event.key];
     const next = to === undefined ? undefined : spots[Math.min(spots.length - 1, Math.max(0, to))];
@@ -39,20 +35,7 @@ export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
   };
   return (
     <>
-      <div class="stepper">
-        <button type="button" class="btn" aria-label={words.ui.site.before} onClick={() => step(-1)}>
-          ‹
-        </button>
-        <button type="button" class="btn here" aria-expanded={open} onClick={() => setOpen(!open)}>
-          <span>{here && spotName(words, here)}</span>
-          <span class="state">
-            {at + 1}/{spots.length}
-          </span>
-        </button>
-        <button type="button" class="btn" aria-label={words.ui.site.after} onClick={() => step(1)}>
-          ›
-        </button>
-      </div>
+      <Stepper desk={desk} working={working} open={open} setOpen={setOpen} />
       <div
         class={`spots ${open ? 'open' : ''}`}
         role="listbox"
@@ -73,11 +56,42 @@ export const SpotList = ({ desk, attempt, working: { spots, at } }: Props) => {
           >
             <span>{spotName(words, spot)}</span>
             <span class="state">
-              <FiguredText text={seenAt(words, attempt, spot, units)} />
+              <FiguredText text={seenAt(words, attempt, { spot, units })} />
             </span>
           </div>
         ))}
       </div>
     </>
+  );
+};
+
+type StepperProps = Pick<Props, 'desk' | 'working'> & {
+  readonly open: boolean;
+  readonly setOpen: (open: boolean) => void;
+};
+
+/** Where there is little room: one place, a step to its neighbors, and the whole list at a touch. */
+const Stepper = ({ desk, working: { spots, at }, open, setOpen }: StepperProps) => {
+  const words = wordsOf(desk);
+  const here = spots[at];
+  const step = (by: number) => (): void => {
+    desk.spot.value = spots[(at + by + spots.length) % spots.length]?.id;
+    setOpen(false);
+  };
+  return (
+    <div class="stepper">
+      <button type="button" class="btn" aria-label={words.ui.site.before} onClick={step(-1)}>
+        ‹
+      </button>
+      <button type="button" class="btn here" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <span>{here && spotName(words, here)}</span>
+        <span class="state">
+          {at + 1}/{spots.length}
+        </span>
+      </button>
+      <button type="button" class="btn" aria-label={words.ui.site.after} onClick={step(1)}>
+        ›
+      </button>
+    </div>
   );
 };

@@ -11,7 +11,7 @@ type Props = { readonly desk: Desk; readonly session: Session; readonly costly: 
 /** The roof as it stood, to slide along: a ruled line with a plumb bob on it, and the costly moments numbered. */
 export const Strip = ({ desk, session, costly }: Props) => {
   const words = wordsOf(desk);
-  const { theme, lang } = useSignal(desk.settings);
+  useSignal(desk.settings);
   const attempt = session.attempt.value;
   const shots = stripOf(attempt);
   const [at, setAt] = useState(shots.length - 1);
@@ -21,36 +21,16 @@ export const Strip = ({ desk, session, costly }: Props) => {
     <section class="strip" aria-label={strip}>
       <div class="shots" style={`--shots:${shots.length}`}>
         {shots.map((shot, i) => (
-          <button
-            type="button"
-            class="shot"
+          <ShotButton
             key={shot.steps}
-            aria-pressed={i === at}
-            aria-label={`${step(shot.steps)}: ${says(shot)}`}
-            onClick={() => setAt(i)}
-          >
-            <Picture
-              label={says(shot)}
-              deps={[shot.steps, theme, lang]}
-              draw={(canvas) =>
-                desk.drawings.thumb(canvas, {
-                  attempt: stoodAt(session, shot.steps),
-                  corner: 'street',
-                  theme,
-                  lang,
-                })
-              }
-            />
-            <span class="dots">
-              {costly.map((finding, n) =>
-                shotOf(shots, finding) === i ? (
-                  <span class="dot tn" key={n}>
-                    {n + 1}
-                  </span>
-                ) : null,
-              )}
-            </span>
-          </button>
+            desk={desk}
+            session={session}
+            shot={shot}
+            says={`${step(shot.steps)}: ${says(shot)}`}
+            numbers={costly.flatMap((finding, n) => (shotOf(shots, finding) === i ? [n + 1] : []))}
+            chosen={i === at}
+            choose={() => setAt(i)}
+          />
         ))}
         <input
           type="range"
@@ -82,3 +62,39 @@ export const Strip = ({ desk, session, costly }: Props) => {
 /** The first state that shows what a finding's step did. */
 const shotOf = (shots: readonly Shot[], { step }: Finding): number =>
   step === undefined ? -1 : shots.findIndex(({ steps }) => steps > step);
+
+type ShotProps = Omit<Props, 'costly'> & {
+  readonly shot: Shot;
+  readonly says: string;
+  /** Of the costly moments that lie here. */
+  readonly numbers: readonly number[];
+  readonly chosen: boolean;
+  readonly choose: () => void;
+};
+
+const ShotButton = ({ desk, session, shot, says, numbers, chosen, choose }: ShotProps) => {
+  const { theme, lang } = useSignal(desk.settings);
+  return (
+    <button type="button" class="shot" aria-pressed={chosen} aria-label={says} onClick={choose}>
+      <Picture
+        label={says}
+        deps={[shot.steps, theme, lang]}
+        draw={(canvas) =>
+          desk.drawings.thumb(canvas, {
+            attempt: stoodAt(session, shot.steps),
+            corner: 'street',
+            theme,
+            lang,
+          })
+        }
+      />
+      <span class="dots">
+        {numbers.map((n) => (
+          <span class="dot tn" key={n}>
+            {n}
+          </span>
+        ))}
+      </span>
+    </button>
+  );
+};

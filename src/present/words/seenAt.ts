@@ -6,7 +6,11 @@ import { readingText, type Units } from './numbers';
 import { pick } from './spotNames';
 
 /** What is seen at a place, in a few words and without a verdict: nails, the last reading said, what was called. */
-export const seenAt = (words: Messages, attempt: Attempt, spot: Spot, units: Units = 'feet'): string => {
+export const seenAt = (
+  words: Messages,
+  attempt: Attempt,
+  { spot, units }: { readonly spot: Spot; readonly units: Units },
+): string => {
   const { site } = attempt;
   if (spot.reading) return readAt(words, attempt, { reading: spot.reading, units });
   if (spot.id.startsWith('judge@')) return calledAs(words, site.judged[spot.member]?.call);

@@ -27,10 +27,13 @@ const chalk: Task = {
       })),
 };
 
-/** Figured height of a collar's lower edge above the plates; two thirds of the rise where the plan figures none. */
-const collarHeight = ({ roof, seen }: View): number =>
-  roof.ties.find(({ kind }) => kind === 'collar')?.height ??
-  (seen.level.plan.span / 2) * gradient(seen.level.plan.slope) * (2 / 3);
+/** Figured height of a collar's lower edge above the plates, to the sixteenth a tape gives; two thirds of the rise where the plan figures none. */
+const collarHeight = ({ roof, seen }: View): number => {
+  const figured =
+    roof.ties.find(({ kind }) => kind === 'collar')?.height ??
+    (seen.level.plan.span / 2) * gradient(seen.level.plan.slope) * (2 / 3);
+  return Math.round(figured * 16) / 16;
+};
 
 const upperIds = (view: View): readonly (`collar.${number}` | `strap.${number}`)[] =>
   upperStations(view.seen.level).map((n) =>

@@ -111,7 +111,10 @@ export const ui = {
     plate: 'plate',
     ridgeTop: 'ridge top',
   },
-  view: { section: (n: number) => `Section at ${n}, toward B`, side: 'Side along the ridge, from the street' },
+  view: {
+    section: (n: number) => `Section at ${n}, toward B`,
+    side: 'Side along the ridge, from the street',
+  },
   act: {
     place: {
       mark: 'Set it on its mark',
