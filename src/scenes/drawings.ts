@@ -12,7 +12,8 @@ import type { ReadingPicture } from './instruments/readingPicture';
 import { deckTile } from './ink/deck';
 import type { Theme } from './ink/palette';
 import { drawThumb } from './overview/drawThumb';
-import { createStage, type StageView } from './stage';
+import { createStage } from './stage';
+import type { StageView } from './stageView';
 
 /** The drawings as the panels ask for them: the stage, the small pictures of a site, the pictures of readings. */
 

@@ -1,37 +1,7 @@
-import type { FiguredRoof } from '../core/roof/figured';
-import type { Level } from '../core/level/level';
-import type { Pose } from '../core/site/pose';
-import type { SiteState } from '../core/site/state';
-import type { Corner } from './ink/camera';
-import type { Theme } from './ink/palette';
-import type { ReadingPicture } from './instruments/readingPicture';
 import { startGame, type StageGame } from './stageGame';
 import { createHands } from './stageHands';
 import { createPainter, type Painter } from './stagePainter';
-import type { Insets, ViewName } from './stageLayout';
-import type { DrawingWords } from './overview/words';
-
-/** All that the stage needs to draw a moment. Give the same objects again for what did not change: it compares them. */
-export type StageView = {
-  readonly level: Level;
-  readonly site: SiteState;
-  readonly pose: Pose;
-  readonly figured: FiguredRoof;
-  readonly view: ViewName;
-  readonly corner: Corner;
-  readonly selected: string | undefined;
-  readonly theme: Theme;
-  readonly words: DrawingWords;
-  /** For view 'joint': a joint id such as `ridge:rafter.street.4`. */
-  readonly joint?: string;
-  /** For view 'reading'. */
-  readonly reading?: ReadingPicture;
-  readonly insets: Insets;
-  /** Station the section stands before; else the selected rafter's, else the last one placed. */
-  readonly station?: number;
-  /** Side the side view is seen from; street when absent. */
-  readonly from?: 'street' | 'yard';
-};
+import type { StageView } from './stageView';
 
 export type StageOptions = {
   /** Cross-fades become cuts. */
@@ -60,75 +30,95 @@ export type Stage = {
 const mostRatio = 2;
 const ratioNow = (): number => Math.min(mostRatio, Math.max(1, window.devicePixelRatio || 1));
 
+type Size = { readonly width: number; readonly height: number; readonly ratio: number };
+
+const sizeOf = (host: HTMLElement) => (): Size => ({
+  width: Math.max(1, host.clientWidth),
+  height: Math.max(1, host.clientHeight),
+  ratio: ratioNow(),
+});
+
+/** What a stage is at the moment: the last view asked for, the engine once it runs, and whether it is over. */
+type Now = {
+  readonly painter: Painter;
+  readonly size: () => Size;
+  readonly listeners: Set<(id: string | undefined) => void>;
+  last: StageView | undefined;
+  running: StageGame | undefined;
+  gone: boolean;
+};
+
+const again = ({ last, running, gone, painter }: Now): void => {
+  if (!last || !running || gone) return;
+  painter.paint(running.scene, last);
+  running.wake();
+};
+
+const resized = (now: Now): void => {
+  const { width, height, ratio } = now.size();
+  if (now.running && !now.gone) now.running.resize(width, height, ratio);
+  again(now);
+};
+
+const handsOn = (host: HTMLElement, now: Now): { readonly destroy: () => void } =>
+  createHands(host, {
+    tap: (x, y) => {
+      const id = now.painter.pick(x, y);
+      for (const call of now.listeners) call(id);
+    },
+    move: (by) => {
+      if (!now.running || now.last?.view !== 'overview') return;
+      now.painter.nudge(now.running.scene, by);
+      now.running.wake();
+    },
+    settle: () => {
+      again(now);
+    },
+  });
+
+const showOn =
+  (now: Now, game: Promise<StageGame>): Stage['show'] =>
+  async (view) => {
+    now.last = view;
+    now.running = await game;
+    await fontsReady();
+    // Another view may have been asked for while the engine and the fonts were coming.
+    if (now.last === view) again(now);
+  };
+
 export const createStage = (host: HTMLElement, options: StageOptions): Stage => {
   host.style.overflow = 'hidden';
   host.style.touchAction = 'none';
-  const listeners = new Set<(id: string | undefined) => void>();
-  const size = (): { width: number; height: number; ratio: number } => ({
-    width: Math.max(1, host.clientWidth),
-    height: Math.max(1, host.clientHeight),
-    ratio: ratioNow(),
-  });
-  let gone = false;
-  let last: StageView | undefined;
-  const game: Promise<StageGame> = startGame(host, size(), options.canvasOnly === true);
-  const painter: Painter = createPainter(size, options.reducedMotion);
-  let running: StageGame | undefined;
-
-  const show = async (view: StageView): Promise<void> => {
-    last = view;
-    running = await game;
-    await fontsReady();
-    if (gone || last !== view) return;
-    painter.paint(running.scene, view);
-    running.wake();
-  };
-  const again = (): void => {
-    if (last && running && !gone) {
-      painter.paint(running.scene, last);
-      running.wake();
-    }
-  };
-  const resize = (): void => {
-    const { width, height, ratio } = size();
-    if (running && !gone) running.resize(width, height, ratio);
-    again();
-  };
+  const size = sizeOf(host);
+  const game = startGame(host, size(), options.canvasOnly === true);
+  const painter = createPainter(size, options.reducedMotion);
+  const now: Now = { painter, size, listeners: new Set(), last: undefined, running: undefined, gone: false };
   const watch = new ResizeObserver(() => {
-    if (running && last) resize();
+    if (now.running && now.last) resized(now);
   });
   watch.observe(host);
-  const hands = createHands(host, {
-    tap: (x, y) => {
-      const id = painter.pick(x, y);
-      for (const call of listeners) call(id);
-    },
-    move: (by) => {
-      if (!running || !last || last.view !== 'overview') return;
-      painter.nudge(running.scene, by);
-      running.wake();
-    },
-    settle: again,
-  });
+  const hands = handsOn(host, now);
   return {
-    show,
+    show: showOn(now, game),
     onPick: (call) => {
-      listeners.add(call);
-      return () => listeners.delete(call);
+      now.listeners.add(call);
+      return () => now.listeners.delete(call);
     },
     placeOf: painter.placeOf,
     resetZoom: () => {
       painter.resetZoom();
-      again();
+      again(now);
     },
     zoomBy: (factor) => {
       painter.zoomBy(factor);
-      again();
+      again(now);
     },
-    resize,
-    usesCanvas: () => running?.usesCanvas ?? false,
+    resize: () => {
+      resized(now);
+    },
+    usesCanvas: () => now.running?.usesCanvas ?? false,
     destroy: () => {
-      gone = true;
+      now.gone = true;
       watch.disconnect();
       hands.destroy();
       void game.then((started) => {

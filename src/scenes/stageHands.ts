@@ -17,27 +17,46 @@ const tapSlack = 6;
 /** Wheel quiet for this long counts as let go, ms. */
 const wheelRest = 220;
 
+type Spot = { readonly x: number; readonly y: number };
+
+/** What one finger's move means: alone it moves the picture, with another it scales about the middle of both. */
+const moveOf = (before: Spot, now: Spot, other: Spot | undefined): Parameters<HandsCalls['move']>[0] => {
+  const [dx, dy] = [now.x - before.x, now.y - before.y];
+  if (!other) return { x: dx, y: dy, scale: 1, about: [now.x, now.y] };
+  const apart = (a: Spot): number => Math.hypot(a.x - other.x, a.y - other.y);
+  return {
+    x: dx / 2,
+    y: dy / 2,
+    scale: apart(now) / Math.max(1, apart(before)),
+    about: [(now.x + other.x) / 2, (now.y + other.y) / 2],
+  };
+};
+
+/** Keeps the pointer's later events on the stage. One that is already gone cannot be kept; nothing more comes of it. */
+const keep = (host: HTMLElement, pointer: number): void => {
+  try {
+    host.setPointerCapture(pointer);
+  } catch {
+    return;
+  }
+};
+
+/** How much one step of a wheel scales, a pixel of its travel; ours. */
+const wheelScale = 0.0015;
+
 export const createHands = (host: HTMLElement, calls: HandsCalls): { readonly destroy: () => void } => {
-  const down = new Map<number, { x: number; y: number }>();
+  const down = new Map<number, Spot>();
   let walked = 0;
-  let moved = false;
   let rest: ReturnType<typeof setTimeout> | undefined;
-  const at = (event: PointerEvent | WheelEvent): { x: number; y: number } => {
+  const at = (event: PointerEvent | WheelEvent): Spot => {
     const box = host.getBoundingClientRect();
     return { x: event.clientX - box.left, y: event.clientY - box.top };
   };
   const onDown = (event: PointerEvent): void => {
     if (event.button !== 0) return;
-    if (down.size === 0) {
-      walked = 0;
-      moved = false;
-    }
+    if (down.size === 0) walked = 0;
     down.set(event.pointerId, at(event));
-    try {
-      host.setPointerCapture(event.pointerId);
-    } catch {
-      // A pointer that is already gone cannot be captured; its up event will not come either.
-    }
+    keep(host, event.pointerId);
   };
   const onMove = (event: PointerEvent): void => {
     const before = down.get(event.pointerId);
@@ -47,45 +66,34 @@ export const createHands = (host: HTMLElement, calls: HandsCalls): { readonly de
     if (walked <= tapSlack) return;
     const other = [...down].find(([id]) => id !== event.pointerId)?.[1];
     down.set(event.pointerId, now);
-    moved = true;
-    const half = other ? 0.5 : 1;
-    const scale = other
-      ? Math.hypot(now.x - other.x, now.y - other.y) /
-        Math.max(1, Math.hypot(before.x - other.x, before.y - other.y))
-      : 1;
-    const about = other
-      ? ([(now.x + other.x) / 2, (now.y + other.y) / 2] as const)
-      : ([now.x, now.y] as const);
-    calls.move({ x: (now.x - before.x) * half, y: (now.y - before.y) * half, scale, about });
+    calls.move(moveOf(before, now, other));
   };
   const onUp = (event: PointerEvent): void => {
     const start = down.get(event.pointerId);
     if (!start) return;
     down.delete(event.pointerId);
     if (down.size > 0) return;
-    if (moved) calls.settle();
+    if (walked > tapSlack) calls.settle();
     else if (event.type === 'pointerup') calls.tap(start.x, start.y);
   };
   const onWheel = (event: WheelEvent): void => {
     event.preventDefault();
     const { x, y } = at(event);
-    calls.move({ x: 0, y: 0, scale: Math.exp(-event.deltaY * 0.0015), about: [x, y] });
+    calls.move({ x: 0, y: 0, scale: Math.exp(-event.deltaY * wheelScale), about: [x, y] });
     clearTimeout(rest);
     rest = setTimeout(calls.settle, wheelRest);
   };
-  host.addEventListener('pointerdown', onDown);
-  host.addEventListener('pointermove', onMove);
-  host.addEventListener('pointerup', onUp);
-  host.addEventListener('pointercancel', onUp);
-  host.addEventListener('wheel', onWheel, { passive: false });
+  const off = new AbortController();
+  const { signal } = off;
+  host.addEventListener('pointerdown', onDown, { signal });
+  host.addEventListener('pointermove', onMove, { signal });
+  host.addEventListener('pointerup', onUp, { signal });
+  host.addEventListener('pointercancel', onUp, { signal });
+  host.addEventListener('wheel', onWheel, { passive: false, signal });
   return {
     destroy: () => {
       clearTimeout(rest);
-      host.removeEventListener('pointerdown', onDown);
-      host.removeEventListener('pointermove', onMove);
-      host.removeEventListener('pointerup', onUp);
-      host.removeEventListener('pointercancel', onUp);
-      host.removeEventListener('wheel', onWheel);
+      off.abort();
     },
   };
 };

@@ -16,7 +16,7 @@ import type { Area } from './overview/fit';
 import { memberAt } from './overview/pick';
 import { layoutOf, type StageLayout } from './stageLayout';
 import type { StageScene } from './stageScene';
-import type { StageView } from './stage';
+import type { StageView } from './stageView';
 
 type Size = { readonly width: number; readonly height: number; readonly ratio: number };
 type Zoom = { readonly scale: number; readonly x: number; readonly y: number };

@@ -1,4 +1,4 @@
-import { Scene, GameObjects } from 'phaser';
+import { Scene, type GameObjects } from 'phaser';
 
 /** The layers of the stage from the ground up. */
 export const layers = ['deck', 'before', 'main', 'chosen', 'linked', 'linkedChosen', 'over'] as const;

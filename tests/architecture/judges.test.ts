@@ -172,7 +172,12 @@ describe('names, places and leaks', () => {
   it('of one machine are told, and web paths are not', () => {
     const slash = '/';
     const host = ['registry', 'npmjs', 'org'].join('.');
-    const told = [`cd ${slash}home/anna/roof`, `'${slash}tmp/site'`, `https://${host}/zod`, 'C:\\roofs'];
+    const told = [
+      `cd ${slash}home/anna/roof`,
+      `'${slash}tmp/site'`,
+      `https://${host}/zod`,
+      ['C:', 'roofs'].join('\\'),
+    ];
     expect(leaksIn(file(...told))).toHaveLength(told.length);
     const fine = ['../work/offer', './present/work/spots', 'https://127.0.0.1:4180/', 'src/main.ts'];
     expect(leaksIn(file(...fine))).toEqual([]);

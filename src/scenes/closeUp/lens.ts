@@ -117,5 +117,5 @@ export const nameTicks = (
   ink.textAlign = 'left';
   ink.textBaseline = 'middle';
   ink.fillText(caption, at[0] - all / 2, at[1]);
-  drawMeasure(ink, sixteenth, [at[0] - all / 2 + words + (all - words) / 2, at[1]], lettering);
+  drawMeasure(ink, sixteenth, { at: [at[0] - all / 2 + words + (all - words) / 2, at[1]], lettering });
 };

@@ -24,8 +24,8 @@ export const ridgeScene = ({ shown, rafter, joint, atTop }: Asked): JointScene =
   const scheme = schemeOf(shown);
   const plumb = scheme.common.plumbCutLength;
   const mate = shown.pose.rafters[`rafter.${across(rafter.side)}.${rafter.station}`];
-  const own = rafterPieces(rafter, plumb, 1, 0);
-  const other = mate ? rafterPieces(mate, plumb, -1, -t) : [];
+  const own = rafterPieces(rafter, plumb, { way: 1, from: 0 });
+  const other = mate ? rafterPieces(mate, plumb, { way: -1, from: -t }) : [];
   const { gaps } = rafter;
   const nails = nailsOf(shown.site.joints[`ridge:${joint}` as 'ridge:rafter.yard.1']);
   const through = mate ? 0 : 2;
@@ -84,7 +84,11 @@ const ridgeTop = (t: number): Piece => ({
   light: 0.96,
 });
 
-const rafterPieces = (rafter: RafterPose, plumb: number, way: 1 | -1, from: number): readonly Piece[] => {
+const rafterPieces = (
+  rafter: RafterPose,
+  plumb: number,
+  { way, from }: { readonly way: 1 | -1; readonly from: number },
+): readonly Piece[] => {
   const { m } = edgesOfRafter(rafter, plumb);
   const g = Math.sqrt(1 + m * m);
   const { plumbTop, plumbBottom } = rafter.gaps;

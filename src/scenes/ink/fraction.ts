@@ -32,8 +32,11 @@ const digitSize = 0.78;
 
 type Part = { readonly width: number; readonly draw: (x: number, y: number) => void };
 
+/** Where a measure is set and in what lettering. */
+export type Setting = { readonly at: Point; readonly lettering: Lettering };
+
 /** A measure set with its middle at a point; gives its width back. Device pixels. */
-export const drawMeasure = (ink: Ink, measure: Measure, at: Point, lettering: Lettering): number => {
+export const drawMeasure = (ink: Ink, measure: Measure, { at, lettering }: Setting): number => {
   const parts = partsOf(ink, measure, lettering);
   const width = parts.reduce((sum, part) => sum + part.width, 0);
   let x = at[0] - width / 2;

@@ -6,7 +6,7 @@ import { sheetOf, inkOn } from './pencil';
 import { groundOf, slantAt, type Ground } from './plane';
 import { nothing, type Raster, type Surface } from './raster';
 import { lightAt, surfaceLight } from './surfaceLight';
-import { normalSlants, tonerOf, type Grained, type Toner } from './surfaceTone';
+import { normalSlants, tint, tonerOf, type Grained, type Toner } from './surfaceTone';
 
 /** How a picture is lit. `flat` views wash what lies deeper toward the paper. */
 export type Lighting =
@@ -33,9 +33,8 @@ export const shade = (raster: Raster, shading: Shading): HTMLCanvasElement => {
   const ink = inkOn(canvas);
   const image = ink.createImageData(canvas.width, canvas.height);
   const shaders: (Shader | undefined)[] = new Array<Shader | undefined>(raster.surfaces.length);
-  const sum = new Float32Array(4);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) gather({ raster, shading, shaders, sum }, x, y, image.data);
+  const work: Work = { raster, shading, shaders, sum: new Float32Array(4), data: image.data };
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) gather(work, x, y);
   ink.putImageData(image, 0, 0);
   return canvas;
 };
@@ -45,17 +44,12 @@ type Work = {
   readonly shading: Shading;
   readonly shaders: (Shader | undefined)[];
   readonly sum: Float32Array;
+  readonly data: Uint8ClampedArray;
 };
 
-const color = new Float32Array(3);
-
 /** One device pixel: light is asked once for each surface in it, color at each sample. */
-const gather = (
-  { raster, shading, shaders, sum }: Work,
-  px: number,
-  py: number,
-  data: Uint8ClampedArray,
-): void => {
+const gather = (work: Work, px: number, py: number): void => {
+  const { raster, shading, shaders, sum, data } = work;
   const { fine, width, surface, surfaces } = raster;
   sum.fill(0);
   let last = nothing;
@@ -68,8 +62,8 @@ const gather = (
       const shader = (shaders[id] ??= shaderOf(raster, surfaces[id] as Surface, shading));
       if (id !== last) light = shader.light(x + 0.5, y + 0.5);
       last = id;
-      shader.tone(color, light, x + 0.5, y + 0.5);
-      add(sum, shader, shading, shader.height ? shader.height(x + 0.5, y + 0.5) : 1);
+      shader.tone(light, x + 0.5, y + 0.5);
+      add(work, shader, shader.height ? shader.height(x + 0.5, y + 0.5) : 1);
     }
   const alpha = sum[3] as number;
   if (alpha <= 0) return;
@@ -80,10 +74,10 @@ const gather = (
   data[at + 3] = (alpha / (fine * fine)) * 255;
 };
 
-const add = (sum: Float32Array, { wash }: Shader, { lighting }: Shading, alpha: number): void => {
+const add = ({ sum, shading: { lighting } }: Work, { wash }: Shader, alpha: number): void => {
   const ground = lighting.kind === 'flat' ? lighting.wash.ground : undefined;
   for (let c = 0; c < 3; c++) {
-    const own = color[c] as number;
+    const own = tint[c] as number;
     const washed =
       !ground || wash === 0
         ? own
@@ -116,7 +110,8 @@ type Lit = { readonly lights: Lights; readonly theme: Theme };
 
 const flatLight = (surface: Surface, ground: Ground, { lights, theme }: Lit): Shader['light'] => {
   const light = surfaceLight({ ground, normal: surface.normal }, lights, palettes[theme]);
-  return (x, y) => lightAt(light, lights, x, y);
+  const lit = { light, lights };
+  return (x, y) => lightAt(lit, x, y);
 };
 
 /** A rounded body turns its face from the sun little by little; it takes its shadow from where it stands. */
@@ -127,12 +122,13 @@ const roundLight = (surface: Surface, ground: Ground, { lights, theme }: Lit): S
     ...surfaceLight({ ground, normal: surface.normal }, { ...lights, sky: [] }, palette),
     sun: 1,
   };
+  const sunOnly = { light: { ...own, base: 0, sky: 0 }, lights };
   const { toSun: sunward } = lights;
   return (x, y) => {
     if (!normals) return palette.ambient + 0.2;
     const n = [0, 1, 2].map((i) => slantAt(normals[i as 0 | 1 | 2], x, y)) as [number, number, number];
     const toSun = n[0] * sunward[0] + n[1] * sunward[1] + n[2] * sunward[2];
-    const seen = toSun > 0 && own.sunView ? lightAt({ ...own, base: 0, sky: 0 }, lights, x, y) : 0;
+    const seen = toSun > 0 && own.sunView ? lightAt(sunOnly, x, y) : 0;
     const sky = (0.27 * (0.5 + 0.5 * n[2]) + 0.07) * 0.82;
     return palette.ambient + sky + palette.sunStrength * Math.max(0, toSun) * seen;
   };

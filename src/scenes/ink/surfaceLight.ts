@@ -40,14 +40,19 @@ export const surfaceLight = (
   };
 };
 
+/** A surface with the lights it stands in. */
+export type LitSurface = { readonly light: SurfaceLight; readonly lights: Lights };
+
 /** Light 0…1 at a sample: what is always there, open sky, and sun where nothing stands in its way. */
-export const lightAt = (light: SurfaceLight, lights: Lights, x: number, y: number): number => {
+export const lightAt = (lit: LitSurface, x: number, y: number): number => {
+  const { light } = lit;
   const open = openAt(light, x, y);
-  const seen = light.sunView ? sunAt(light.sunView, lights.sun, x, y) : 0;
+  const seen = light.sunView ? sunAt(light.sunView, lit, [x, y]) : 0;
   return light.base + light.sky * (0.38 + 0.62 * open) + light.sun * seen;
 };
 
-const sunAt = (view: Ground, { width, height, depth }: Raster, x: number, y: number): number => {
+const sunAt = (view: Ground, { lights }: LitSurface, [x, y]: readonly [number, number]): number => {
+  const { width, height, depth } = lights.sun;
   const u = view[0][0] + view[0][1] * x + view[0][2] * y - 0.5;
   const v = view[1][0] + view[1][1] * x + view[1][2] * y - 0.5;
   const d = view[2][0] + view[2][1] * x + view[2][2] * y;

@@ -7,8 +7,11 @@ import { alongSlant, slantAt, type Ground, type Slant } from './plane';
 import type { Surface } from './raster';
 import type { Solid } from '../../present/model/solid';
 
-/** Writes a color for a given light at a sample into `out`. */
-export type Toner = (out: Float32Array, light: number, x: number, y: number) => void;
+/** The color of the sample in hand: every toner writes it here, so that no sample makes an object of its own. */
+export const tint = new Float32Array(3);
+
+/** Writes the color for a given light at a sample into `tint`. */
+export type Toner = (light: number, x: number, y: number) => void;
 
 export type Grained = { readonly theme: Theme; readonly amount: number; readonly pitch: number };
 
@@ -22,11 +25,11 @@ const tableOf = (theme: Theme, tone: Tone): Float32Array => {
   return table;
 };
 
-const look = (out: Float32Array, table: Float32Array, light: number): void => {
+const look = (table: Float32Array, light: number): void => {
   const at = Math.round(clamp(light) * 255) * 3;
-  out[0] = table[at] as number;
-  out[1] = table[at + 1] as number;
-  out[2] = table[at + 2] as number;
+  tint[0] = table[at] as number;
+  tint[1] = table[at + 1] as number;
+  tint[2] = table[at + 2] as number;
 };
 
 /** How one surface takes color: wood by its grain, sheets by their strands, steel plain, people in soft tones. */
@@ -36,8 +39,8 @@ export const tonerOf = (surface: Surface, ground: Ground, grained: Grained): Ton
   if (solid && solid.material !== 'steel') return sheet(solid, ground, grained.theme);
   if (mesh) return body(surface, ground, grained.theme);
   const table = tableOf(grained.theme, 'alu');
-  return (out, light) => {
-    look(out, table, light);
+  return (light) => {
+    look(table, light);
   };
 };
 
@@ -62,15 +65,15 @@ const lumber = (solid: Solid, { surface, ground }: Lies, { theme, amount, pitch 
   const strength = amount * (isEnd ? 1.5 : 1);
   const [gr, gg, gb] = palette.grain;
   const { width, height, fine, dark, fiber } = strip;
-  return (out, light, x, y) => {
+  return (light, x, y) => {
     const u = Math.floor((s[0] + s[1] * x + s[2] * y + shift) * fine[0] + width / 2);
     const v = Math.floor((t[0] + t[1] * x + t[2] * y) * fine[1] + height / 2);
     const at = (v < 0 ? 0 : v >= height ? height - 1 : v) * width + (u < 0 ? 0 : u >= width ? width - 1 : u);
-    look(out, table, light + tone + ((fiber[at] as number) / 255 - 0.5) * 0.05);
+    look(table, light + tone + ((fiber[at] as number) / 255 - 0.5) * 0.05);
     const k = ((dark[at] as number) / 255) * strength;
-    out[0] = mix(out[0] as number, gr, k);
-    out[1] = mix(out[1] as number, gg, k);
-    out[2] = mix(out[2] as number, gb, k);
+    tint[0] = mix(tint[0] as number, gr, k);
+    tint[1] = mix(tint[1] as number, gg, k);
+    tint[2] = mix(tint[2] as number, gb, k);
   };
 };
 
@@ -79,11 +82,11 @@ const sheet = (solid: Solid, ground: Ground, theme: Theme): Toner => {
   const table = tableOf(theme, solid.material === 'sheath' ? 'sheath' : 'panel');
   const s: Slant = alongSlant(ground, along, origin);
   const t: Slant = alongSlant(ground, across, origin);
-  return (out, light, x, y) => {
+  return (light, x, y) => {
     const [l, a] = [slantAt(s, x, y), slantAt(t, x, y)];
     const strands =
       noise2(l * 0.16 + 7, a * 0.9, solid.seed) - 0.5 + (noise2(l * 0.6, a * 0.5, solid.seed + 1) - 0.5);
-    look(out, table, light - 0.02 + strands * 0.05);
+    look(table, light - 0.02 + strands * 0.05);
   };
 };
 
@@ -97,14 +100,14 @@ const body = ({ mesh, triangle }: Surface, ground: Ground, theme: Theme): Toner 
   const table = tableOf(theme, mesh?.tone ?? 'shirt');
   const band = mesh?.band;
   if (!band)
-    return (out, light) => {
-      look(out, table, stepped(light));
+    return (light) => {
+      look(table, stepped(light));
     };
   const other = tableOf(theme, band.tone);
   const normal = triangle ? triangle[0].n : ([0, 0, 1] as Vec3);
-  return (out, light, x, y) => {
+  return (light, x, y) => {
     const p: Vec3 = [slantAt(ground[0], x, y), slantAt(ground[1], x, y), slantAt(ground[2], x, y)];
-    look(out, band.covers(p, normal) ? other : table, stepped(light));
+    look(band.covers(p, normal) ? other : table, stepped(light));
   };
 };
 

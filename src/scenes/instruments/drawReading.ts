@@ -58,7 +58,10 @@ const lies: Readonly<Partial<Record<ReadingPicture['tool'], number>>> = {
   tape: 0.82,
 };
 
-const slab = (u0: number, u1: number, w0: number, w1: number): Piece['outline'] => [
+/** From and to, inches. */
+type Span = readonly [number, number];
+
+const slab = ([u0, u1]: Span, [w0, w1]: Span): Piece['outline'] => [
   [u0, w1],
   [u1, w1],
   [u1, w0],
@@ -75,8 +78,8 @@ const drawGap = (view: Scaled, shown: number): void => {
   const { ink, theme, k, ratio } = view;
   ink.fillStyle = theme === 'night' ? '#fff0cd' : '#ffffff';
   ink.fillRect(toX(view, 0), toY(view, 3), shown * k, 6 * k);
-  put(view, { outline: slab(-4, 0, -3, 3), seed: 24, grain: 'end', pith: [3.4, 2], light: 0.62 });
-  put(view, { outline: slab(shown, 8, -3, 3), seed: 26, grain: [0.8, -0.6], light: 0.78 });
+  put(view, { outline: slab([-4, 0], [-3, 3]), seed: 24, grain: 'end', pith: [3.4, 2], light: 0.62 });
+  put(view, { outline: slab([shown, 8], [-3, 3]), seed: 26, grain: [0.8, -0.6], light: 0.78 });
   drawPlate(ink, { x: toX(view, 0), y: toY(view, 0), width: 6 * k, height: 0.62 * k }, ratio);
   drawTicks({ view, zero: [0, 0], way: 'right', from: 1 / 16, to: 6, tick: 0.26 * k, grow: 1 });
 };
@@ -84,8 +87,8 @@ const drawGap = (view: Scaled, shown: number): void => {
 /** The pattern's end is zero; the board under it reaches past it or stops short. Ticks run both ways. */
 const drawPattern = (view: Scaled, shown: number): void => {
   const { ink, k, ratio } = view;
-  put(view, { outline: slab(-6, shown, -1.1, 0.55), seed: 31, grain: [1, 0], light: 0.66 });
-  put(view, { outline: slab(-6, 0, 0.1, 1.5), seed: 57, grain: [1, 0], light: 0.86 });
+  put(view, { outline: slab([-6, shown], [-1.1, 0.55]), seed: 31, grain: [1, 0], light: 0.66 });
+  put(view, { outline: slab([-6, 0], [0.1, 1.5]), seed: 57, grain: [1, 0], light: 0.86 });
   drawPlate(ink, { x: toX(view, -2), y: toY(view, -0.15), width: 4 * k, height: 0.62 * k }, ratio);
   drawTicks({
     view,
@@ -106,7 +109,7 @@ const drawUpright = (
 ): void => {
   const { ink, k, ratio } = view;
   const water = picture.tool === 'waterLevel';
-  if (!water) put(view, { outline: slab(-6, 6, -3, 0), seed: 26, grain: [1, 0], light: 0.8 });
+  if (!water) put(view, { outline: slab([-6, 6], [-3, 0]), seed: 26, grain: [1, 0], light: 0.8 });
   const low = water ? -2 : 0;
   drawPlate(ink, { x: toX(view, -0.1), y: toY(view, 2.4), width: 0.62 * k, height: (2.4 - low) * k }, ratio);
   drawTicks({
@@ -125,7 +128,13 @@ const drawUpright = (
 
 const drawString = (view: Scaled, shown: number, nominal: number): void => {
   const { ink, theme, ratio, k } = view;
-  put(view, { outline: slab(-1.15, -0.4, 0, nominal), seed: 55, grain: 'end', pith: [2, 0.5], light: 0.7 });
+  put(view, {
+    outline: slab([-1.15, -0.4], [0, nominal]),
+    seed: 55,
+    grain: 'end',
+    pith: [2, 0.5],
+    light: 0.7,
+  });
   const palette = palettes[theme];
   const y = toY(view, shown);
   const left = toY(view, nominal);

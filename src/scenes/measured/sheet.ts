@@ -242,7 +242,7 @@ const nameHeights = (ink: Ink, { input, scheme, plan }: Annotated, { lie, height
   const wide = measureWidth(ink, measure, lettering) + 8 * ratio;
   ink.fillStyle = css(palette.deck, 0.94);
   ink.fillRect(at[0] - wide / 2, at[1] - 15 * ratio, wide, 30 * ratio);
-  drawMeasure(ink, measure, at, lettering);
+  drawMeasure(ink, measure, { at, lettering });
   const { corner, unit } = slopeMark(lie, scheme, { k, ratio });
   const { rise, run } = shown.level.plan.slope;
   const size = 15 * ratio;

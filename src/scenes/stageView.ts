@@ -1,0 +1,31 @@
+import type { FiguredRoof } from '../core/roof/figured';
+import type { Level } from '../core/level/level';
+import type { Pose } from '../core/site/pose';
+import type { SiteState } from '../core/site/state';
+import type { Corner } from './ink/camera';
+import type { Theme } from './ink/palette';
+import type { ReadingPicture } from './instruments/readingPicture';
+import type { DrawingWords } from './overview/words';
+import type { Insets, ViewName } from './stageLayout';
+
+/** All that the stage needs to draw a moment. Give the same objects again for what did not change: it compares them. */
+export type StageView = {
+  readonly level: Level;
+  readonly site: SiteState;
+  readonly pose: Pose;
+  readonly figured: FiguredRoof;
+  readonly view: ViewName;
+  readonly corner: Corner;
+  readonly selected: string | undefined;
+  readonly theme: Theme;
+  readonly words: DrawingWords;
+  /** For view 'joint': a joint id such as `ridge:rafter.street.4`. */
+  readonly joint?: string;
+  /** For view 'reading'. */
+  readonly reading?: ReadingPicture;
+  readonly insets: Insets;
+  /** Station the section stands before; else the selected rafter's, else the last one placed. */
+  readonly station?: number;
+  /** Side the side view is seen from; street when absent. */
+  readonly from?: 'street' | 'yard';
+};
