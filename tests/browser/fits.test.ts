@@ -16,6 +16,8 @@ const style = 'body{margin:0;font:16px/1.5 sans-serif} button{width:80px;height:
 const found = async (body: string): Promise<readonly string[]> => {
   const page = await browser.newPage({ viewport: { width: 400, height: 300 } });
   await page.setContent(`<!doctype html><style>${style}</style><body>${body}`);
+  await misfitsOn(page);
+  // Looked at twice: the first look leaves the page scrolled, which must change nothing.
   const misfits = await misfitsOn(page);
   await page.close();
   return misfits.map(({ kind, what }) => `${kind}: ${what}`);
@@ -75,7 +77,11 @@ describe('the look for misfits', () => {
     ['words and targets with room', '<p>ridge</p><button>a</button> <button>b</button>'],
     ['words for ears only', '<p style="position:absolute;width:1px;height:1px;overflow:hidden">for ears</p>'],
     ['hidden words', '<p style="visibility:hidden;font-size:9px">gone</p>'],
-    ['a page to scroll down', '<div style="height:900px"></div><button>a</button>'],
+    ['a page to scroll down', '<p>up</p><div style="height:900px"></div><button>a</button><p>down</p>'],
+    [
+      'a box that only a script could scroll',
+      '<div style="height:60px;overflow:hidden"><button>a</button><div style="height:80px"></div></div>',
+    ],
     [
       'a list to scroll, its sticky button over it',
       `<div style="height:120px;overflow:auto">${'<button style="display:block">a</button>'.repeat(6)}

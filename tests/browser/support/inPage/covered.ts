@@ -27,10 +27,22 @@ const onScreen = ({ left, top, right, bottom }: Box): boolean => {
   return x >= 0 && y >= 0 && x < innerWidth && y < innerHeight;
 };
 
-/** Brings an element into view as a person would, then looks at what lies over it. */
-export const coverOf = (element: Element, box: () => Box): Element | undefined => {
-  if (getComputedStyle(element).pointerEvents === 'none') return undefined;
+const cuts = /hidden|clip/;
+
+/** Scrolling into view also shifts boxes that a person cannot scroll: those are put back. */
+const bringIntoView = (element: Element): void => {
   element.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
-  const now = box();
-  return hasArea(boxOf(element)) && onScreen(now) ? coverAt(element, now) : undefined;
+  for (let one = element.parentElement; one; one = one.parentElement) {
+    const { overflowX, overflowY } = getComputedStyle(one);
+    if (cuts.test(overflowX)) one.scrollLeft = 0;
+    if (cuts.test(overflowY)) one.scrollTop = 0;
+  }
+};
+
+/** Brings an element into view as a person would, then looks at what lies over it. */
+export const coverOf = (element: Element): Element | undefined => {
+  if (getComputedStyle(element).pointerEvents === 'none') return undefined;
+  bringIntoView(element);
+  const now = boxOf(element);
+  return hasArea(now) && onScreen(now) ? coverAt(element, now) : undefined;
 };

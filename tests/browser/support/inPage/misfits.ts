@@ -40,7 +40,7 @@ const smallWords = ({ element, text }: Words): readonly Misfit[] => {
 };
 
 const coveredWords = ({ element, text }: Words): readonly Misfit[] => {
-  const cover = coverOf(element, () => boxOf(element));
+  const cover = coverOf(element);
   return cover ? [{ kind: 'covered', what: text.slice(0, 60), why: `by ${nameOf(cover)}` }] : [];
 };
 
@@ -52,7 +52,7 @@ const lostTarget = (element: Element): readonly Misfit[] => {
 };
 
 const coveredTarget = (element: Element): readonly Misfit[] => {
-  const cover = coverOf(element, () => boxOf(element));
+  const cover = coverOf(element);
   return cover ? [{ kind: 'covered', what: nameOf(element), why: `by ${nameOf(cover)}` }] : [];
 };
 

@@ -17,15 +17,12 @@ const scrolls = (overflow: string): boolean => overflow === 'auto' || overflow =
 
 const screenBox = (): Box => ({ left: 0, top: 0, right: innerWidth, bottom: innerHeight });
 
-/** What a scrolling element can bring into view, as a box on the screen. */
+/** What a scrolling element can bring into view, as a box on the screen. The page's own box already moves as it scrolls. */
 const withinReach = (element: Element): Box => {
-  const { left, top } = boxOf(element);
-  return {
-    left: left - element.scrollLeft,
-    top: top - element.scrollTop,
-    right: left - element.scrollLeft + element.scrollWidth,
-    bottom: top - element.scrollTop + element.scrollHeight,
-  };
+  const page = element === document.documentElement;
+  const left = boxOf(element).left - (page ? 0 : element.scrollLeft);
+  const top = boxOf(element).top - (page ? 0 : element.scrollTop);
+  return { left, top, right: left + element.scrollWidth, bottom: top + element.scrollHeight };
 };
 
 type Way = Reach & { readonly box: Box };
