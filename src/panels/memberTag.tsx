@@ -16,9 +16,12 @@ type Props = {
   readonly onAct: (action: Action) => void;
 };
 
-/** Acts with a picture of a reading, on a board of the pile or among the crew stay on the sheet: they need its room, or have no place on the roof. */
+/** Acts with a length or the picture of a reading need the room of the sheet; those on the pile or among the crew have no place on the roof. */
 export const canBeTagged = (spot: Spot | undefined): boolean =>
-  spot !== undefined && spot.reading === undefined && !/^(site|board\.)/.test(spot.member);
+  spot !== undefined &&
+  spot.reading === undefined &&
+  spot.offers.every(({ picker }) => picker?.kind !== 'length') &&
+  !/^(site|board\.)/.test(spot.member);
 
 /** Clear of the member by so much, CSS pixels; ours. */
 const clear = 36;
@@ -51,16 +54,20 @@ export const MemberTag = ({ desk, attempt, spot, at, onAct }: Props) => {
   );
 };
 
-/** Left, unless the member is there; the line leaves the tag's edge level and turns to the member. */
+/** Left, unless the member is there. The line leaves the top edge for what is above, else the side: level first, then to the member. */
 const lieOf = (tag: HTMLElement, at: Point | undefined, now: Lie['side']): Lie => {
   const over = tag.offsetParent;
   if (!at || !over) return { side: now, line: [] };
   const { offsetTop: top, offsetWidth: width, offsetHeight: height } = tag;
   const margin = now === 'left' ? tag.offsetLeft : over.clientWidth - tag.offsetLeft - width;
-  const inWay = at.x < margin + width + clear && at.y > top - clear;
-  const side = inWay ? 'right' : 'left';
-  const edge = inWay ? over.clientWidth - margin - width : margin + width;
-  const out = inWay ? -1 : 1;
+  const above = at.y <= top - clear;
+  const side = !above && at.x < margin + width + clear ? 'right' : 'left';
+  const left = side === 'left' ? margin : over.clientWidth - margin - width;
+  if (above && at.x < left + width + clear) {
+    const x = Math.min(left + width - 20, Math.max(left + 20, at.x));
+    return { side, line: [{ x, y: top }, at] };
+  }
+  const [edge, out] = side === 'left' ? [left + width, 1] : [left, -1];
   const y = Math.min(top + height - 24, Math.max(top + 24, at.y + 10));
   return { side, line: [{ x: edge, y }, { x: edge + 14 * out, y }, at] };
 };

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { toolset } from '../present/work/toolset';
 import type { Desk } from './desk';
 
@@ -9,7 +9,8 @@ const enterActs = (target: HTMLElement): boolean =>
 
 /** Enter acts. Letters pick tools and U takes back, unless somebody types or the settings say no. */
 export const useKeys = (desk: Desk, undo: () => void): void => {
-  useEffect(() => {
+  // Before the first picture: a key pressed at once must not be lost.
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (event.ctrlKey || event.metaKey || event.altKey || desk.overlay.value) return;
       const target = event.target as HTMLElement;
@@ -30,8 +31,9 @@ const letter = (desk: Desk, key: string, undo: () => void): boolean => {
   const row = toolset.find((one) => one.key === key);
   if (key === 'u') undo();
   else if (row) {
+    // The key of the tool already in hand only goes back to its list, at the place one was.
+    if (desk.tool.value !== row.tool) desk.spot.value = undefined;
     desk.tool.value = row.tool;
-    desk.spot.value = undefined;
     setTimeout(() => document.querySelector<HTMLElement>('.spots')?.focus());
   } else return false;
   return true;

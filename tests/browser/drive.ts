@@ -83,8 +83,9 @@ export const actByKeyboard = async (page: Page, { key, index, spot, offer, pick 
   const press = (name: string): Promise<void> => page.keyboard.press(name);
   await press(key);
   await page.waitForFunction(() => document.activeElement?.classList.contains('spots'));
-  await press('Home');
-  for (let i = 0; i < index; i++) await press('ArrowDown');
+  const here = await page.getAttribute('.spots', 'aria-activedescendant');
+  const by = index - Number(here?.replace('spot-', ''));
+  for (let i = 0; i < Math.abs(by); i++) await press(by > 0 ? 'ArrowDown' : 'ArrowUp');
   if (spot.offers.length > 1) {
     await press('Tab');
     const at = spot.offers.indexOf(offer);

@@ -2,13 +2,12 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { attemptFile, attemptText } from '../../src/content/attemptFile';
 import { siteDigest } from '../../src/content/canonical';
-import { play } from '../../src/core/hands/play';
 import { scoreOf } from '../../src/core/score/scored';
-import type { Action } from '../../src/core/site/action';
 import type { Attempt } from '../../src/core/site/attempt';
 import { begin, take } from '../../src/core/site/take';
 import { levelOf } from '../site/levels';
 import { actByKeyboard, actByPointer, findAct } from './drive';
+import { hutScript } from './hutScript';
 import { launchBrowser, openPage, ready } from './support/browser';
 
 /** The whole hut, played in a real browser twice: once by pointer alone, once by keyboard alone. */
@@ -16,10 +15,7 @@ import { launchBrowser, openPage, ready } from './support/browser';
 const seed = 7;
 const level = levelOf('garden-hut');
 
-/** What an expert hand does on this seed, without the notes it makes for itself. */
-const script: readonly Action[] = play(level, 'expert', { seed, mode: 'own' }).steps.map(({ action }) =>
-  action.type === 'judge' ? { type: 'judge', subject: action.subject, call: action.call } : action,
-);
+const script = hutScript(level, seed);
 
 const query = `?lang=en&theme=day&level=garden-hut&seed=${seed}&mode=own&screen=site`;
 
@@ -65,14 +61,14 @@ describe('the garden hut in a browser', () => {
       const score = scoreOf(attempt);
       bytes.push(attemptText(attemptFile(attempt, score)));
       expect(attempt.site.handedOver).toBe(true);
-      expect(score.total).toBeGreaterThan(95);
+      expect(score.done).toBe(1);
       await page.waitForSelector('#total');
       expect(await page.textContent('#total')).toBe(String(Math.round(score.total)));
       expect(errors).toEqual([]);
       expect(requests.slice(loaded)).toEqual([]);
       await close();
     },
-    600_000,
+    1_500_000,
   );
 
   it('comes to the same bytes either way', () => {

@@ -132,7 +132,7 @@ export const moveSpots = (seen: Observation): readonly Spot[] => {
       ? []
       : (['both', ...ends] as const).map((end): Spot => ({
           id: `ridge.${end}`,
-          member: `ridge.${end}`,
+          member: 'ridge',
           offers: ridgeMoves(end),
         }));
   const heels = sides.flatMap((side) =>
