@@ -41,6 +41,7 @@ export const MemberTag = ({ desk, attempt, spot, at, onAct }: Props) => {
     <div class={`tagged ${lie.side}`}>
       {lie.line.length > 0 && (
         <svg aria-hidden="true">
+          <polyline class="casing" points={lie.line.map(({ x, y }) => `${x},${y}`).join(' ')} />
           <polyline points={lie.line.map(({ x, y }) => `${x},${y}`).join(' ')} />
           <circle cx={lie.line[lie.line.length - 1]?.x} cy={lie.line[lie.line.length - 1]?.y} r="3.2" />
         </svg>
