@@ -19,7 +19,7 @@ const bundle = async (): Promise<string> => {
 
 let script: Promise<string> | undefined;
 
-/** What on the page now cannot be read, reached or hit. Leaves the page scrolled. */
+/** What on the page now cannot be read, reached or hit. */
 export const misfitsOn = async (page: Page): Promise<readonly Misfit[]> => {
   script ??= bundle();
   return page.evaluate<readonly Misfit[]>(`(() => { ${await script}; return looking.misfits(); })()`);

@@ -88,11 +88,22 @@ const sideways = (): readonly Misfit[] => {
     : [];
 };
 
-/** Everything on the page now that cannot be read, reached or hit. Looking scrolls the page. */
+/** Where everything that scrolls stands now. Returns how to put it back. */
+const scrolledAs = (): (() => void) => {
+  const placed = [...document.querySelectorAll('*')]
+    .filter((one) => one.scrollHeight > one.clientHeight || one.scrollWidth > one.clientWidth)
+    .map((element) => ({ element, left: element.scrollLeft, top: element.scrollTop }));
+  return () => {
+    for (const { element, left, top } of placed) element.scrollTo({ left, top, behavior: 'instant' });
+  };
+};
+
+/** Everything on the page now that cannot be read, reached or hit. Looking scrolls the page, and puts it back. */
 export const misfits = (): readonly Misfit[] => {
+  const putBack = scrolledAs();
   const words = wordsSeen();
   const targets = targetsSeen();
-  return [
+  const found = [
     ...sideways(),
     ...words.flatMap(cutWords),
     ...words.flatMap(smallWords),
@@ -102,4 +113,6 @@ export const misfits = (): readonly Misfit[] => {
     ...words.flatMap(coveredWords),
     ...targets.flatMap(coveredTarget),
   ];
+  putBack();
+  return found;
 };
