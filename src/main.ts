@@ -19,6 +19,7 @@ import { loadSettings, usualSettings, type Settings } from './session/settings';
 import { idbStore } from './session/idbStore';
 import { memoryStore, type Store } from './session/store';
 import { deckPicture, drawings } from './scenes/drawings';
+import { facesReady } from './scenes/ink/faces';
 
 /** Wires the parts; the only file that knows them all. */
 
@@ -62,6 +63,8 @@ const fromLink = (query: URLSearchParams, settings: Settings): Settings => {
 };
 
 const start = async (): Promise<void> => {
+  // Asked for now, so that the first drawing finds them and nothing is fetched once the page stands.
+  void facesReady();
   const query = new URLSearchParams(location.search);
   const store = await openStore();
   const usual = usualSettings(navigator.language, matchMedia('(prefers-color-scheme: dark)').matches);

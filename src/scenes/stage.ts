@@ -1,3 +1,4 @@
+import { facesReady } from './ink/faces';
 import { startGame, type StageGame } from './stageGame';
 import { createHands } from './stageHands';
 import { createPainter, type Painter } from './stagePainter';
@@ -81,7 +82,7 @@ const showOn =
   async (view) => {
     now.last = view;
     now.running = await game;
-    await fontsReady();
+    await facesReady();
     // Another view may have been asked for while the engine and the fonts were coming.
     if (now.last === view) again(now);
   };
@@ -126,13 +127,4 @@ export const createStage = (host: HTMLElement, options: StageOptions): Stage => 
       });
     },
   };
-};
-
-/** Drawings letter in this face; without it they fall back and are drawn anyway. Waits at most this long, ms. */
-const fontPatience = 1500;
-const faces = ['500 14px', '600 16px', '700 22px'].map((font) => `${font} "Barlow Condensed"`);
-
-const fontsReady = async (): Promise<void> => {
-  const loads = Promise.all(faces.map((face) => document.fonts.load(face))).catch(() => undefined);
-  await Promise.race([loads, new Promise((done) => setTimeout(done, fontPatience))]);
 };
