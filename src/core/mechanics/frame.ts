@@ -1,0 +1,126 @@
+import type { Vec3 } from '../geometry/vector';
+import type { Axes } from './beam';
+import type { Stiffness } from './section';
+
+/** A half-built roof as its mechanics sees it: nodes, beams between them, and links that carry force one way or both. */
+export type Frame = {
+  readonly nodes: readonly Node[];
+  /** Number of unknowns. */
+  readonly free: number;
+  readonly beams: readonly Beam[];
+  readonly links: readonly Link[];
+  readonly grips: readonly Grip[];
+  readonly props: readonly Prop[];
+  /** Weights as loads on the unknowns, pounds and inch-pounds, and the level push that stands in for what is never quite plumb. */
+  readonly weights: Float64Array;
+  readonly push: Float64Array;
+};
+
+/** A point with up to six unknowns: three moves, three turns, building axes. −1 where it is held fast. */
+export type Node = { readonly name: string; readonly at: Vec3; readonly dofs: readonly number[] };
+
+export type Beam = {
+  readonly name: string;
+  readonly dofs: Int32Array;
+  readonly axes: Axes;
+  readonly stiffness: Stiffness;
+  /** 12 × 12 in building axes. */
+  readonly block: Float64Array;
+  /** Moves and turns of its ends at which it would be free of stress: a bow, a crown, a length cut wrong. */
+  readonly unstressed: Float64Array | undefined;
+};
+
+/** A combination of unknowns: how far two points part along a direction, or how far they turn apart. */
+export type Row = { readonly dofs: readonly number[]; readonly coefs: readonly number[] };
+
+/** A spring on one row. It is free of force at `rest`; one that only pushes is free beyond it too. */
+export type Link = {
+  readonly joint: string;
+  readonly what: string;
+  readonly row: Row;
+  /** lb/in, or in-lb/rad. */
+  readonly stiffness: number;
+  readonly rest: number;
+  readonly acts: 'both' | 'push';
+  /** Stands on something outside the frame in this direction, so that its force is a reaction. */
+  readonly ground?: 'x' | 'y' | 'z';
+};
+
+/** The nails of one joint: links (by number) that give together once their force together is more than the cap, pounds. */
+export type Grip = { readonly joint: string; readonly links: readonly number[]; readonly cap: number };
+
+/** A post under load leans its head over: its thrust (the force of link `thrust`) over its height, both level ways. */
+export type Prop = { readonly thrust: number; readonly height: number; readonly rows: readonly Row[] };
+
+/** Keeps what counts of a row: unknowns that are free and coefficients that are not zero. Most are neither. */
+const kept = (from: readonly number[] | Int32Array, all: readonly number[]): Row => {
+  const dofs: number[] = [];
+  const coefs: number[] = [];
+  for (let i = 0; i < all.length; i++) {
+    const [dof, coef] = [from[i] as number, all[i] as number];
+    if (dof < 0 || coef === 0) continue;
+    dofs.push(dof);
+    coefs.push(coef);
+  }
+  return { dofs, coefs };
+};
+
+/** Where a point rigidly fixed to a node moves along a direction. */
+export const pointRow = ({ at, dofs }: Node, point: Vec3, way: Vec3): Row => {
+  const [x, y, z] = [point[0] - at[0], point[1] - at[1], point[2] - at[2]];
+  return kept(dofs, [
+    way[0],
+    way[1],
+    way[2],
+    y * way[2] - z * way[1],
+    z * way[0] - x * way[2],
+    x * way[1] - y * way[0],
+  ]);
+};
+
+/** How far a node turns about a direction. */
+export const turnRow = ({ dofs }: Node, about: Vec3): Row => kept(dofs, [0, 0, 0, ...about]);
+
+/** Where a point on a beam, a share `t` of the way along it, moves along a direction: the beam's own shape functions. */
+export const alongRow = ({ dofs, axes }: Pick<Beam, 'dofs' | 'axes'>, t: number, way: Vec3): Row => {
+  const { length: l, along, across, up } = axes;
+  const part = (axis: Vec3): number => axis[0] * way[0] + axis[1] * way[1] + axis[2] * way[2];
+  const [a, v, w] = [part(along), part(across), part(up)];
+  const s = 1 - t;
+  const [h1, h2, h3, h4] = [s * s * (1 + 2 * t), l * t * s * s, t * t * (3 - 2 * t), -l * t * t * s];
+  const moves = (axial: number, bent: number): Vec3 => [
+    a * axial * along[0] + bent * (v * across[0] + w * up[0]),
+    a * axial * along[1] + bent * (v * across[1] + w * up[1]),
+    a * axial * along[2] + bent * (v * across[2] + w * up[2]),
+  ];
+  const turns = (bent: number): Vec3 => [
+    bent * (v * up[0] - w * across[0]),
+    bent * (v * up[1] - w * across[1]),
+    bent * (v * up[2] - w * across[2]),
+  ];
+  return kept(dofs, [...moves(s, h1), ...turns(h2), ...moves(t, h3), ...turns(h4)]);
+};
+
+/** One row less another: how far the first point parts from the second. */
+export const less = (a: Row, b: Row): Row => ({
+  dofs: [...a.dofs, ...b.dofs],
+  coefs: [...a.coefs, ...b.coefs.map((c) => -c)],
+});
+
+/** What a row comes to for given moves. */
+export const valueOf = ({ dofs, coefs }: Row, u: Float64Array): number => {
+  let sum = 0;
+  for (let i = 0; i < dofs.length; i++) {
+    const dof = dofs[i] as number;
+    if (dof >= 0) sum += (coefs[i] as number) * (u[dof] as number);
+  }
+  return sum;
+};
+
+/** Adds a force along a row to a load. */
+export const addForce = (load: Float64Array, { dofs, coefs }: Row, force: number): void => {
+  for (let i = 0; i < dofs.length; i++) {
+    const dof = dofs[i] as number;
+    if (dof >= 0) load[dof] = (load[dof] as number) + force * (coefs[i] as number);
+  }
+};

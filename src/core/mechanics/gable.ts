@@ -1,0 +1,103 @@
+import type { End, Side } from '../roof/side';
+import type { NailRow } from './fasteners';
+import type { Size, Wood } from './section';
+
+/** A gable as far as it stands, for the frame: figured shape, what was really cut and built, and what holds what. Inches. */
+export type Gable = {
+  readonly shape: GableShape;
+  /** Rafter centres along the ridge. */
+  readonly stations: readonly number[];
+  /** How the ridge board lies when nothing forces it: middle off to the yard (+), and up (+), of the line of its ends. */
+  readonly ridge: { readonly bow: number; readonly crown: number };
+  readonly plates: Readonly<Record<Side, readonly PlateSpot[]>>;
+  readonly walls: Walls;
+  readonly rafters: readonly GableRafter[];
+  readonly supports: readonly Support[];
+  readonly ties: readonly GableTie[];
+  readonly braces: readonly GableBrace[];
+  /** Which way the row leans by nature: the level push goes there. */
+  readonly lean: 1 | -1;
+  /** For what-if runs only: other nails than the usual rows. */
+  readonly rows?: { readonly nail: NailRow; readonly tack: NailRow };
+};
+
+export type GableShape = {
+  /** Level, heel cut to the ridge's centre line. */
+  readonly run: number;
+  /** Rise for a run of 1. */
+  readonly m: number;
+  readonly seat: number;
+  /** Level, beyond the heel cut. */
+  readonly overhang: number;
+  readonly heightAbovePlate: number;
+  readonly topHeight: number;
+  readonly rafter: Size;
+  readonly ridge: Size;
+  readonly rafterWood: Wood;
+  readonly ridgeWood: Wood;
+};
+
+/** A plate at one station: its top above (+) the figured height and its outer face outward (+) of the line. */
+export type PlateSpot = { readonly up: number; readonly out: number };
+
+/** Braces across each eave wall, by where they stand along it, and which gable walls hold their corners. */
+export type Walls = {
+  readonly braces: Readonly<Record<Side, readonly number[]>>;
+  readonly corners: readonly End[];
+  /** For what-if runs only: walls that never move. */
+  readonly rigid?: true;
+};
+
+export type GableRafter = {
+  readonly name: string;
+  readonly side: Side;
+  /** Counted from 0 at end A. */
+  readonly station: number;
+  readonly top: Fastening;
+  readonly heel: Fastening;
+  /** Body over (+) or under its figured length, along the slope. */
+  readonly long: number;
+  /** Plumb cut open at the bottom (+) or the top (−) when the rafter lies true. */
+  readonly open: number;
+  /** Seat cut deeper than figured: it lies that much lower. */
+  readonly deep: number;
+};
+
+/** Nails home and not home, and how the two parts stood to each other when they were driven: three moves, three turns. */
+export type Fastening = {
+  readonly joint: string;
+  readonly nails: number;
+  readonly tacks: number;
+  readonly rest?: readonly number[];
+};
+
+/** Something that carries the ridge from below at a place along it, its top this much above (+) figured. */
+export type Support = {
+  readonly name: string;
+  readonly kind: 'post' | 'hands' | 'sling';
+  readonly x: number;
+  readonly high: number;
+  /** Where it steadies the ridge, to the yard (+) of the centre line. */
+  readonly aside: number;
+  /** A post fixed at head and foot, with its side brace. */
+  readonly fixed: boolean;
+};
+
+export type GableTie = {
+  readonly name: string;
+  readonly station: number;
+  /** `plates`: nailed to both plates. `heels`: nailed to both rafters at the plate. `upper`: a collar between the rafters. */
+  readonly kind: 'plates' | 'heels' | 'upper';
+  readonly section: Size;
+  /** Of its middle above the plates. */
+  readonly height: number;
+  readonly nails: number;
+  readonly rest?: number;
+};
+
+export type GableBrace = {
+  readonly name: string;
+  readonly way: 'across' | 'along';
+  readonly x: number;
+  readonly rest?: number;
+};

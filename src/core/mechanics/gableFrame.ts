@@ -1,0 +1,169 @@
+import { signOf, sides, type Side } from '../roof/side';
+import type { Vec3 } from '../geometry/vector';
+import { leanShare, plateSection, wall } from './fasteners';
+import { pointRow, type Beam, type Node } from './frame';
+import { startFraming, type Framing } from './framing';
+import type { Gable, GableRafter } from './gable';
+import type { GableParts, RafterParts } from './gableParts';
+import { addHeel, addTop } from './gableJoints';
+import { addBraces, addSupports, addTies } from './gableHolds';
+import { poundsAnInch, sawn, stiffnessOf } from './section';
+
+/** Everything that stands, station by station, so that unknowns that touch stay near each other. */
+export const gableFrame = (gable: Gable): GableParts => {
+  const framing = startFraming();
+  const nodes = gable.stations.map((x, i) => stationNodes(framing, { gable, x, station: i }));
+  const plates = {
+    street: nodes.map(({ plates: p }) => p.street),
+    yard: nodes.map(({ plates: p }) => p.yard),
+  };
+  const ridge = nodes.map((n) => n.ridge);
+  for (const side of sides) addPlate(framing, { gable, side, nodes: plates[side] });
+  const ridgeBeams = addRidge(framing, gable, ridge);
+  const rafters = new Map<string, RafterParts>();
+  for (const { rafters: own } of nodes) {
+    for (const parts of own)
+      rafters.set(parts.rafter.name, { ...parts, beam: addRafter(framing, gable, parts) });
+  }
+  const parts = { ridge, ridgeBeams, plates, rafters };
+  for (const one of rafters.values()) {
+    addTop(framing, { gable, parts: one, ridge: ridge[one.rafter.station] as Node });
+    addHeel(framing, { gable, parts: one, plate: plates[one.rafter.side][one.rafter.station] as Node });
+  }
+  addTies(framing, gable, parts);
+  addSupports(framing, gable, parts);
+  addBraces(framing, gable, parts);
+  addLean(framing, gable, ridge);
+  return { frame: framing.done(), ...parts };
+};
+
+type StationNodes = {
+  readonly plates: Readonly<Record<Side, Node>>;
+  readonly ridge: Node;
+  readonly rafters: readonly Omit<RafterParts, 'beam'>[];
+};
+
+/** From the street plate over the ridge to the yard plate. */
+const stationNodes = (
+  framing: Framing,
+  { gable, x, station }: { readonly gable: Gable; readonly x: number; readonly station: number },
+): StationNodes => {
+  const { shape } = gable;
+  const here = gable.rafters.filter((rafter) => rafter.station === station);
+  const rafters: Omit<RafterParts, 'beam'>[] = [];
+  const plate = (side: Side): Node =>
+    framing.node(
+      `plate.${side}.${station + 1}`,
+      [x, signOf(side) * shape.run, 0],
+      gable.walls.rigid ? ['x', 'y', 'z', 'turnX', 'turnY', 'turnZ'] : ['z', 'turnX', 'turnY'],
+    );
+  const raise = (side: Side): void => {
+    for (const rafter of here.filter((one) => one.side === side)) {
+      const points = rafterPoints(gable, rafter);
+      const heel = framing.node(`heel.${rafter.name}`, points.heel);
+      rafters.push({ rafter, heel, top: framing.node(`top.${rafter.name}`, points.top) });
+    }
+  };
+  const street = plate('street');
+  raise('street');
+  const ridge = framing.node(`ridge.${station + 1}`, [x, 0, shape.topHeight - shape.ridge.depth / 2]);
+  raise('yard');
+  return { plates: { street, yard: plate('yard') }, ridge, rafters };
+};
+
+/** A rafter's ends on its middle line: plumb over the middle of its seat, and at the ridge's face. */
+export const rafterPoints = (
+  { shape, stations }: Pick<Gable, 'shape' | 'stations'>,
+  { side, station }: Pick<GableRafter, 'side' | 'station'>,
+): { readonly heel: Vec3; readonly top: Vec3 } => {
+  const { run, m, seat, rafter, ridge, topHeight } = shape;
+  const x = stations[station] as number;
+  const sign = signOf(side);
+  const half = (rafter.depth * Math.sqrt(1 + m * m)) / 2;
+  const top = topHeight - half;
+  const level = run - seat / 2 - ridge.thickness / 2;
+  return {
+    heel: [x, sign * (run - seat / 2), top - level * m],
+    top: [x, (sign * ridge.thickness) / 2, top],
+  };
+};
+
+/** A plate bends level between stations; studs, braces and corners hold it. */
+const addPlate = (
+  framing: Framing,
+  { gable, side, nodes }: { readonly gable: Gable; readonly side: Side; readonly nodes: readonly Node[] },
+): void => {
+  const stiffness = stiffnessOf({ thickness: plateSection.depth, depth: plateSection.thickness }, sawn);
+  for (let i = 1; i < nodes.length; i++)
+    framing.beam(`plate.${side}`, [nodes[i - 1] as Node, nodes[i] as Node], { stiffness });
+  const held = { joint: `wall.${side}`, rest: 0, acts: 'both' } as const;
+  const across = (node: Node, what: string, stiffness: number): void => {
+    const row = pointRow(node, node.at, [0, 1, 0]);
+    framing.link({ ...held, what, row, stiffness, ground: 'y' });
+  };
+  for (const node of nodes) across(node, 'studs', wall.studs);
+  for (const x of gable.walls.braces[side]) across(nearest(nodes, x), 'brace', wall.brace);
+  const [first, last] = [nodes[0] as Node, nodes[nodes.length - 1] as Node];
+  for (const end of gable.walls.corners) across(end === 'A' ? first : last, 'corner', wall.corner);
+  for (const node of [first, last]) {
+    const row = pointRow(node, node.at, [1, 0, 0]);
+    framing.link({ ...held, what: 'length', row, stiffness: wall.corner, ground: 'x' });
+  }
+};
+
+const nearest = (nodes: readonly Node[], x: number): Node =>
+  nodes.reduce((best, node) => (Math.abs(node.at[0] - x) < Math.abs(best.at[0] - x) ? node : best));
+
+/** The ridge bends between stations from the shape it has by itself, bow and crown together. */
+const addRidge = (framing: Framing, gable: Gable, nodes: readonly Node[]): readonly Beam[] => {
+  const { shape, ridge } = gable;
+  const stiffness = stiffnessOf(shape.ridge, shape.ridgeWood);
+  const [first, last] = [nodes[0] as Node, nodes[nodes.length - 1] as Node];
+  const free = (node: Node): readonly number[] => {
+    const t = (node.at[0] - first.at[0]) / (last.at[0] - first.at[0]);
+    const [off, slope] = [4 * t * (1 - t), (4 * (1 - 2 * t)) / (last.at[0] - first.at[0])];
+    return [0, ridge.bow * off, ridge.crown * off, 0, -ridge.crown * slope, ridge.bow * slope];
+  };
+  const straight = ridge.bow === 0 && ridge.crown === 0;
+  return nodes.slice(1).map((node, i) => {
+    const from = nodes[i] as Node;
+    const unstressed = straight ? {} : { unstressed: Float64Array.from([...free(from), ...free(node)]) };
+    const beam = framing.beam('ridge', [from, node], { stiffness, ...unstressed });
+    framing.weigh(beam, poundsAnInch(shape.ridge, shape.ridgeWood));
+    return beam;
+  });
+};
+
+/** A rafter with its weight; the tail hangs out beyond the heel. */
+const addRafter = (framing: Framing, { shape }: Gable, parts: Omit<RafterParts, 'beam'>): Beam => {
+  const { rafter, heel, top } = parts;
+  const stiffness = stiffnessOf(shape.rafter, shape.rafterWood);
+  const g = Math.sqrt(1 + shape.m * shape.m);
+  const longer = new Float64Array(12);
+  const sign = signOf(rafter.side);
+  longer[7] = (-sign * rafter.long) / g;
+  longer[8] = (rafter.long * shape.m) / g;
+  const unstressed = rafter.long === 0 ? {} : { unstressed: longer };
+  const beam = framing.beam(rafter.name, [heel, top], { stiffness, ...unstressed });
+  const weight = poundsAnInch(shape.rafter, shape.rafterWood);
+  framing.weigh(beam, weight);
+  const tail = shape.overhang + shape.seat / 2;
+  const middle: Vec3 = [heel.at[0], heel.at[1] + (sign * tail) / 2, heel.at[2] - (tail * shape.m) / 2];
+  framing.load(pointRow(heel, middle, [0, 0, 1]), -weight * tail * g);
+  return beam;
+};
+
+/** Nothing stands quite plumb: a small level push along the ridge, a part of the weight each place carries. */
+const addLean = (framing: Framing, gable: Gable, ridge: readonly Node[]): void => {
+  const { shape, stations, rafters, lean } = gable;
+  const g = Math.sqrt(1 + shape.m * shape.m);
+  const rafter = poundsAnInch(shape.rafter, shape.rafterWood) * (shape.run + shape.overhang) * g;
+  const board = poundsAnInch(shape.ridge, shape.ridgeWood);
+  ridge.forEach((node, i) => {
+    const before = stations[i - 1] ?? (stations[i] as number);
+    const after = stations[i + 1] ?? (stations[i] as number);
+    const up = rafters.filter(({ station }) => station === i).length;
+    const weight = (board * (after - before)) / 2 + (up * rafter) / 2;
+    framing.pushOn(pointRow(node, node.at, [1, 0, 0]), lean * leanShare * weight);
+  });
+};

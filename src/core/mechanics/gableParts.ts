@@ -1,0 +1,19 @@
+import type { Side } from '../roof/side';
+import type { Beam, Frame, Node } from './frame';
+import type { GableRafter } from './gable';
+
+/** The frame of a gable, and where in it each part is found again. */
+export type GableParts = {
+  readonly frame: Frame;
+  readonly ridge: readonly Node[];
+  readonly ridgeBeams: readonly Beam[];
+  readonly plates: Readonly<Record<Side, readonly Node[]>>;
+  readonly rafters: ReadonlyMap<string, RafterParts>;
+};
+
+export type RafterParts = {
+  readonly rafter: GableRafter;
+  readonly heel: Node;
+  readonly top: Node;
+  readonly beam: Beam;
+};

@@ -1,0 +1,96 @@
+import { forceIn, touching, type Rest } from './contacts';
+import { solved, wayOf, type Factored } from './factor';
+import { valueOf, type Frame, type Grip, type Link } from './frame';
+import { leaned, pullOf } from './leaning';
+import type { Equations, Given } from './assembly';
+import { worstOf } from './slips';
+
+/** Where a frame comes to rest, or the way it goes. */
+export type Settled = {
+  readonly frame: Frame;
+  /** Moves and turns of every unknown from the figured place. */
+  readonly u: Float64Array;
+  /** Pull (+) or push (−) in every link, pounds or inch-pounds. */
+  readonly forces: Float64Array;
+  /** Pull (+) or push (−) along every beam, pounds. */
+  readonly axial: Float64Array;
+  /** Joints whose nails gave, and how far: the rest at which each of their links is free of what is over the cap. */
+  readonly gave: readonly Gave[];
+  /** Undefined when it stands; else the way it goes, as a direction over the unknowns, and the unknown that came loose. */
+  readonly falls: { readonly way: Float64Array; readonly loose: number } | undefined;
+  /** What was solved last for the moves before leaning: for whoever checks the solution. */
+  readonly equations: Equations;
+  /** Contact passes it took, for whoever watches the cost. */
+  readonly passes: number;
+};
+
+export type Gave = { readonly grip: Grip; readonly rests: readonly number[] };
+
+export type SettleOptions = {
+  /** Leaves out what an axial force does to a stick that leans, and the level push. */
+  readonly firstOrder?: boolean;
+  /** Multiplies what axial forces do: the factor at which a frame falls is how safe it stands. */
+  readonly loadFactor?: number;
+  /** Nails that never give. */
+  readonly neverSlips?: boolean;
+};
+
+/** More joints than this do not give one after another: then it comes down. */
+const mostSlips = 40;
+
+/** Comes to rest from a cold start: contacts, then nails that give, then what leaning adds. Pure and the same on every engine. */
+export const settle = (frame: Frame, options: SettleOptions = {}): Settled => {
+  const given = new Map<Grip, readonly number[]>();
+  let rest = touching(frame, given);
+  let passes = rest.passes;
+  for (let round = 0; rest.factors.loose === undefined && !options.neverSlips; round++) {
+    const giving = worstOf(frame, given, rest.u);
+    if (giving.length === 0) break;
+    if (round >= mostSlips)
+      return verdict(frame, { rest, given, passes, factors: { ...rest.factors, loose: 0 } });
+    for (const { grip, forces } of giving) given.set(grip, forces);
+    rest = touching(frame, given);
+    passes += rest.passes;
+  }
+  const so = { rest, given, passes, factors: rest.factors };
+  if (rest.factors.loose !== undefined || options.firstOrder) return verdict(frame, so);
+  const factors = leaned(frame, rest, options.loadFactor ?? 1);
+  if (factors.loose !== undefined) return verdict(frame, { ...so, factors });
+  const load = rest.load.map((f, i) => f + (frame.push[i] as number));
+  return verdict(frame, { ...so, factors, rest: { ...rest, u: solved(factors, load) } });
+};
+
+const verdict = (
+  frame: Frame,
+  {
+    rest,
+    given,
+    passes,
+    factors,
+  }: { readonly rest: Rest; readonly given: Given; readonly passes: number; readonly factors: Factored },
+): Settled => {
+  const { u, closed } = rest;
+  const kept = new Map<number, number>();
+  for (const [{ links }, forces] of given) links.forEach((n, i) => void kept.set(n, forces[i] as number));
+  const forces = Float64Array.from(frame.links, (link, i) =>
+    link.acts === 'push' && closed[i] !== 1 ? 0 : (kept.get(i) ?? forceIn(link, u)),
+  );
+  const gave = [...given].map(([grip, caps]) => ({
+    grip,
+    rests: grip.links.map((n, i) => {
+      const link = frame.links[n] as Link;
+      return valueOf(link.row, u) - (caps[i] as number) / link.stiffness;
+    }),
+  }));
+  const falls = factors.loose === undefined ? undefined : { way: wayOf(factors), loose: factors.loose };
+  return {
+    frame,
+    u,
+    forces,
+    axial: Float64Array.from(frame.beams, (b) => pullOf(b, u)),
+    gave,
+    falls,
+    passes,
+    equations: rest,
+  };
+};

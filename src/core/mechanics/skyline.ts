@@ -1,0 +1,107 @@
+/**
+ * A symmetric matrix kept by columns, each from its first entry that is not zero down to the diagonal: the form in which
+ * the stiffness of a roof stays small, since stations touch only their neighbours.
+ */
+export type Skyline = {
+  readonly n: number;
+  /** First row kept of each column. */
+  readonly top: Int32Array;
+  /** Where each column's diagonal lies in `values`. */
+  readonly diagonal: Int32Array;
+  readonly values: Float64Array;
+};
+
+/** An empty matrix that has room for every pair of unknowns that occur together in one of the groups. Unknowns below 0 are held. */
+export const emptySkyline = (n: number, groups: Iterable<ArrayLike<number>>): Skyline => {
+  const top = Int32Array.from({ length: n }, (_, i) => i);
+  for (const group of groups) {
+    let first = n;
+    for (let i = 0; i < group.length; i++) {
+      const dof = group[i] as number;
+      if (dof >= 0 && dof < first) first = dof;
+    }
+    for (let i = 0; i < group.length; i++) {
+      const dof = group[i] as number;
+      if (dof >= 0 && first < (top[dof] as number)) top[dof] = first;
+    }
+  }
+  const diagonal = new Int32Array(n);
+  let size = 0;
+  for (let j = 0; j < n; j++) {
+    size += j - (top[j] as number) + 1;
+    diagonal[j] = size - 1;
+  }
+  return { n, top, diagonal, values: new Float64Array(size) };
+};
+
+/** The same shape with the same numbers, to be changed apart. */
+export const copied = (matrix: Skyline): Skyline => ({ ...matrix, values: matrix.values.slice() });
+
+/** Adds k·row·rowᵀ. Entries of `dofs` below 0 are held and left out. */
+export const addOuter = (
+  { diagonal, values }: Skyline,
+  row: { readonly dofs: ArrayLike<number>; readonly coefs: ArrayLike<number> },
+  k: number,
+): void => {
+  const { dofs, coefs } = row;
+  for (let a = 0; a < dofs.length; a++) {
+    const j = dofs[a] as number;
+    if (j < 0) continue;
+    const by = k * (coefs[a] as number);
+    for (let b = 0; b < dofs.length; b++) {
+      const i = dofs[b] as number;
+      if (i < 0 || i > j) continue;
+      const at = (diagonal[j] as number) - j + i;
+      values[at] = (values[at] as number) + by * (coefs[b] as number);
+    }
+  }
+};
+
+/** Adds a full symmetric block, row by row, at the given unknowns; `times` scales it. */
+export const addBlock = (
+  { diagonal, values }: Skyline,
+  { dofs, block }: { readonly dofs: ArrayLike<number>; readonly block: Float64Array },
+  times = 1,
+): void => {
+  const size = dofs.length;
+  for (let a = 0; a < size; a++) {
+    const j = dofs[a] as number;
+    if (j < 0) continue;
+    const start = (diagonal[j] as number) - j;
+    for (let b = 0; b < size; b++) {
+      const i = dofs[b] as number;
+      if (i < 0 || i > j) continue;
+      values[start + i] = (values[start + i] as number) + times * (block[a * size + b] as number);
+    }
+  }
+};
+
+/** matrix · x. */
+export const multiplied = ({ n, top, diagonal, values }: Skyline, x: Float64Array): Float64Array => {
+  const y = new Float64Array(n);
+  for (let j = 0; j < n; j++) {
+    const d = diagonal[j] as number;
+    let sum = (values[d] as number) * (x[j] as number);
+    for (let i = top[j] as number; i < j; i++) {
+      const k = values[d - j + i] as number;
+      sum += k * (x[i] as number);
+      y[i] = (y[i] as number) + k * (x[j] as number);
+    }
+    y[j] = (y[j] as number) + sum;
+  }
+  return y;
+};
+
+/** Largest sum of magnitudes along a row. */
+export const rowNorm = ({ n, top, diagonal, values }: Skyline): number => {
+  const sums = new Float64Array(n);
+  for (let j = 0; j < n; j++) {
+    const d = diagonal[j] as number;
+    for (let i = top[j] as number; i <= j; i++) {
+      const k = Math.abs(values[d - j + i] as number);
+      sums[i] = (sums[i] as number) + k;
+      if (i < j) sums[j] = (sums[j] as number) + k;
+    }
+  }
+  return sums.reduce((a, b) => Math.max(a, b), 0);
+};
