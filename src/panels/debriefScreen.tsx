@@ -27,7 +27,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
           {attempt.level.title[lang]}: {words.ui.debrief.title}
         </h1>
         <span class="grow" />
-        <span class="tn">{words.ui.debrief.used(String(score.minutes.used), String(score.minutes.par))}</span>
+        <span class="tn used">{words.ui.debrief.used(score.minutes.used, score.minutes.par)}</span>
         <LanguageButton desk={desk} />
       </header>
       <main>

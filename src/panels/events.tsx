@@ -32,7 +32,7 @@ export const Events = ({
         <h2>{words.ui.debrief.cost}</h2>
         {moves !== undefined && moves > 0 && <span class="dim">{words.ui.debrief.moves(moves)}</span>}
       </div>
-      {costly.length === 0 && <p>{words.ui.debrief.nothing}</p>}
+      {costly.length === 0 && <p class="nothing">{words.ui.debrief.nothing}</p>}
       {costly.map((finding, i) => (
         <Event desk={desk} finding={finding} number={i + 1} key={i} />
       ))}
@@ -58,7 +58,9 @@ const Event = ({ desk, finding, number }: EventProps) => {
       ) : (
         <div class="cost tn">
           {finding.kind === 'safety' ? `≤${finding.numbers['cap'] ?? ''}` : finding.minutes}
-          <small>{finding.kind === 'safety' ? words.ui.debrief.points : words.ui.site.minutes}</small>
+          <small>
+            {finding.kind === 'safety' ? words.ui.debrief.points : words.ui.site.minutes(finding.minutes)}
+          </small>
         </div>
       )}
       <div>

@@ -14,10 +14,10 @@ export const Measure = ({
   readonly feet?: boolean;
 }) => {
   const { feet: ft, fraction, plain } = measureOf(inches, { units, feet });
-  if (plain !== undefined) return <span class="tn">{plain}</span>;
+  if (plain !== undefined) return <span class="tn length">{plain}</span>;
   const { sign, whole, num, den } = fraction;
   return (
-    <span class="tn">
+    <span class="tn length">
       <span class="hidden">{feet ? lengthText(inches, units) : spokenLength(words, inches)}</span>
       <span aria-hidden="true">
         {sign < 0 ? '−' : ''}

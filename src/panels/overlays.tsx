@@ -29,9 +29,7 @@ const Sheet = ({
   };
   return (
     <dialog class="paper" ref={host} onClose={close} aria-labelledby="sheet-title">
-      <h2 id="sheet-title" style="margin-bottom:12px">
-        {title}
-      </h2>
+      <h2 id="sheet-title">{title}</h2>
       {children}
       <div class="go">
         <button type="button" class="btn main" onClick={() => host.current?.close()}>
@@ -47,9 +45,11 @@ const SettingsPanel = ({ desk }: { readonly desk: Desk }) => {
   useSignal(desk.settings);
   return (
     <Sheet desk={desk} title={names.title}>
-      {settingRows(wordsOf(desk)).map((row) => (
-        <SettingRow desk={desk} row={row} key={row.key} />
-      ))}
+      <div class="fields">
+        {settingRows(wordsOf(desk)).map((row) => (
+          <SettingRow desk={desk} row={row} key={row.key} />
+        ))}
+      </div>
       <Erase desk={desk} />
     </Sheet>
   );

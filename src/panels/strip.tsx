@@ -16,7 +16,8 @@ export const Strip = ({ desk, session, costly }: Props) => {
   const shots = stripOf(attempt);
   const [at, setAt] = useState(shots.length - 1);
   const { strip, step, back } = words.ui.debrief;
-  const says = (shot: Shot): string => `${shot.minutes} ${words.ui.site.minutes}, ${words.tasks[shot.task]}`;
+  const says = ({ minutes, stands }: Shot): string =>
+    `${minutes} ${words.ui.site.minutes(minutes)}, ${words.ui.debrief.stands[stands]}`;
   return (
     <section class="strip" aria-label={strip}>
       <div class="shots" style={`--shots:${shots.length}`}>
@@ -43,7 +44,7 @@ export const Strip = ({ desk, session, costly }: Props) => {
         />
         {shots.map((shot, i) => (
           <span class={`stamp tn ${i === at ? 'on' : ''}`} key={`stamp ${shot.steps}`} aria-hidden="true">
-            {shot.minutes}&ensp;{words.tasks[shot.task]}
+            {shot.minutes}&ensp;{words.ui.debrief.stands[shot.stands]}
           </span>
         ))}
       </div>

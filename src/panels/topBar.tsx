@@ -31,7 +31,7 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
       <h1 class="job" style="font-size:0.9375rem">
         {attempt.level.title[lang]}
         <span class="under tn">
-          {attempt.site.minutes} {words.ui.site.minutes}
+          {attempt.site.minutes} {words.ui.site.minutes(attempt.site.minutes)}
         </span>
       </h1>
       <span class="grow" />
@@ -43,7 +43,7 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
       <span class="said hide-small wide">{pick(words.ui.mode, attempt.mode)}</span>
       <span class="bar hide-small wide" />
       <span class="said tn hide-small">
-        <b>{attempt.site.minutes}</b> {words.ui.site.minutes}
+        <b>{attempt.site.minutes}</b> {words.ui.site.minutes(attempt.site.minutes)}
       </span>
       {attempt.mode !== 'check-off' && (
         <button type="button" class="btn small undo" id="undo" onClick={undo}>

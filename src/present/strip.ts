@@ -1,62 +1,112 @@
-import type { TaskCode } from '../core/order/crew/task';
-import type { Attempt } from '../core/site/attempt';
-import type { Action } from '../core/site/action';
+import { stationsOf, upperStations } from '../core/level/layout';
+import type { Level } from '../core/level/level';
+import { sides, type Side } from '../core/roof/side';
+import type { Attempt, Step } from '../core/site/attempt';
+import { evolve } from '../core/site/evolve';
+import { blockId, rafterId } from '../core/site/ids';
+import { begin } from '../core/site/take';
+import type { SiteState } from '../core/site/state';
 
-/** One state of the roof worth looking at again: after so many acts, at so many crew-minutes, in the middle of what. */
-export type Shot = { readonly steps: number; readonly minutes: number; readonly task: TaskCode };
+/** What stands at a moment worth looking at again: each can be seen on the roof. */
+export type Stands =
+  | 'walls'
+  | 'joists'
+  | 'platform'
+  | 'ridge'
+  | 'pairs'
+  | Side
+  | 'bothSides'
+  | 'blocks'
+  | 'collars'
+  | 'straps'
+  | 'handedOver'
+  | 'down';
+
+/** One state of the roof: after so many acts, at so many crew-minutes, and what it is known by. */
+export type Shot = { readonly steps: number; readonly minutes: number; readonly stands: Stands };
 
 /** The most states shown in a strip: more would be too small to read. */
 const mostShots = 8;
+/** Two states that differ by fewer sticks than this look the same in a small picture. Ours. */
+const leastChange = 3;
+/** A ridge or a platform changes the picture as much as so many sticks. Ours. */
+const large = 9;
 
-/** States of the roof along the run: at the ends of stretches of work, and always the first and the last. */
+/** The moments at which the roof became something else to look at, and always the last one. */
 export const stripOf = (attempt: Attempt): readonly Shot[] => {
-  const shots = turns(attempt);
-  if (shots.length <= mostShots) return shots;
-  const keep = new Set(
-    Array.from({ length: mostShots }, (_, i) => Math.round((i * (shots.length - 1)) / (mostShots - 1))),
-  );
-  return shots.filter((_, i) => keep.has(i));
-};
-
-const turns = ({ steps }: Attempt): readonly Shot[] => {
-  const shots: Shot[] = [];
-  let minutes = 0;
-  let task: TaskCode = 'braceWalls';
-  steps.forEach(({ action, outcome }, i) => {
-    const next = taskOf(action) ?? task;
-    if (next !== task && i > 0) shots.push({ steps: i, minutes, task });
-    task = next;
-    if (outcome.ok)
-      minutes += outcome.events.reduce((sum, event) => sum + (event.type === 'spent' ? event.minutes : 0), 0);
+  let moments = reached(attempt);
+  const last = moments.length - 1;
+  moments = moments.filter((now, i) => {
+    const next = moments[i + 1];
+    return i >= last - 1 || next === undefined || change(now.site, next.site) >= leastChange;
   });
-  return [...merged(shots), { steps: steps.length, minutes, task }];
+  while (moments.length > mostShots) moments = withoutLeast(moments);
+  return moments.map(({ steps, site, stands }) => ({ steps, minutes: site.minutes, stands }));
 };
 
-/** A stretch of only a few acts is part of the next one. */
-const leastStretch = 4;
+type Moment = { readonly steps: number; readonly site: SiteState; readonly stands: Stands };
 
-const merged = (shots: readonly Shot[]): readonly Shot[] =>
-  shots.filter((shot, i) => shot.steps - (shots[i - 1]?.steps ?? 0) >= leastStretch);
+/** Each state at its first time; of those that one act reached the furthest on. */
+const reached = ({ level, seed, mode, steps }: Attempt): readonly Moment[] => {
+  const found: Moment[] = [];
+  const open = new Map(stages(level));
+  let site = begin(level, seed, mode).site;
+  let known: Stands = 'walls';
+  steps.forEach((step, i) => {
+    site = after(site, step);
+    const met = [...open].filter(([, holds]) => holds(site)).map(([stands]) => stands);
+    for (const stands of met) open.delete(stands);
+    known = met[met.length - 1] ?? known;
+    if (met.length > 0 && i < steps.length - 1) found.push({ steps: i + 1, site, stands: known });
+  });
+  const end = site.down === undefined ? known : 'down';
+  return [...found, { steps: steps.length, site, stands: end }];
+};
 
-const taskOf = (action: Action): TaskCode | undefined => {
-  switch (action.type) {
-    case 'setTie':
-      return 'tieWalls';
-    case 'judge':
-      return 'lookOver';
-    case 'mark':
-      return 'layOut';
-    case 'place':
-      return action.member === 'ridge'
-        ? 'landRidge'
-        : action.member.startsWith('rafter') || action.member.startsWith('block')
-          ? 'stack'
-          : 'upper';
-    case 'nailOff':
-      return action.joint.startsWith('heel:') ? 'heels' : undefined;
-    case 'handOver':
-      return 'handOver';
-    default:
-      return undefined;
-  }
+/** Acts that were taken back, and the taking back itself, leave nothing. */
+const after = (site: SiteState, { action, outcome, undone }: Step): SiteState =>
+  undone === true || action.type === 'undo' || !outcome.ok ? site : outcome.events.reduce(evolve, site);
+
+type Holds = (site: SiteState) => boolean;
+
+/** In the order in which they count where one act reaches two. */
+const stages = (level: Level): readonly (readonly [Stands, Holds])[] => {
+  const all = stationsOf(level).map((_, i) => i + 1);
+  const upper = upperStations(level);
+  const inPlace =
+    (ids: readonly string[]): Holds =>
+    ({ members }) =>
+      ids.length > 0 && ids.every((id) => id in members);
+  const rafters = (side: Side, at = all) => at.map((n) => rafterId(side, n));
+  return [
+    ['joists', inPlace(all.map((n) => `joist.${n}`))],
+    ['platform', ({ ready }) => ready.platform !== undefined],
+    ['ridge', ({ ridge }) => ridge !== undefined],
+    ['pairs', inPlace(sides.flatMap((side) => rafters(side, [1, all.length])))],
+    ...sides.map((side) => [side, inPlace(rafters(side))] as const),
+    ['bothSides', inPlace(sides.flatMap((side) => rafters(side)))],
+    ['blocks', inPlace(sides.flatMap((side) => all.slice(0, -1).map((n) => blockId(side, n))))],
+    ['collars', inPlace(upper.map((n) => `collar.${n}`))],
+    ['straps', inPlace(upper.map((n) => `strap.${n}`))],
+    ['handedOver', ({ handedOver }) => handedOver],
+  ];
+};
+
+/** How much of the picture two states do not share, in sticks. */
+const change = (a: SiteState, b: SiteState): number => {
+  const only = (one: SiteState, other: SiteState): number =>
+    Object.keys(one.members).filter((id) => !(id in other.members)).length;
+  const ridge = (a.ridge === undefined) === (b.ridge === undefined) ? 0 : large;
+  const platform = (a.ready.platform === undefined) === (b.ready.platform === undefined) ? 0 : large;
+  return only(a, b) + only(b, a) + ridge + platform;
+};
+
+/** Without the moment that looks most like the one before it; the first and the last stay. */
+const withoutLeast = (moments: readonly Moment[]): readonly Moment[] => {
+  const changes = moments.map(({ site }, i) => {
+    const before = moments[i - 1];
+    return before === undefined || i === moments.length - 1 ? Infinity : change(before.site, site);
+  });
+  const least = changes.indexOf(Math.min(...changes));
+  return moments.filter((_, i) => i !== least);
 };

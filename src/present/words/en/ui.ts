@@ -1,3 +1,5 @@
+import type { Stands } from '../../strip';
+
 /** Everything else a screen says. */
 export const ui = {
   product: 'Tack & True',
@@ -48,7 +50,7 @@ export const ui = {
     'check-off': 'Graded. Work is undone as on site.',
   } as Record<string, string>,
   site: {
-    minutes: 'crew-minutes',
+    minutes: (n: number): string => (n === 1 ? 'crew-minute' : 'crew-minutes'),
     undo: 'Undo',
     words: 'Words',
     settings: 'Settings',
@@ -205,7 +207,8 @@ export const ui = {
   },
   debrief: {
     title: 'Debrief',
-    used: (used: string, par: string) => `${used} crew-minutes used, ${par} is par`,
+    used: (used: number, par: number): string =>
+      `${used} ${used === 1 ? 'crew-minute' : 'crew-minutes'} used, ${par} is par`,
     cost: 'What cost the most',
     good: 'Done well',
     points: 'points at most',
@@ -239,6 +242,21 @@ export const ui = {
     faultMissed: (name: string) => `Missed: ${name}.`,
     open: { missing: 'missing', nails: 'short of nails', tacks: 'on tacks', split: 'split' },
     strip: 'The roof as it stood',
+    stands: {
+      walls: 'Bare walls',
+      joists: 'Joists laid',
+      platform: 'Platform laid',
+      ridge: 'Ridge up',
+      pairs: 'End pairs up',
+      street: 'Street side up',
+      yard: 'Yard side up',
+      bothSides: 'Both sides up',
+      blocks: 'Blocks in',
+      collars: 'Collar ties on',
+      straps: 'Ridge straps on',
+      handedOver: 'Handed over',
+      down: 'The frame came down',
+    } as Record<Stands, string>,
     step: (n: number) => `Step ${n}`,
     file: 'Save the run as a file',
     validity:
