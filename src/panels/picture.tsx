@@ -5,10 +5,13 @@ export const Picture = ({
   draw,
   deps,
   label,
+  kind = '',
 }: {
   readonly draw: (canvas: HTMLCanvasElement) => void;
   readonly deps: readonly unknown[];
   readonly label: string;
+  /** A class for the style sheet: how high it is. */
+  readonly kind?: string;
 }) => {
   const host = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
@@ -19,5 +22,5 @@ export const Picture = ({
     canvas.height = Math.max(1, Math.round(canvas.clientHeight * ratio));
     draw(canvas);
   }, [...deps]);
-  return <canvas ref={host} role="img" aria-label={label} />;
+  return <canvas ref={host} class={kind} role="img" aria-label={label} />;
 };

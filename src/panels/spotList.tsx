@@ -84,8 +84,8 @@ const Stepper = ({ desk, working: { spots, at }, open, setOpen }: StepperProps) 
         ‹
       </button>
       <button type="button" class="btn here" aria-expanded={open} onClick={() => setOpen(!open)}>
-        <span>{here && spotName(words, here)}</span>
-        <span class="state">
+        <span class="name">{here && spotName(words, here)}</span>{' '}
+        <span class="state tn">
           {at + 1}/{spots.length}
         </span>
       </button>

@@ -80,6 +80,9 @@ const usualPick = ({ picker }: Offer): Picked => {
   return picker.kind === 'choice' ? (picker.options[0]?.value ?? '') : picker.start;
 };
 
+/** Tools whose rule stands up: their picture has to be higher. */
+const standing: readonly ToolId[] = ['level', 'waterLevel', 'string'];
+
 /** The tool's own picture: the learner takes the reading off it. */
 const ReadingPicture = ({
   desk,
@@ -98,6 +101,7 @@ const ReadingPicture = ({
   return (
     <Picture
       label={label}
+      kind={standing.includes(reading.tool) ? 'standing' : ''}
       deps={[shown, theme, lang, spot.id]}
       draw={(canvas) => desk.drawings.reading(canvas, { attempt, ...reading, shown, theme, lang })}
     />

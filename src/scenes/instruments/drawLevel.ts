@@ -5,19 +5,26 @@ import { drawPiece, edgePiece, toX, toY, type Scaled } from '../closeUp/board';
 import type { Into } from '../closeUp/drawJoint';
 import { drawPlate, drawTicks } from '../closeUp/steel';
 
-/** The level twice: above, lying as found, its bubble off by what it shows; below, its low end lifted until the bubble centers, a rule in the space. */
+/**
+ * The level twice: lying as found, its bubble off by what it shows; and its low end lifted until the bubble centers, a
+ * rule in the space. One over the other where the picture is high, side by side where it is not.
+ */
 export const drawLevel = (view: Scaled, into: Into, shown: number): void => {
   const { area, ratio } = into;
-  const high = Math.min(110 * ratio, area.height * 0.2);
-  drawVial(view, {
-    x: area.x + area.width * 0.12,
-    y: area.y + area.height * 0.06,
-    width: area.width * 0.76,
-    height: high,
-    shown,
-  });
-  drawLift(view, into, shown);
+  const { x, y, width, height } = area;
+  if (height >= stackedFrom * ratio) {
+    const high = Math.min(110 * ratio, height * 0.2);
+    drawVial(view, { x: x + width * 0.12, y: y + height * 0.06, width: width * 0.76, height: high, shown });
+    drawLift(view, { x, y: y + height * 0.3, width, height: height * 0.7 }, shown);
+    return;
+  }
+  drawLift(view, { x: x + width * 0.44, y, width: width * 0.56, height }, shown);
+  const high = Math.min(height * 0.5, 52 * ratio);
+  drawVial(view, { x: x + 4 * ratio, y: y + (height - high) / 2, width: width * 0.4, height: high, shown });
 };
+
+/** From this height on both lie one over the other, CSS pixels. Ours. */
+const stackedFrom = 190;
 
 /** How far a bubble runs for a rise of an eighth of an inch in four feet, as a share of its own length. Ours, by eye. */
 const runPerEighth = 0.42;
@@ -61,16 +68,25 @@ const drawVial = ({ ink, ratio, theme }: Scaled, { x, y, width, height, shown }:
   for (const side of [-1, 1]) ink.fillRect(cx + (side * bubble) / 2 - ratio, cy - r, 2 * ratio, r * 2);
 };
 
+/** Inches of the rule that must be in sight over the work's edge, at least; thickness drawn of the level. Ours. */
+const seen = 0.6;
+const thick = 0.5;
+
 /** The low end of the level over the work's edge, and the rule that says how much was put under it. */
-const drawLift = (view: Scaled, { area, ratio }: Into, shown: number): void => {
-  const { ink, k } = view;
+const drawLift = (view: Scaled, area: Into['area'], shown: number): void => {
+  const { ink } = view;
   const gap = Math.abs(shown);
   const right = shown < 0;
+  const k = Math.min(view.k, (area.height * 0.8) / Math.max(seen, gap + thick + 0.06));
   const low: Scaled = {
     ...view,
-    zero: [area.x + area.width * (right ? 0.62 : 0.38), area.y + area.height * 0.78],
+    k,
+    zero: [area.x + area.width * (right ? 0.62 : 0.38), area.y + area.height * 0.84],
   };
-  const way = right ? 1 : -1;
+  ink.save();
+  ink.beginPath();
+  ink.rect(area.x, area.y, area.width, area.height);
+  ink.clip();
   const work = [
     [-8, 0],
     [8, 0],
@@ -79,17 +95,24 @@ const drawLift = (view: Scaled, { area, ratio }: Into, shown: number): void => {
   ] as const;
   drawPiece(low, { outline: work, seed: 24, grain: [1, 0], light: 0.84 });
   edgePiece(low, work, 1.8);
+  fillLevel(low, right ? 1 : -1, gap);
+  standRule(low, area, right);
+  ink.restore();
+};
+
+/** The level's body, its low end at zero, the rest away from the rule. */
+const fillLevel = (low: Scaled, way: 1 | -1, gap: number): void => {
+  const { ink, ratio } = low;
   const tilt = gap / levelLength;
+  const [x0, x1] = [toX(low, 0), toX(low, -way * 9)];
   ink.save();
   ink.beginPath();
-  const [x0, x1] = [toX(low, 0), toX(low, -way * 9)];
-  const top = 0.5;
   ink.moveTo(x0, toY(low, gap));
   ink.lineTo(x1, toY(low, gap - 9 * tilt));
-  ink.lineTo(x1, toY(low, gap - 9 * tilt + top));
-  ink.lineTo(x0, toY(low, gap + top));
+  ink.lineTo(x1, toY(low, gap - 9 * tilt + thick));
+  ink.lineTo(x0, toY(low, gap + thick));
   ink.closePath();
-  const steel = ink.createLinearGradient(0, toY(low, gap + top), 0, toY(low, gap));
+  const steel = ink.createLinearGradient(0, toY(low, gap + thick), 0, toY(low, gap));
   steel.addColorStop(0, '#b9c8d4');
   steel.addColorStop(0.3, '#7f95a8');
   steel.addColorStop(1, '#4f6478');
@@ -102,15 +125,25 @@ const drawLift = (view: Scaled, { area, ratio }: Into, shown: number): void => {
   ink.strokeStyle = '#26313b';
   ink.lineWidth = 1.5 * ratio;
   ink.stroke();
-  const at = way * 0.08;
-  const plate = { x: toX(low, right ? at : at - 0.62), y: toY(low, 0.95), width: 0.62 * k, height: 0.95 * k };
-  drawPlate(ink, plate, ratio);
+};
+
+/** A rule stood on the work beside the level's end, as high as the picture lets it be. */
+const standRule = (low: Scaled, area: Into['area'], right: boolean): void => {
+  const { ink, k, ratio, zero } = low;
+  const at = right ? 0.08 : -0.08;
+  const high = Math.min(0.95, (zero[1] - area.y - 4 * ratio) / k);
+  const wide = 0.5;
+  drawPlate(
+    ink,
+    { x: toX(low, right ? at : at - wide), y: toY(low, high), width: wide * k, height: high * k },
+    ratio,
+  );
   drawTicks({
     view: low,
     zero: [at, 0],
     way: 'up',
     from: 1 / 16,
-    to: 0.9,
+    to: high - 0.03,
     tick: 0.26 * k,
     grow: right ? 1 : -1,
   });

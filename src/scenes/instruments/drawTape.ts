@@ -10,7 +10,7 @@ const foot = 12;
 
 /** The blade over the work's edge: the number to read is where the edge cuts the ticks. Hook far to the left. */
 export const drawTape = (view: Scaled, { area }: Into, shown: number): void => {
-  const { ink, k, ratio, theme } = view;
+  const { k } = view;
   const far: Scaled = { ...view, zero: [view.zero[0] - shown * k, view.zero[1]] };
   const [left, right] = [(area.x - far.zero[0]) / k, (area.x + area.width - far.zero[0]) / k];
   const outline = [
@@ -21,66 +21,76 @@ export const drawTape = (view: Scaled, { area }: Into, shown: number): void => {
   ] as const;
   drawPiece(far, { outline, seed: 43, grain: [1, 0], light: 0.78 });
   edgePiece(far, outline, 1.8);
-  ink.save();
-  ink.shadowColor = 'rgba(40,26,10,.45)';
-  ink.shadowBlur = 10 * ratio;
-  ink.shadowOffsetY = 7 * ratio;
-  ink.fillStyle = theme === 'night' ? '#cfc6a4' : '#f4ecd0';
-  ink.fillRect(
-    toX(far, Math.max(left - 1, 0)),
-    toY(far, blade),
-    (right - Math.max(left - 1, 0) + 1) * k,
-    blade * k,
-  );
-  ink.restore();
-  const shine = ink.createLinearGradient(0, toY(far, blade), 0, toY(far, 0));
-  shine.addColorStop(0, 'rgba(60,50,20,.22)');
-  shine.addColorStop(0.35, 'rgba(255,255,255,.35)');
-  shine.addColorStop(1, 'rgba(60,50,20,.05)');
-  ink.fillStyle = shine;
-  ink.fillRect(
-    toX(far, Math.max(left - 1, 0)),
-    toY(far, blade),
-    (right - Math.max(left - 1, 0) + 1) * k,
-    blade * k,
-  );
+  const deep = deepOf(far, area.y);
+  fillBlade(far, { from: Math.max(left - 1, 0), to: right + 1, deep });
   drawTicks({
     view: far,
     zero: [0, 0],
     way: 'right',
     from: Math.max(0, left),
     to: right,
-    tick: 0.42 * k,
+    tick: 0.42 * deep,
     grow: -1,
     numbers: () => '',
   });
-  numbers(far, Math.max(1, Math.floor(left)), Math.ceil(right));
+  numbers(far, { left, right, deep });
   if (left < 0.2) hook(far);
 };
 
-/** Inches from the hook stand left of their tick over the short ones, feet and inches above, as tapes have it. */
-const numbers = (view: Scaled, from: number, to: number): void => {
-  const { ink, k, ratio, theme } = view;
+/** Where a tape's numbers stand over the edge of its blade, as shares of its width: inches, then feet and inches. */
+const stand = { inches: 0.29, feet: 0.55, top: 0.64 };
+
+/** Pixels to an inch across the blade: less than along it where the picture is too low for both rows of numbers. */
+const deepOf = ({ k, zero }: Scaled, top: number): number => Math.min(k, (zero[1] - top) / stand.top);
+
+type Strip = { readonly from: number; readonly to: number; readonly deep: number };
+
+const fillBlade = (view: Scaled, { from, to, deep }: Strip): void => {
+  const { ink, k, ratio, theme, zero } = view;
+  const [x, y, wide, high] = [toX(view, from), zero[1] - blade * deep, (to - from) * k, blade * deep];
+  ink.save();
+  ink.shadowColor = 'rgba(40,26,10,.45)';
+  ink.shadowBlur = 10 * ratio;
+  ink.shadowOffsetY = 7 * ratio;
+  ink.fillStyle = theme === 'night' ? '#cfc6a4' : '#f4ecd0';
+  ink.fillRect(x, y, wide, high);
+  ink.restore();
+  const shine = ink.createLinearGradient(0, y, 0, zero[1]);
+  shine.addColorStop(0, 'rgba(60,50,20,.22)');
+  shine.addColorStop(0.35, 'rgba(255,255,255,.35)');
+  shine.addColorStop(1, 'rgba(60,50,20,.05)');
+  ink.fillStyle = shine;
+  ink.fillRect(x, y, wide, high);
+};
+
+type Sight = { readonly left: number; readonly right: number; readonly deep: number };
+
+/** Inches from the hook stand left of their tick over the short ones, feet and inches above, as tapes have it. None is cut. */
+const numbers = (view: Scaled, { left, right, deep }: Sight): void => {
+  const { ink, k, ratio, theme, zero } = view;
   ink.textBaseline = 'middle';
   ink.textAlign = 'right';
-  for (let inch = from; inch <= to; inch++) {
+  for (let inch = Math.max(1, Math.ceil(left)); inch <= Math.floor(right); inch++) {
     const x = toX(view, inch) - 0.05 * k;
-    ink.font = `700 ${Math.max(20 * ratio, 0.2 * k).toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
+    const size = Math.max(18 * ratio, 0.2 * deep);
+    ink.font = `700 ${size.toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
     const wide = ink.measureText(String(inch)).width;
+    if (x - wide < toX(view, left)) continue;
+    const y = zero[1] - stand.inches * deep;
     ink.fillStyle = theme === 'night' ? '#c9c0a0' : '#efe7cb';
-    ink.fillRect(x - wide - 0.02 * k, toY(view, 0.4), wide + 0.03 * k, 0.21 * k);
+    ink.fillRect(x - wide - 2 * ratio, y - size / 2, wide + 3 * ratio, size);
     ink.fillStyle = '#18222b';
-    ink.fillText(String(inch), x, toY(view, 0.29));
+    ink.fillText(String(inch), x, y);
     if (inch < foot) continue;
     ink.fillStyle = '#832e08';
-    ink.font = `600 ${Math.max(13 * ratio, 0.12 * k).toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
-    const rest = inch % foot;
-    ink.fillText(
-      rest === 0 ? `${String(inch / foot)}'` : `${String(Math.floor(inch / foot))}' ${String(rest)}"`,
-      x,
-      toY(view, 0.55),
-    );
+    ink.font = `600 ${Math.max(13 * ratio, 0.12 * deep).toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
+    ink.fillText(feetText(inch), x, zero[1] - stand.feet * deep);
   }
+};
+
+const feetText = (inch: number): string => {
+  const rest = inch % foot;
+  return rest === 0 ? `${String(inch / foot)}'` : `${String(Math.floor(inch / foot))}' ${String(rest)}"`;
 };
 
 const hook = (view: Scaled): void => {

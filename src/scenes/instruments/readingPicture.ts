@@ -8,7 +8,15 @@ export type ReadingPicture =
   | { readonly tool: 'level'; readonly shown: number }
   /** Water in a hose beside a rule on the plate: `shown` above (+) or below the mark at the start. */
   | { readonly tool: 'waterLevel'; readonly shown: number }
-  /** A string over a gauge block: the space `shown` under it; `nominal` is the block's own thickness. */
-  | { readonly tool: 'string'; readonly shown: number; readonly nominal: number }
+  /**
+   * A string over gauge blocks `nominal` thick. Over a rafter `shown` is the space under it; along a plate it is how
+   * far the plate stands out (+) or in (-) of where the blocks put it.
+   */
+  | {
+      readonly tool: 'string';
+      readonly over: 'rafter' | 'plate';
+      readonly shown: number;
+      readonly nominal: number;
+    }
   /** The pattern held to a plumb cut: the board reaches `shown` past (+) or short of the pattern. */
   | { readonly tool: 'pattern'; readonly shown: number };
