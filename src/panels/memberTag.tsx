@@ -6,13 +6,13 @@ import { spotName } from '../present/words/spotNames';
 import type { Spot } from '../present/work/offer';
 import { wordsOf, type Desk } from './desk';
 import { SpotWork } from './spotWork';
-import type { Point } from './stageHost';
+import type { Found, Point } from './stageHost';
 
 type Props = {
   readonly desk: Desk;
   readonly attempt: Attempt;
   readonly spot: Spot;
-  readonly at: Point | undefined;
+  readonly at: Found | undefined;
   readonly onAct: (action: Action) => void;
 };
 
@@ -23,7 +23,7 @@ export const canBeTagged = (spot: Spot | undefined): boolean =>
   spot.offers.every(({ picker }) => picker?.kind !== 'length') &&
   !/^(site|board\.)/.test(spot.member);
 
-/** Clear of the member by so much, CSS pixels; ours. */
+/** A member so far above the tag's edge, or beside it, is tied to its top. CSS pixels; ours. */
 const clear = 36;
 
 type Lie = { readonly side: 'left' | 'right'; readonly line: readonly Point[] };
@@ -55,16 +55,17 @@ export const MemberTag = ({ desk, attempt, spot, at, onAct }: Props) => {
   );
 };
 
-/** Left, unless the member is there. The line leaves the top edge for what is above, else the side: level first, then to the member. */
-const lieOf = (tag: HTMLElement, at: Point | undefined, now: Lie['side']): Lie => {
+/** On the side where it hides the least. The line leaves the top edge for what is above, else the side: level first, then to the member. */
+const lieOf = (tag: HTMLElement, at: Found | undefined, now: Lie['side']): Lie => {
   const over = tag.offsetParent;
   if (!at || !over) return { side: now, line: [] };
   const { offsetTop: top, offsetWidth: width, offsetHeight: height } = tag;
   const margin = now === 'left' ? tag.offsetLeft : over.clientWidth - tag.offsetLeft - width;
-  const above = at.y <= top - clear;
-  const side = !above && at.x < margin + width + clear ? 'right' : 'left';
-  const left = side === 'left' ? margin : over.clientWidth - margin - width;
-  if (above && at.x < left + width + clear) {
+  const lefts = { left: margin, right: over.clientWidth - margin - width };
+  const hides = (x: number): number => at.hides({ x, y: top, width, height });
+  const side = hides(lefts.right) < hides(lefts.left) ? 'right' : 'left';
+  const left = lefts[side];
+  if (at.y <= top - clear && at.x > left - clear && at.x < left + width + clear) {
     const x = Math.min(left + width - 20, Math.max(left + 20, at.x));
     return { side, line: [{ x, y: top }, at] };
   }

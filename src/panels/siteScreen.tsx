@@ -7,7 +7,7 @@ import { CaptionBar } from './captionBar';
 import { CrewPanel } from './crewPanel';
 import { wordsOf, type Desk } from './desk';
 import { canBeTagged, MemberTag } from './memberTag';
-import { StageHost, type Point } from './stageHost';
+import { StageHost, type Found } from './stageHost';
 import { TopBar } from './topBar';
 import { ToolRail } from './toolRail';
 import { useKeys } from './useKeys';
@@ -26,7 +26,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const view = useSignal(desk.view);
   const working = useWorking(desk, attempt);
   const [last, setLast] = useState<Done>();
-  const [at, setAt] = useState<Point>();
+  const [at, setAt] = useState<Found>();
   const act = (action: Action): void => {
     const outcome = session.do(action);
     setLast({ action, outcome });

@@ -7,12 +7,15 @@ import { choosePicked, type Working } from './working';
 
 export type Point = { readonly x: number; readonly y: number };
 
+/** Where a member is on the drawing, and how much of the work a box laid over the drawing would hide. */
+export type Found = Point & Pick<StagePort, 'hides'>;
+
 type Props = {
   readonly desk: Desk;
   readonly attempt: Attempt;
   readonly working: Working;
   /** Told where the chosen member is on the drawing, or that nobody knows. */
-  readonly found: (at: Point | undefined) => void;
+  readonly found: (at: Found | undefined) => void;
 };
 
 /** How long after a hand or the wheel is off the drawing stands still again, ms: the stage settles a wheel in 220. */
@@ -42,7 +45,10 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
   }, []);
   const selected = working.spot?.member;
   const joint = working.spot?.id;
-  const find = (): void => found(selected === undefined ? undefined : stage?.placeOf(selected));
+  const find = (): void => {
+    const at = selected === undefined ? undefined : stage?.placeOf(selected);
+    found(stage && at ? { ...at, hides: stage.hides } : undefined);
+  };
   useEffect(() => {
     let late = false;
     found(undefined);

@@ -14,11 +14,21 @@ export type StageShow = {
   readonly joint?: string;
 };
 
+/** A part of the stage, CSS pixels from its upper left corner. */
+export type StageBox = {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+};
+
 export type StagePort = {
   /** Resolves when it has been drawn. */
   readonly show: (show: StageShow) => Promise<void>;
   /** Where a member or an open place is on the drawing now, CSS pixels from its upper left corner. */
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
+  /** How much of the work something laid over this box of the drawing would hide, CSS pixels; only to be compared. */
+  readonly hides: (box: StageBox) => number;
   readonly onPick: (pick: (id: string) => void) => void;
   readonly destroy: () => void;
 };

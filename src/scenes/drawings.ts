@@ -91,6 +91,7 @@ const stage: Drawings['stage'] = async (host) => {
   return {
     show: (show) => made.show(viewOf({ ...show, attempt: steady(show.attempt, show.view) })),
     placeOf: made.placeOf,
+    hides: made.hides,
     onPick: (pick) =>
       void made.onPick((id) => {
         if (id !== undefined) pick(id);
@@ -108,11 +109,13 @@ const thumb: Drawings['thumb'] = (canvas, { attempt, corner, theme }) => {
   canvas.getContext('2d')?.drawImage(drawnSmall, 0, 0);
 };
 
-const reading: Drawings['reading'] = (canvas, { tool, shown, theme, lang }) => {
+const reading: Drawings['reading'] = (canvas, { tool, at, shown, theme, lang }) => {
   const ratio = canvas.width / Math.max(1, canvas.clientWidth);
   if (typeof shown === 'string') return drawEye({ canvas, ratio, theme }, shown);
   const words = drawingWordsOf(catalogues[lang], { station: 1, joint: undefined });
-  const picture = { tool, shown, ...(tool === 'string' ? { nominal: gaugeBlock } : {}) } as ReadingPicture;
+  const over = at.startsWith('plate.') ? 'plate' : 'rafter';
+  const strung = tool === 'string' ? { over, nominal: gaugeBlock } : {};
+  const picture = { tool, shown, ...strung } as ReadingPicture;
   drawReading({ canvas, area: whole(canvas), ratio, theme, words }, picture);
 };
 

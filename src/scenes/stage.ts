@@ -1,4 +1,5 @@
 import { facesReady } from './ink/faces';
+import type { Area } from './overview/fit';
 import { startGame, type StageGame } from './stageGame';
 import { createHands } from './stageHands';
 import { createPainter, type Painter } from './stagePainter';
@@ -19,6 +20,8 @@ export type Stage = {
   readonly onPick: (call: (id: string | undefined) => void) => () => void;
   /** Where a member or open place is on the stage now, CSS pixels from its upper left corner: for tags and labels. */
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
+  /** How much of the work a box of the stage covers, CSS pixels; only to be compared. */
+  readonly hides: (box: Area) => number;
   /** Back to the whole roof after zooming. */
   readonly resetZoom: () => void;
   readonly zoomBy: (factor: number) => void;
@@ -106,6 +109,7 @@ export const createStage = (host: HTMLElement, options: StageOptions): Stage => 
       return () => now.listeners.delete(call);
     },
     placeOf: painter.placeOf,
+    hides: painter.hides,
     resetZoom: () => {
       painter.resetZoom();
       again(now);

@@ -13,6 +13,7 @@ import { inkOn, sheetOf, type Point } from './ink/pencil';
 import { drawSheet, drawSheetSelection, onSheet, sheetPoint, type Sheet } from './measured/sheet';
 import { drawOverview, drawSelection, stagedOf, type Overview, type Staged } from './overview/drawOverview';
 import type { Area } from './overview/fit';
+import { hiddenBy } from './overview/hidden';
 import { memberAt } from './overview/pick';
 import { layoutOf, type StageLayout } from './stageLayout';
 import type { StageScene } from './stageScene';
@@ -32,6 +33,7 @@ export type Painter = {
   readonly paint: (scene: StageScene, view: StageView) => void;
   readonly pick: (x: number, y: number) => string | undefined;
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
+  readonly hides: (box: Area) => number;
   readonly nudge: (scene: StageScene, by: Moved) => void;
   readonly zoomBy: (factor: number) => void;
   readonly resetZoom: () => void;
@@ -83,6 +85,7 @@ export const createPainter = (size: () => Size, reducedMotion: boolean): Painter
     },
     pick: (x, y) => pick(kept, size().ratio, [x, y]),
     placeOf: (id) => standsAt(kept, size().ratio, id),
+    hides: (box) => hides(kept, size().ratio, box),
     nudge: (scene, by) => {
       nudge(scene, kept, { by, ratio: size().ratio });
     },
@@ -286,6 +289,12 @@ const pick = (kept: Kept, ratio: number, [x, y]: Point): string | undefined => {
   if (!overview) return undefined;
   const inside: Point = [at[0] - layout.main.x * ratio, at[1] - layout.main.y * ratio];
   return memberAt({ raster: overview.raster, camera: overview.camera, spots, ratio }, inside);
+};
+
+const hides = ({ view, overview, layout }: Kept, ratio: number, box: Area): number => {
+  if (!overview || !layout) return 0;
+  const { x, y } = layout.main;
+  return hiddenBy(overview, scaled({ ...box, x: box.x - x, y: box.y - y }, ratio), view?.selected);
 };
 
 const standsAt = (

@@ -46,10 +46,33 @@ type Lie = {
 };
 type Plan = { readonly scale: number; readonly lies: readonly Lie[] };
 
+/** Size of the names of the heights, CSS pixels. */
+const nameSize = 15;
+/** Between the section and the side, CSS pixels, unless the names of the heights need more. */
+const between = 92;
+
+type Names = { readonly ridgeTop: number; readonly plate: number };
+
+/** How wide the names of the heights are. */
+const namesOf = ({ words, ratio }: SheetInput, ink: Ink): Names => {
+  ink.font = drawingFont(nameSize * ratio);
+  const wide = (text: string): number => ink.measureText(text).width;
+  return { ridgeTop: wide(words.ridgeTop), plate: wide(words.plate) };
+};
+
+/** Room right of a section for the names: beside another view for both; alone for the plate's, the other stands over its line. */
+const besideSection = ({ ratio, views }: SheetInput, names: Names): number => {
+  if (!views.includes('section')) return 0;
+  if (views.length === 1) return names.plate;
+  return Math.max(between * ratio, Math.max(names.ridgeTop, names.plate) + 32 * ratio);
+};
+
 /** One scale for all views, so that heights line up. */
-const planOf = ({ area, ratio, views }: SheetInput, scheme: Scheme, overhang: number): Plan => {
+const planOf = (input: SheetInput, scheme: Scheme, beside: number): Plan => {
+  const { area, ratio, views } = input;
+  const { overhang } = input.shown.level.plan;
   const spans = { section: 2 * (scheme.half + overhang) + 14, side: scheme.length + 10 };
-  const gap = views.length > 1 ? 92 * ratio : 0;
+  const gap = beside;
   const total = views.reduce((sum, view) => sum + spans[view], 0);
   const tall = scheme.top + 17;
   const free = area.width - (2 * room.side * ratio + gap);
@@ -72,13 +95,13 @@ const planOf = ({ area, ratio, views }: SheetInput, scheme: Scheme, overhang: nu
 
 export const drawSheet = (input: SheetInput): Sheet => {
   const scheme = schemeOf(input.shown);
-  const { overhang } = input.shown.level.plan;
-  const plan = planOf(input, scheme, overhang);
   const canvas = sheetOf(input.area.width, input.area.height);
   const ink = inkOn(canvas);
+  const beside = besideSection(input, namesOf(input, ink));
+  const plan = planOf(input, scheme, beside);
   const hung = plan.lies.map((lie) => hangView(input, { scheme, plan, lie }));
   for (const { flat, at } of hung) ink.drawImage(flat.canvas, at[0], at[1]);
-  annotate(ink, { input, scheme, plan });
+  annotate(ink, { input, scheme, plan, beside });
   return { canvas, hung };
 };
 
@@ -105,7 +128,13 @@ const hangView = (input: SheetInput, { scheme, plan, lie }: Hanging): Hung => {
   return { view: lie.view, flat, at };
 };
 
-type Annotated = { readonly input: SheetInput; readonly scheme: Scheme; readonly plan: Plan };
+type Annotated = {
+  readonly input: SheetInput;
+  readonly scheme: Scheme;
+  readonly plan: Plan;
+  /** Room right of the section for the names of the heights. */
+  readonly beside: number;
+};
 
 const annotate = (ink: Ink, noted: Annotated): void => {
   const { input, scheme, plan } = noted;
@@ -115,7 +144,8 @@ const annotate = (ink: Ink, noted: Annotated): void => {
   const first = plan.lies[0] as Lie;
   const last = plan.lies[plan.lies.length - 1] as Lie;
   const heights = { top: first.origin[1] - scheme.top * plan.scale, plate: first.origin[1] };
-  const [left, right] = [first.x - 16 * ratio, last.x + last.width + 14 * ratio];
+  const alone = plan.lies.length === 1 ? noted.beside : 0;
+  const [left, right] = [first.x - 16 * ratio, last.x + last.width + 14 * ratio + alone];
   for (const y of [heights.top, heights.plate])
     chalk(layer, {
       from: [left, y],
@@ -217,25 +247,12 @@ const slopeMark = (
 
 type Named = { readonly lie: Lie; readonly heights: { readonly top: number; readonly plate: number } };
 
-const nameHeights = (ink: Ink, { input, scheme, plan }: Annotated, { lie, heights }: Named): void => {
-  const { ratio, theme, words, shown } = input;
+const nameHeights = (ink: Ink, noted: Annotated, { lie, heights }: Named): void => {
+  const { input, scheme, plan } = noted;
+  const { ratio, theme, shown } = input;
   const palette = palettes[theme];
   const k = plan.scale;
-  const x = lie.origin[0] + (scheme.half + shown.level.plan.overhang) * k + 8 * ratio;
-  letter(ink, palette, {
-    text: words.ridgeTop,
-    at: [x, heights.top + 11 * ratio],
-    size: 15 * ratio,
-    align: 'left',
-    tone: 'chalk',
-  });
-  letter(ink, palette, {
-    text: words.plate,
-    at: [x, heights.plate - 10 * ratio],
-    size: 15 * ratio,
-    align: 'left',
-    tone: 'chalk',
-  });
+  nameLines(ink, noted, { lie, heights });
   const measure = measureOf(scheme.top, true);
   const lettering = { size: 17 * ratio, color: palette.ink };
   const at: Point = [dimensionX(lie, scheme, k), (heights.top + heights.plate) / 2 - 4 * ratio];
@@ -260,6 +277,18 @@ const nameHeights = (ink: Ink, { input, scheme, plan }: Annotated, { lie, height
     align: 'center',
     tone: 'ink',
   });
+};
+
+/** Beside the section: under the ridge's line and over the plate's; alone, both from the right edge and over their lines. */
+const nameLines = (ink: Ink, { input, scheme, plan, beside }: Annotated, { lie, heights }: Named): void => {
+  const { ratio, theme, words, shown } = input;
+  const alone = plan.lies.length === 1;
+  const out = lie.origin[0] + (scheme.half + shown.level.plan.overhang) * plan.scale + 8 * ratio;
+  const x = alone ? lie.x + lie.width + 14 * ratio + beside : out;
+  const named = { size: nameSize * ratio, align: alone ? 'right' : 'left', tone: 'chalk' } as const;
+  const ridgeAt: Point = [x, heights.top + (alone ? -9 : 11) * ratio];
+  letter(ink, palettes[theme], { ...named, text: words.ridgeTop, at: ridgeAt });
+  letter(ink, palettes[theme], { ...named, text: words.plate, at: [x, heights.plate - 10 * ratio] });
 };
 
 /** The string, seen edge on from its side. */

@@ -7,13 +7,13 @@ import { css } from '../ink/color';
 import { drawEdges, seenRuns, type EdgeStyle } from '../ink/edges';
 import { lightsFor, type Lights } from '../ink/light';
 import { palettes, type Palette, type Theme } from '../ink/palette';
-import { inkOn, pencil, sheetOf, tooth, type Ink, type Point } from '../ink/pencil';
+import { inkOn, pencil, sheetOf, tooth, type Ink } from '../ink/pencil';
 import { addMesh, addSolid, rasterFor, type Raster } from '../ink/raster';
 import { shade } from '../ink/shade';
-import { drawAxisMark, drawingFont } from './axisMark';
 import { crewOf, type Crew } from './crew';
 import { fittedCamera, type Area } from './fit';
 import { drawGear, drawLifeline } from './gear';
+import { drawLettering } from './lettering';
 import { drawOutlines } from './outline';
 import type { DrawingWords } from './words';
 
@@ -47,6 +47,8 @@ export type Overview = {
   readonly raster: Raster;
   readonly camera: Camera;
   readonly model: Model;
+  /** Where the letters of the ends stand. */
+  readonly letters: readonly Area[];
 };
 
 /** Bodies, people and light of one state of the site, seen from one corner. */
@@ -56,6 +58,14 @@ export const stagedOf = (shown: Shown, people: boolean, corner: Corner = 'street
   const model = modelOf(shown);
   const crew: Crew = people ? crewOf(shown) : { meshes: [], lines: [], feet: [] };
   return { model, crew, lights: lightsFor({ solids: model.solids, meshes: crew.meshes }, corner) };
+};
+
+/** The letters over the ridge's ends need so much at the head of the picture, CSS pixels. */
+const lettersHigh = 14;
+
+const underLetters = ({ area, ratio, words }: OverviewInput): Area => {
+  const high = words ? lettersHigh * ratio : 0;
+  return { ...area, y: area.y + high, height: area.height - high };
 };
 
 /** No ring closer than this on screen, device pixels: the pitch widens instead. From the look's tokens. */
@@ -68,6 +78,7 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   const scheme = schemeOf(shown);
   const fitted = fittedCamera({
     ...input,
+    area: underLetters(input),
     scheme,
     overhang: shown.level.plan.overhang,
     hook: shown.level.machine ? 52 : 12,
@@ -93,8 +104,8 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   for (const line of staged.crew.lines) drawLifeline(gear, line);
   drawGear(gear, shown);
   fadeFoot(ink, ratio);
-  if (input.words) drawWords(ink, { input, camera, palette }, input.words);
-  return { canvas, raster, camera, model: staged.model };
+  const letters = input.words ? drawLettering(ink, { ...input, camera, palette, raster }, input.words) : [];
+  return { canvas, raster, camera, model: staged.model, letters };
 };
 
 type Standing = { readonly camera: Camera; readonly feet: readonly Vec3[]; readonly night: boolean };
@@ -192,38 +203,6 @@ const fadeFoot = (ink: Ink, ratio: number): void => {
   ink.fillStyle = wash;
   ink.fillRect(0, height - footFade * ratio, width, footFade * ratio);
   ink.restore();
-};
-
-type Lettered = { readonly input: OverviewInput; readonly camera: Camera; readonly palette: Palette };
-
-const drawWords = (ink: Ink, { input, camera, palette }: Lettered, words: DrawingWords): void => {
-  const { shown, ratio, area } = input;
-  const { length, top, common } = schemeOf(shown);
-  const over = shown.pose.ridge ? top + 8 : common.heightAbovePlate + 8;
-  const out = camera.right[0] * 14;
-  const letters: readonly (readonly [string, Vec3])[] = [
-    ['A', [-8, 0, over]],
-    ['B', [length + 8, 0, over]],
-  ];
-  ink.font = drawingFont(17 * ratio);
-  ink.fillStyle = css(palette.ink);
-  ink.strokeStyle = css(palette.deck, 0.85);
-  ink.lineWidth = 4 * ratio;
-  ink.lineJoin = 'round';
-  ink.textAlign = 'center';
-  ink.textBaseline = 'middle';
-  letters.forEach(([letter, p], i) => {
-    const [x, y] = onScreen(camera, p);
-    const at = x + (i === 0 ? -out : out) * 0.3 * ratio;
-    ink.strokeText(letter, at, y);
-    ink.fillText(letter, at, y);
-  });
-  // On a narrow picture the upper corner belongs to the roof; the mark goes where the wall runs out.
-  const small = area.width < 560 * ratio;
-  const at: Point = small
-    ? [area.x + area.width - 88 * ratio, area.y + area.height - 34 * ratio]
-    : [area.x + area.width - 116 * ratio, area.y + 92 * ratio];
-  drawAxisMark({ ink, camera, at, ratio, palette }, small ? { ...words, ticks: '' } : words);
 };
 
 /** The chosen member outlined in chalk with a casing: its own layer, so that choosing redraws nothing else. */
