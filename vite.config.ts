@@ -16,6 +16,20 @@ const engineSwitches = {
   global: 'globalThis',
 };
 
+// Tests that play whole jobs by the dozen, or ask another engine or library: not part of the quick check.
+const wholeJobs = [
+  'tests/engines/**/*.test.ts',
+  'tests/hands/**/*.test.ts',
+  'tests/levels/**/*.test.ts',
+  'tests/mechanics/laws.test.ts',
+  'tests/order/judged.test.ts',
+  'tests/present/reach.test.ts',
+  'tests/present/strip.test.ts',
+  'tests/score/checked.test.ts',
+  'tests/site/frameLessons.test.ts',
+  'tests/tt/**/*.test.ts',
+];
+
 export default defineConfig({
   root: from('src'),
   base: './',
@@ -40,7 +54,19 @@ export default defineConfig({
           name: 'unit',
           root: from('.'),
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', 'node_modules/**'],
+          exclude: ['tests/browser/**', ...wholeJobs, 'node_modules/**'],
+          maxWorkers: 2,
+          testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'jobs',
+          root: from('.'),
+          include: wholeJobs,
+          maxWorkers: 2,
+          testTimeout: 120_000,
         },
       },
       {

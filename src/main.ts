@@ -33,7 +33,7 @@ const levelFiles = import.meta.glob<string>('../levels/*/*.json', {
 });
 
 /** The course's order of jobs. One that is not named comes last. */
-const courseOrder = ['garden-hut', 'boathouse'];
+const courseOrder = ['garden-hut', 'boathouse', 'hay-barn'];
 
 const readLevels = (): { readonly levels: readonly Level[]; readonly troubles: readonly string[] } => {
   const levels: Level[] = [];

@@ -71,5 +71,8 @@ export const readAttempt = (text: string): Read<AttemptFile> => {
   if (!shape.ok) return shape;
   const { digest, ...rest } = json.value as AttemptFile;
   if (digestOf(rest) === digest) return { ok: true, value: shape.value as unknown as AttemptFile };
-  return { ok: false, complaints: [complaint('digest', 'does not fit the rest of the file', 'the file as it was written')] };
+  return {
+    ok: false,
+    complaints: [complaint('digest', 'does not fit the rest of the file', 'the file as it was written')],
+  };
 };

@@ -52,6 +52,8 @@ const ranges = z.strictObject({
   growth: length,
   levelBias: length,
   landing: length,
+  ridgeBow: z._default(length, 0),
+  ridgeCrown: z._default(length, 0),
 });
 
 const tolerance = z.number().check(z.gt(0), z.lte(2));

@@ -18,8 +18,10 @@ export const captionFor = (
   if (!outcome.ok) return { who: words.ui.caption.crew, text: pick(words.refusals, outcome.why), tone: 'no' };
   const stopped = outcome.events.find((event) => event.type === 'stopped');
   if (stopped) return { who: words.ui.caption.lead, text: pick(words.dangers, stopped.danger), tone: 'stop' };
-  if (outcome.events.some((event) => event.type === 'cameDown'))
-    return { who: words.ui.caption.crew, text: words.ui.site.down, tone: 'stop' };
+  const fall = outcome.events.find((event) => event.type === 'cameDown');
+  if (fall) return { who: words.ui.caption.crew, text: pick(words.ui.site.fell, fall.why), tone: 'stop' };
+  if (outcome.events.some((event) => event.type === 'slipped'))
+    return { who: words.ui.caption.crew, text: words.ui.caption.slipped, tone: 'no' };
   return { who: words.ui.caption.you, text: doneText(words, action, units), tone: 'plain' };
 };
 

@@ -10,7 +10,7 @@ export type ToldFinding = { readonly title: string; readonly why: string };
 export const tellFinding = (words: Messages, finding: Finding, units: Units): ToldFinding => {
   const { code, kind, at = '', numbers, costOnly } = finding;
   const rule = words.rules[code];
-  if (code === 'cameDown') return { title: words.ui.site.down, why: words.ui.debrief.cameDown };
+  if (code === 'cameDown') return { title: words.ui.site.down, why: pick(words.ui.site.fell, at) };
   if (kind === 'safety') return { title: rule?.name ?? code, why: pick(words.dangers, at) };
   if (kind === 'fit')
     return {

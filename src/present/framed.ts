@@ -9,7 +9,9 @@ import { begin } from '../core/site/take';
 
 /** The roof as it is meant to be, for the picture on a job's tag: every stick where it was figured, nothing out of true. */
 export const framed = (level: Level): Attempt => {
-  const ranges = Object.fromEntries(Object.keys(level.asFound.ranges).map((key) => [key, 0])) as Level['asFound']['ranges'];
+  const ranges = Object.fromEntries(
+    Object.keys(level.asFound.ranges).map((key) => [key, 0]),
+  ) as Level['asFound']['ranges'];
   const ideal: Level = { ...level, asFound: { ...level.asFound, planted: [], ranges } };
   const start = begin(ideal, 1, 'own');
   return { ...start, site: eventsOf(ideal).reduce(evolve, start.site) };
@@ -22,11 +24,32 @@ const eventsOf = (level: Level): readonly SiteEvent[] => {
     ...marks.map((_, i): SiteEvent => ({ type: 'tieSet', member: `joist.${i + 1}` })),
     { type: 'madeReady', what: 'platform', at: 'site' },
     { type: 'ridgeLanded', on: 'posts', high: on, aside: on },
-    ...sides.flatMap((side) => marks.map((x, i): SiteEvent => ({ type: 'placed', member: rafterId(side, i + 1), at: 'mark', board: 'board.1', x }))),
     ...sides.flatMap((side) =>
-      marks.slice(0, -1).map((x, i): SiteEvent => ({ type: 'placed', member: blockId(side, i + 1), at: 'drop', x: x + level.plan.rafter.thickness / 2 })),
+      marks.map((x, i): SiteEvent => ({
+        type: 'placed',
+        member: rafterId(side, i + 1),
+        at: 'mark',
+        board: 'board.1',
+        x,
+      })),
     ),
-    ...upperStations(level).map((n): SiteEvent => ({ type: 'placed', member: `collar.${n}`, at: 'line', x: marks[n - 1] ?? 0, off: 0 })),
+    ...sides.flatMap((side) =>
+      marks
+        .slice(0, -1)
+        .map((x, i): SiteEvent => ({
+          type: 'placed',
+          member: blockId(side, i + 1),
+          at: 'drop',
+          x: x + level.plan.rafter.thickness / 2,
+        })),
+    ),
+    ...upperStations(level).map((n): SiteEvent => ({
+      type: 'placed',
+      member: `collar.${n}`,
+      at: 'line',
+      x: marks[n - 1] ?? 0,
+      off: 0,
+    })),
     ...ends.map((end): SiteEvent => ({ type: 'braced', member: `brace.across.${end}` })),
   ];
 };

@@ -4,6 +4,7 @@ import type { TaskCode, Wait } from '../order/crew/task';
 import { held, home, stands, viewOf, type PlannedAction, type View } from '../order/crew/view';
 import { sides } from '../roof/side';
 import { rafterId, type JointId } from '../site/ids';
+import type { Attempt } from '../site/attempt';
 import { said } from './said';
 import type { Hand } from './hand';
 import { wayOf } from './ways';
@@ -17,11 +18,22 @@ export const naiveOrder: Hand = {
       way ??= wayOf(attempt.level, dice, wanted);
       if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
       const view = viewOf(attempt, { wanted: way });
-      const act = [...eagerNails(view), ...byEagerness(view)].find((next) => possible(view, next));
+      const tired = pushes(attempt) >= patience;
+      const act = [...eagerNails(view), ...byEagerness(view)].find(
+        (next) => !(tired && isPush(next)) && possible(view, next),
+      );
       return (act && said(view, act)) ?? { type: 'handOver' };
     };
   },
 };
+
+/** A ridge that its nails hold where they were driven does not go where it is pushed: after so many tries it is left there. */
+const patience = 12;
+
+const isPush = ({ type }: PlannedAction): boolean => type === 'raise' || type === 'shift';
+
+const pushes = ({ steps }: Attempt): number =>
+  steps.filter(({ action }) => isPush(action as PlannedAction)).length;
 
 /** What such a crew likes to see done, first things first. */
 const eager: readonly TaskCode[] = [

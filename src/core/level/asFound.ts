@@ -51,6 +51,15 @@ export const ridgeOverlength = ({ level, seed }: Drawn): number => {
   return planted ? planted.by + Math.round(uniform(seed, 'board.ridge', 'long') * 16) / 16 : 0;
 };
 
+/** How the ridge board lies when nothing forces it: middle off to the yard (+) and up (+) of the line of its ends. */
+export const ridgeTruth = ({ level, seed }: Drawn): { readonly bow: number; readonly crown: number } => {
+  const { ridgeBow, ridgeCrown } = level.asFound.ranges;
+  return {
+    bow: spread({ seed, place: 'board.ridge', purpose: 'bow' }, ridgeBow),
+    crown: spread({ seed, place: 'board.ridge', purpose: 'crown' }, ridgeCrown),
+  };
+};
+
 /** Height of a plate's top against a dead level line, before anybody mends it. Street A is where the level starts: 0. */
 export const plateHeight = ({ level, seed }: Drawn, { side, at }: { side: Side; at: PlateSpot }): number => {
   const place = `plate.${side}.${at}`;

@@ -15,6 +15,9 @@ const figured = new WeakMap<Level, FiguredRoof>();
 /** Rafter centres along the ridge from end A, inches. */
 export const stationsOf = (level: Level): readonly number[] => roofOf(level).layout.stations;
 
+/** Number of the last station. */
+export const lastStation = ({ level }: { readonly level: Level }): number => stationsOf(level).length;
+
 /** Rafters on both sides. */
 export const rafterCount = (level: Level): number => 2 * stationsOf(level).length;
 

@@ -39,6 +39,9 @@ export type AsFound = {
     readonly growth: number;
     readonly levelBias: number;
     readonly landing: number;
+    /** Middle of the ridge board off to a side, and up or down, of the line of its ends. */
+    readonly ridgeBow: number;
+    readonly ridgeCrown: number;
   };
 };
 

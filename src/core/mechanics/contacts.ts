@@ -21,7 +21,8 @@ const passesAlone = 200;
 export const touching = (frame: Frame, given: Given): Rest => {
   const base = lasting(frame, given);
   const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' ? [i] : []));
-  let closed = Uint8Array.from(frame.links, ({ acts, rest }) => (acts === 'push' && rest >= 0 ? 1 : 0));
+  let closed = new Uint8Array(frame.links.length);
+  for (const i of faces) closed[i] = (frame.links[i] as Link).rest >= 0 ? 1 : 0;
   for (let pass = 1; ; pass++) {
     const rest = pressed(frame, base, closed);
     const wrong =

@@ -55,8 +55,14 @@ export const steadyHands = { level: 2_300, up: 20_000 } as const;
 /** Slings hold up like this, lb/in, and are this long, inches: sideways they only swing. */
 export const sling = { up: 20_000, length: 120 } as const;
 
-/** What holds a plate level, lb/in: a brace across the wall, the corner with a gable wall, the studs of one station. */
-export const wall = { brace: 2_500, corner: 5_000, studs: 3 } as const;
+/**
+ * What holds a plate level, lb/in: a brace across the wall, the corner with a braced gable wall and with one that only its
+ * nails hold, the studs of one station.
+ */
+export const wall = { brace: 2_500, corner: 5_000, looseCorner: 500, studs: 3 } as const;
+
+/** A braced eave wall has a brace across it this often, inches. Common practice, no source. */
+export const wallBraceSpacing = 96;
 
 /** A double 2×6 lying flat, inches: a plate bends level as a beam. */
 export const plateSection = { thickness: 3, depth: 5.5 } as const;

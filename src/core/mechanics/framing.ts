@@ -45,7 +45,7 @@ export const startFraming = (): Framing => {
   const load = (row: Row, force: number): void => void loads.push({ row, force, kind: 'weight' });
   return {
     node: (name, at, held = []) => {
-      const dofs = unknowns.map((one) => (held.includes(one) ? -1 : free++));
+      const dofs = unknowns.map((one) => (held.length > 0 && held.includes(one) ? -1 : free++));
       const node = { name, at, dofs };
       nodes.push(node);
       return node;

@@ -71,12 +71,13 @@ export type Fastening = {
   readonly rest?: readonly number[];
 };
 
-/** Something that carries the ridge from below at a place along it, its top this much above (+) figured. */
+/** Something that carries or steadies the ridge at a place along it. */
 export type Support = {
   readonly name: string;
   readonly kind: 'post' | 'hands' | 'sling';
   readonly x: number;
-  readonly high: number;
+  /** Its top above (+) the figured height; undefined when it only steadies. */
+  readonly high: number | undefined;
   /** Where it steadies the ridge, to the yard (+) of the centre line. */
   readonly aside: number;
   /** A post fixed at head and foot, with its side brace. */

@@ -1,12 +1,13 @@
-import { signOf, sides, type Side } from '../roof/side';
+import { ends, signOf, sides, type Side } from '../roof/side';
 import type { Vec3 } from '../geometry/vector';
 import { leanShare, plateSection, wall } from './fasteners';
 import { pointRow, type Beam, type Node } from './frame';
 import { startFraming, type Framing } from './framing';
-import type { Gable, GableRafter } from './gable';
+import type { Gable } from './gable';
 import type { GableParts, RafterParts } from './gableParts';
 import { addHeel, addTop } from './gableJoints';
 import { addBraces, addSupports, addTies } from './gableHolds';
+import { rafterPoints } from './rafterPoints';
 import { poundsAnInch, sawn, stiffnessOf } from './section';
 
 /** Everything that stands, station by station, so that unknowns that touch stay near each other. */
@@ -22,14 +23,9 @@ export const gableFrame = (gable: Gable): GableParts => {
   const ridgeBeams = addRidge(framing, gable, ridge);
   const rafters = new Map<string, RafterParts>();
   for (const { rafters: own } of nodes) {
-    for (const parts of own)
-      rafters.set(parts.rafter.name, { ...parts, beam: addRafter(framing, gable, parts) });
+    for (const ends of own) rafters.set(ends.rafter.name, addWhole(framing, gable, { ends, ridge, plates }));
   }
   const parts = { ridge, ridgeBeams, plates, rafters };
-  for (const one of rafters.values()) {
-    addTop(framing, { gable, parts: one, ridge: ridge[one.rafter.station] as Node });
-    addHeel(framing, { gable, parts: one, plate: plates[one.rafter.side][one.rafter.station] as Node });
-  }
   addTies(framing, gable, parts);
   addSupports(framing, gable, parts);
   addBraces(framing, gable, parts);
@@ -37,10 +33,25 @@ export const gableFrame = (gable: Gable): GableParts => {
   return { frame: framing.done(), ...parts };
 };
 
+type Ends = Pick<RafterParts, 'rafter' | 'heel' | 'top'>;
+
+/** A rafter and its two joints. */
+const addWhole = (
+  framing: Framing,
+  gable: Gable,
+  { ends, ridge, plates }: Pick<GableParts, 'ridge' | 'plates'> & { readonly ends: Ends },
+): RafterParts => {
+  const { side, station } = ends.rafter;
+  const beam = addRafter(framing, gable, ends);
+  const top = addTop(framing, { gable, parts: ends, ridge: ridge[station] as Node });
+  const heel = addHeel(framing, { gable, parts: ends, plate: plates[side][station] as Node });
+  return { ...ends, beam, faces: { ...top, ...heel } };
+};
+
 type StationNodes = {
   readonly plates: Readonly<Record<Side, Node>>;
   readonly ridge: Node;
-  readonly rafters: readonly Omit<RafterParts, 'beam'>[];
+  readonly rafters: readonly Ends[];
 };
 
 /** From the street plate over the ridge to the yard plate. */
@@ -50,7 +61,7 @@ const stationNodes = (
 ): StationNodes => {
   const { shape } = gable;
   const here = gable.rafters.filter((rafter) => rafter.station === station);
-  const rafters: Omit<RafterParts, 'beam'>[] = [];
+  const rafters: Ends[] = [];
   const plate = (side: Side): Node =>
     framing.node(
       `plate.${side}.${station + 1}`,
@@ -71,23 +82,6 @@ const stationNodes = (
   return { plates: { street, yard: plate('yard') }, ridge, rafters };
 };
 
-/** A rafter's ends on its middle line: plumb over the middle of its seat, and at the ridge's face. */
-export const rafterPoints = (
-  { shape, stations }: Pick<Gable, 'shape' | 'stations'>,
-  { side, station }: Pick<GableRafter, 'side' | 'station'>,
-): { readonly heel: Vec3; readonly top: Vec3 } => {
-  const { run, m, seat, rafter, ridge, topHeight } = shape;
-  const x = stations[station] as number;
-  const sign = signOf(side);
-  const half = (rafter.depth * Math.sqrt(1 + m * m)) / 2;
-  const top = topHeight - half;
-  const level = run - seat / 2 - ridge.thickness / 2;
-  return {
-    heel: [x, sign * (run - seat / 2), top - level * m],
-    top: [x, (sign * ridge.thickness) / 2, top],
-  };
-};
-
 /** A plate bends level between stations; studs, braces and corners hold it. */
 const addPlate = (
   framing: Framing,
@@ -104,7 +98,10 @@ const addPlate = (
   for (const node of nodes) across(node, 'studs', wall.studs);
   for (const x of gable.walls.braces[side]) across(nearest(nodes, x), 'brace', wall.brace);
   const [first, last] = [nodes[0] as Node, nodes[nodes.length - 1] as Node];
-  for (const end of gable.walls.corners) across(end === 'A' ? first : last, 'corner', wall.corner);
+  for (const end of ends) {
+    const by = gable.walls.corners.includes(end) ? wall.corner : wall.looseCorner;
+    across(end === 'A' ? first : last, 'corner', by);
+  }
   for (const node of [first, last]) {
     const row = pointRow(node, node.at, [1, 0, 0]);
     framing.link({ ...held, what: 'length', row, stiffness: wall.corner, ground: 'x' });
@@ -135,7 +132,7 @@ const addRidge = (framing: Framing, gable: Gable, nodes: readonly Node[]): reado
 };
 
 /** A rafter with its weight; the tail hangs out beyond the heel. */
-const addRafter = (framing: Framing, { shape }: Gable, parts: Omit<RafterParts, 'beam'>): Beam => {
+const addRafter = (framing: Framing, { shape }: Gable, parts: Ends): Beam => {
   const { rafter, heel, top } = parts;
   const stiffness = stiffnessOf(shape.rafter, shape.rafterWood);
   const g = Math.sqrt(1 + shape.m * shape.m);

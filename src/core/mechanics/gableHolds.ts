@@ -10,8 +10,12 @@ import { sawn, stiffnessOf } from './section';
 
 type Parts = Omit<GableParts, 'frame'>;
 
-/** A row at a place along the ridge. */
-const ridgeRow = ({ ridge, ridgeBeams }: Pick<Parts, 'ridge' | 'ridgeBeams'>, at: number, way: Vec3): Row => {
+/** How a place along the ridge moves. */
+export const ridgeRow = (
+  { ridge, ridgeBeams }: Pick<Parts, 'ridge' | 'ridgeBeams'>,
+  at: number,
+  way: Vec3,
+): Row => {
   const last = ridgeBeams.length - 1;
   const i = ridgeBeams.findIndex((_, n) => at <= (ridge[n + 1] as Node).at[0] || n === last);
   const beam = ridgeBeams[i] as Beam;
@@ -22,30 +26,60 @@ const ridgeRow = ({ ridge, ridgeBeams }: Pick<Parts, 'ridge' | 'ridgeBeams'>, at
 export const addSupports = (framing: Framing, gable: Gable, parts: Parts): void => {
   const length = (gable.stations[gable.stations.length - 1] ?? 0) - (gable.stations[0] ?? 0);
   for (const support of gable.supports) {
-    const { name, kind, x, high, aside } = support;
+    const { name, x, aside } = support;
     const row = (way: Vec3): Row => ridgeRow(parts, x, way);
-    const up = kind === 'post' ? postHead : kind === 'hands' ? steadyHands.up : sling.up;
-    const held = { joint: name, what: 'up', stiffness: up, rest: high, acts: 'push', ground: 'z' } as const;
-    const thrust = framing.link({ ...held, row: row([0, 0, 1]) });
-    const level = sideways(support, gable, length);
-    const steady = { joint: name, stiffness: level, acts: 'both' } as const;
-    framing.link({ ...steady, what: 'across', row: row([0, 1, 0]), rest: aside, ground: 'y' });
-    framing.link({ ...steady, what: 'along', row: row([1, 0, 0]), rest: 0, ground: 'x' });
-    if (kind === 'post')
-      framing.prop({
-        thrust,
-        height: gable.shape.topHeight - gable.shape.ridge.depth,
-        rows: [row([1, 0, 0]), row([0, 1, 0])],
-      });
+    const steady = { joint: name, acts: 'both' } as const;
+    const { across, along } = sideways(support, gable, length);
+    framing.link({
+      ...steady,
+      what: 'across',
+      stiffness: across,
+      row: row([0, 1, 0]),
+      rest: aside,
+      ground: 'y',
+    });
+    framing.link({ ...steady, what: 'along', stiffness: along, row: row([1, 0, 0]), rest: 0, ground: 'x' });
+    addLift(framing, gable, { support, row });
   }
 };
 
-/** How a support steadies the ridge sideways, lb/in: a fixed post by its side brace, hands by hand, a sling by swinging back. */
-const sideways = ({ kind, fixed }: Support, { shape }: Gable, length: number): number => {
-  if (kind === 'post') return fixed ? braceEnd.stiffness : rubbing;
-  if (kind === 'hands') return steadyHands.level;
+const lifts = { post: postHead, hands: steadyHands.up, sling: sling.up } as const;
+
+/** Under the ridge, pushing only; a post under load leans its head over. */
+const addLift = (
+  framing: Framing,
+  { shape }: Gable,
+  { support, row }: { readonly support: Support; readonly row: (way: Vec3) => Row },
+): void => {
+  const { name, kind, high } = support;
+  if (high === undefined) return;
+  const thrust = framing.link({
+    joint: name,
+    what: 'up',
+    row: row([0, 0, 1]),
+    stiffness: lifts[kind],
+    rest: high,
+    acts: 'push',
+    ground: 'z',
+  });
+  const height = shape.topHeight - shape.ridge.depth;
+  if (kind === 'post') framing.prop({ thrust, height, rows: [row([1, 0, 0]), row([0, 1, 0])] });
+};
+
+/**
+ * How a support steadies the ridge, lb/in: a fixed post by its side brace across and by rubbing along, hands by hand, a
+ * sling by swinging back.
+ */
+const sideways = (
+  { kind, fixed }: Support,
+  { shape }: Gable,
+  length: number,
+): { readonly across: number; readonly along: number } => {
+  if (kind === 'post') return { across: fixed ? braceEnd.stiffness : rubbing, along: rubbing };
+  if (kind === 'hands') return { across: steadyHands.level, along: steadyHands.level };
   const weight = (shape.ridge.thickness * shape.ridge.depth * length * shape.ridgeWood.weight) / 1728;
-  return weight / 2 / sling.length;
+  const swing = weight / 2 / sling.length;
+  return { across: swing, along: swing };
 };
 
 export const addBraces = (framing: Framing, gable: Gable, parts: Parts): void => {
@@ -91,7 +125,10 @@ const tieStiffness = ({ shape }: Gable, { kind, section, height, nails }: GableT
 };
 
 /** How far the two ends of a tie part across the building. */
-const tieRow = (parts: Parts, { kind, station, height }: GableTie): Row | undefined => {
+export const tieRow = (
+  parts: Parts,
+  { kind, station, height }: Pick<GableTie, 'kind' | 'station' | 'height'>,
+): Row | undefined => {
   const across: Vec3 = [0, 1, 0];
   if (kind === 'plates') {
     const [street, yard] = [parts.plates.street[station], parts.plates.yard[station]];

@@ -1,124 +1,94 @@
-import { signOf } from '../roof/side';
-import type { Vec3 } from '../geometry/vector';
 import { faceStiffness, nail, rubbing, tack, type NailRow } from './fasteners';
-import { less, pointRow, turnRow, type Node, type Row } from './frame';
+import type { Node, Row } from './frame';
 import type { Framing } from './framing';
 import type { Fastening, Gable } from './gable';
-import type { RafterParts } from './gableParts';
+import type { FaceName, RafterParts } from './gableParts';
+import { between, jointRowsOf, type NailRows } from './jointRows';
 
 /** The two joints of a rafter: faces that only push, and nails that hold every way. */
 
-type Parts = Omit<RafterParts, 'beam'>;
-
-const x: Vec3 = [1, 0, 0];
-const y: Vec3 = [0, 1, 0];
-const z: Vec3 = [0, 0, 1];
+type Parts = Omit<RafterParts, 'beam' | 'faces'>;
+type Faces<T extends FaceName> = Readonly<Record<T, number>>;
 
 /** The plumb cut on the ridge's face: top and bottom edge push, nails hold. */
 export const addTop = (
   framing: Framing,
   { gable, parts, ridge }: { readonly gable: Gable; readonly parts: Parts; readonly ridge: Node },
-): void => {
-  const { shape } = gable;
+): Faces<'plumbTop' | 'plumbBottom'> => {
   const { rafter, top } = parts;
-  const sign = signOf(rafter.side);
-  const plumb = Math.min(shape.rafter.depth * Math.sqrt(1 + shape.m * shape.m), shape.ridge.depth);
-  const gaps = [Math.max(0, -rafter.open), Math.max(0, rafter.open)];
-  ['plumbTop', 'plumbBottom'].forEach((what, i) => {
-    const point: Vec3 = [top.at[0], top.at[1], shape.topHeight - i * plumb];
-    const out: Vec3 = [0, sign, 0];
-    framing.link({
-      joint: rafter.top.joint,
-      what,
-      row: less(pointRow(top, point, out), pointRow(ridge, point, out)),
-      stiffness: faceStiffness.plumbCut,
-      rest: -(gaps[i] as number),
-      acts: 'push',
-    });
-  });
-  const against = (way: Vec3): Row => less(pointRow(top, top.at, way), pointRow(ridge, top.at, way));
-  const turning = (about: Vec3): Row => less(turnRow(top, about), turnRow(ridge, about));
-  if (rafter.top.nails + rafter.top.tacks === 0)
-    return addRubbing(framing, rafter.top, [against(x), against(z)]);
-  addNails(framing, gable, {
-    fastening: rafter.top,
-    slides: [against(x), against(y), against(z)],
-    turns: [turning(x), turning(y), turning(z)],
-    pulls: 1,
-  });
+  const rows = jointRowsOf(gable.shape, rafter.side);
+  const { joint } = rafter.top;
+  const place = (row: Row): Row => between(row, top, ridge);
+  const edge = { joint, stiffness: faceStiffness.plumbCut, acts: 'push' } as const;
+  const edgeAt = (what: 'plumbTop' | 'plumbBottom', rest: number): number =>
+    framing.link({ ...edge, what, row: place(rows[what]), rest });
+  const faces = {
+    plumbTop: edgeAt('plumbTop', Math.min(0, rafter.open)),
+    plumbBottom: edgeAt('plumbBottom', -Math.max(0, rafter.open)),
+  };
+  addNails(framing, gable, { fastening: rafter.top, rows: rows.top, place, pulls: 1 });
+  return faces;
 };
 
 /** The birdsmouth on the plate: the seat's two edges push up, the heel cut stops what would come inward, nails hold. */
 export const addHeel = (
   framing: Framing,
   { gable, parts, plate }: { readonly gable: Gable; readonly parts: Parts; readonly plate: Node },
-): void => {
-  const { shape, plates } = gable;
+): Faces<'seatOut' | 'seatIn' | 'heelCut'> => {
   const { rafter, heel } = parts;
-  const spot = plates[rafter.side][rafter.station] ?? { up: 0, out: 0 };
-  const sign = signOf(rafter.side);
+  const spot = gable.plates[rafter.side][rafter.station] ?? { up: 0, out: 0 };
+  const rows = jointRowsOf(gable.shape, rafter.side);
   const { joint } = rafter.heel;
-  const at = (from: number, high: number): Vec3 => [heel.at[0], sign * (shape.run - from), high];
-  const seat = {
-    joint,
-    stiffness: faceStiffness.seat,
-    rest: spot.up - rafter.deep,
-    acts: 'push',
-    ground: 'z',
-  } as const;
-  framing.link({ ...seat, what: 'seatOut', row: pointRow(heel, at(0, 0), z) });
-  framing.link({ ...seat, what: 'seatIn', row: pointRow(heel, at(shape.seat, 0), z) });
-  const cut = at(0, (-shape.seat * shape.m) / 2);
-  const out: Vec3 = [0, sign, 0];
-  framing.link({
-    joint,
-    what: 'heelCut',
-    row: less(pointRow(heel, cut, out), pointRow(plate, plate.at, out)),
-    stiffness: faceStiffness.heelCut,
-    rest: spot.out,
-    acts: 'push',
-  });
-  const middle = at(shape.seat / 2, 0);
-  const over = (way: Vec3): Row => less(pointRow(heel, middle, way), pointRow(plate, plate.at, way));
-  if (rafter.heel.nails + rafter.heel.tacks === 0)
-    return addRubbing(framing, rafter.heel, [over(x), over(y)]);
-  addNails(framing, gable, {
-    fastening: rafter.heel,
-    slides: [over(x), over(y), pointRow(heel, middle, z)],
-    turns: [turnRow(heel, x), turnRow(heel, y), less(turnRow(heel, z), turnRow(plate, z))],
-    pulls: 2,
-  });
+  const place = (row: Row): Row => between(row, heel, plate);
+  const rest = spot.up - rafter.deep;
+  const seat = { joint, stiffness: faceStiffness.seat, rest, acts: 'push', ground: 'z' } as const;
+  const cut = { joint, what: 'heelCut', stiffness: faceStiffness.heelCut, acts: 'push' } as const;
+  const faces = {
+    seatOut: framing.link({ ...seat, what: 'seatOut', row: place(rows.seatOut) }),
+    seatIn: framing.link({ ...seat, what: 'seatIn', row: place(rows.seatIn) }),
+    heelCut: framing.link({ ...cut, row: place(rows.heelCut), rest: spot.out }),
+  };
+  addNails(framing, gable, { fastening: rafter.heel, rows: rows.heel, place, pulls: 2 });
+  return faces;
 };
 
 type Nailed = {
   readonly fastening: Fastening;
-  /** Along x, y, z; number `pulls` of them is the one along which nails draw out. */
-  readonly slides: readonly Row[];
-  readonly turns: readonly Row[];
+  readonly rows: NailRows;
+  readonly place: (row: Row) => Row;
+  /** Number of the slide along which nails draw out: across at the ridge, up at the plate. */
   readonly pulls: 1 | 2;
 };
 
-const addNails = (framing: Framing, { rows }: Gable, { fastening, slides, turns, pulls }: Nailed): void => {
-  const { joint, nails, tacks, rest } = fastening;
-  const [home, proud] = [rows?.nail ?? nail, rows?.tack ?? tack];
+const slideNames = ['nailX', 'nailY', 'nailZ'] as const;
+const turnNames = ['turnX', 'turnY', 'turnZ'] as const;
+
+const addNails = (framing: Framing, gable: Gable, so: Nailed): void => {
+  const { joint, nails, tacks, rest } = so.fastening;
+  if (nails + tacks === 0) return addRubbing(framing, so);
+  const [home, proud] = [gable.rows?.nail ?? nail, gable.rows?.tack ?? tack];
   const sum = (of: (row: NailRow) => number): number => nails * of(home) + tacks * of(proud);
-  const links = slides.map((row, i) =>
+  const [shear, pull] = [sum((one) => one.shear), sum((one) => one.pull)];
+  const [along, across] = [sum((one) => one.turnAlong), sum((one) => one.turnAcross)];
+  const links = so.rows.slides.map((row, i) =>
     framing.link({
       joint,
-      what: ['nailX', 'nailY', 'nailZ'][i] as string,
-      row,
-      stiffness: sum((one) => (i === pulls ? one.pull : one.shear)),
+      what: slideNames[i] as string,
+      row: so.place(row),
+      stiffness: i === so.pulls ? pull : shear,
       rest: rest?.[i] ?? 0,
       acts: 'both',
-      ...(pulls === 2 && i === 2 ? { ground: 'z' as const } : {}),
+      // Up is the one way in which a plate is not part of the frame.
+      ...(so.pulls === 2 && i === 2 ? { ground: 'z' as const } : {}),
     }),
   );
-  turns.forEach((row, i) => {
+  so.rows.turns.forEach((row, i) => {
+    const stiffness = i === 0 ? along : across;
     framing.link({
       joint,
-      what: ['turnX', 'turnY', 'turnZ'][i] as string,
-      row,
-      stiffness: sum((one) => (i === 0 ? one.turnAlong : one.turnAcross)),
+      what: turnNames[i] as string,
+      row: so.place(row),
+      stiffness,
       rest: rest?.[3 + i] ?? 0,
       acts: 'both',
     });
@@ -126,12 +96,14 @@ const addNails = (framing: Framing, { rows }: Gable, { fastening, slides, turns,
   framing.grip({ joint, links, cap: sum((one) => one.cap) });
 };
 
-const addRubbing = (framing: Framing, { joint }: Fastening, rows: readonly Row[]): void => {
-  rows.forEach((row, i) => {
+/** Wood on wood: sideways at the ridge along x and z, at the plate along x and y. */
+const addRubbing = (framing: Framing, { fastening, rows, place, pulls }: Nailed): void => {
+  rows.slides.forEach((row, i) => {
+    if (i === pulls) return;
     framing.link({
-      joint,
-      what: ['rubX', 'rubY'][i] as string,
-      row,
+      joint: fastening.joint,
+      what: 'rub',
+      row: place(row),
       stiffness: rubbing,
       rest: 0,
       acts: 'both',

@@ -16,4 +16,8 @@ export type RafterParts = {
   readonly heel: Node;
   readonly top: Node;
   readonly beam: Beam;
+  /** Numbers of the links that are its faces. */
+  readonly faces: Readonly<Record<FaceName, number>>;
 };
+
+export type FaceName = 'plumbTop' | 'plumbBottom' | 'seatOut' | 'seatIn' | 'heelCut';

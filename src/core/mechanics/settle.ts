@@ -46,13 +46,15 @@ export const settle = (frame: Frame, options: SettleOptions = {}): Settled => {
   for (let round = 0; rest.factors.loose === undefined && !options.neverSlips; round++) {
     const giving = worstOf(frame, given, rest.u);
     if (giving.length === 0) break;
-    if (round >= mostSlips)
-      return verdict(frame, { rest, given, passes, factors: { ...rest.factors, loose: 0 } });
+    if (round >= mostSlips) {
+      const factors = { ...rest.factors, loose: 0 };
+      return verdict(frame, { rest, given, passes, factors, upright: rest.u });
+    }
     for (const { grip, forces } of giving) given.set(grip, forces);
     rest = touching(frame, given);
     passes += rest.passes;
   }
-  const so = { rest, given, passes, factors: rest.factors };
+  const so = { rest, given, passes, factors: rest.factors, upright: rest.u };
   if (rest.factors.loose !== undefined || options.firstOrder) return verdict(frame, so);
   const factors = leaned(frame, rest, options.loadFactor ?? 1);
   if (factors.loose !== undefined) return verdict(frame, { ...so, factors });
@@ -60,26 +62,28 @@ export const settle = (frame: Frame, options: SettleOptions = {}): Settled => {
   return verdict(frame, { ...so, factors, rest: { ...rest, u: solved(factors, load) } });
 };
 
-const verdict = (
-  frame: Frame,
-  {
-    rest,
-    given,
-    passes,
-    factors,
-  }: { readonly rest: Rest; readonly given: Given; readonly passes: number; readonly factors: Factored },
-): Settled => {
+type Found = {
+  readonly rest: Rest;
+  readonly given: Given;
+  readonly passes: number;
+  readonly factors: Factored;
+  /** Moves before leaning: what nails gave is told by these, so that posing it again finds it at rest. */
+  readonly upright: Float64Array;
+};
+
+const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found): Settled => {
   const { u, closed } = rest;
   const kept = new Map<number, number>();
   for (const [{ links }, forces] of given) links.forEach((n, i) => void kept.set(n, forces[i] as number));
-  const forces = Float64Array.from(frame.links, (link, i) =>
-    link.acts === 'push' && closed[i] !== 1 ? 0 : (kept.get(i) ?? forceIn(link, u)),
-  );
+  const forces = new Float64Array(frame.links.length);
+  frame.links.forEach((link, i) => {
+    if (link.acts === 'both' || closed[i] === 1) forces[i] = kept.get(i) ?? forceIn(link, u);
+  });
   const gave = [...given].map(([grip, caps]) => ({
     grip,
     rests: grip.links.map((n, i) => {
       const link = frame.links[n] as Link;
-      return valueOf(link.row, u) - (caps[i] as number) / link.stiffness;
+      return valueOf(link.row, upright) - (caps[i] as number) / link.stiffness;
     }),
   }));
   const falls = factors.loose === undefined ? undefined : { way: wayOf(factors), loose: factors.loose };

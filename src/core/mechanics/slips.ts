@@ -4,6 +4,8 @@ import type { Frame, Grip, Link } from './frame';
 
 /** Joints this close to the worst give along with it, so that a mirrored roof gives on both sides. */
 const alike = 1e-6;
+/** A joint right at its cap, by rounding a hair over, holds. */
+const grace = 1e-9;
 
 /** The joint with the most force for its nails, and those just like it; none when every joint holds. */
 export const worstOf = (
@@ -18,9 +20,9 @@ export const worstOf = (
       return { grip, forces, ratio: sizeOf(forces) / grip.cap };
     });
   const worst = strained.reduce((most, { ratio }) => Math.max(most, ratio), 0);
-  if (worst <= 1) return [];
+  if (worst <= 1 + grace) return [];
   return strained
-    .filter(({ ratio }) => ratio > 1 && ratio >= worst * (1 - alike))
+    .filter(({ ratio }) => ratio > 1 + grace && ratio >= worst * (1 - alike))
     .map(({ grip, forces, ratio }) => ({ grip, forces: forces.map((f) => f / ratio) }));
 };
 

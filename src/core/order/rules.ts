@@ -12,7 +12,7 @@ export type CheckRuleId = 'C1' | 'C2' | 'C3' | 'C4' | 'C5' | 'C6' | 'C7';
 export type StateRuleId = 'T1' | 'T2';
 export type SafetyRuleId = 'S1' | 'S2' | 'S3' | 'S4';
 
-/** `now`: its consequence happens on the site. `frame`: only its cost is told; what it does needs the frame solver. */
+/** `now`: its consequence happens on the site. `frame`: only its cost is told, what it would do is not simulated yet. */
 export type Shows = 'now' | 'frame';
 
 export type OrderRule = {
@@ -74,7 +74,7 @@ export const orderRules: readonly OrderRule[] = [
     after: (f) => (f === 'ridge' ? 'ridge' : undefined),
     rework: 40,
     how: 're-brace 8, prove again 12, shift and redo ends 20',
-    shows: 'frame',
+    shows: 'now',
     source: common,
     introducedBy: 'garden-hut',
   },
@@ -88,7 +88,7 @@ export const orderRules: readonly OrderRule[] = [
     after: (f) => (/^out:post\.|^unhooked$/.test(f) ? 'props' : undefined),
     rework: 90,
     how: 'pull walls 30, 22 heels 55, prove again 5',
-    shows: 'frame',
+    shows: 'now',
     source: 'AWC course text on roof thrust (read): ties carry it, collars do not',
     introducedBy: 'garden-hut',
   },
@@ -144,9 +144,9 @@ export const orderRules: readonly OrderRule[] = [
     after: (f, job) => (beyondEndsAndMiddle(f, job) ? 'stack' : undefined),
     rework: 53,
     how: '9 rafters off and on, lock',
-    shows: 'frame',
+    shows: 'now',
     source: 'beam arithmetic',
-    introducedBy: 'long-gable',
+    introducedBy: 'hay-barn',
   },
   {
     id: 'O7',
@@ -158,7 +158,7 @@ export const orderRules: readonly OrderRule[] = [
     after: (f, job) => (beyondEndsAndMiddle(f, job) ? 'stack' : undefined),
     rework: 40,
     how: 'plumb the row again',
-    shows: 'frame',
+    shows: 'now',
     source: 'NAVEDTRA 14044 p. 2-38 (read)',
     introducedBy: 'garden-hut',
   },
@@ -200,7 +200,7 @@ export const orderRules: readonly OrderRule[] = [
     after: (f) => (/^out:post\./.test(f) ? 'props' : undefined),
     rework: 42,
     how: 'posts 12, jack 10, late work 20',
-    shows: 'frame',
+    shows: 'now',
     source: common,
     introducedBy: 'garden-hut',
   },
@@ -249,10 +249,10 @@ export const checkRules: readonly CheckRule[] = [
     id: 'C4',
     type: 'check',
     weight: 4,
-    asks: 'straight: not scored, the ridge of this version cannot bend',
+    asks: 'straight: not scored, no act of this version pushes a ridge straight',
     shows: 'frame',
     source: 'ours',
-    introducedBy: 'long-gable',
+    introducedBy: 'hay-barn',
   },
   {
     id: 'C5',

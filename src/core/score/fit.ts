@@ -3,7 +3,7 @@ import type { Level } from '../level/level';
 import { ends } from '../roof/side';
 import { tools } from '../instruments/rows';
 import { rafterId, type BlockId, type RafterId } from '../site/ids';
-import { pose } from '../site/posed';
+import { pose, ridgeAside, ridgeHigh } from '../site/posed';
 import type { RafterPose } from '../site/pose';
 import { offPlane } from '../site/shows';
 import type { Standing } from '../site/standing';
@@ -66,27 +66,27 @@ export const measuredOn = (standing: Standing): readonly Measured[] => [
   ...onTies(standing),
 ];
 
-const onRidge = ({ level, site }: Standing): readonly Measured[] => {
-  const { ridge } = site;
-  if (!ridge) return [];
-  const { tolerances, plan } = level;
+const onRidge = (standing: Standing): readonly Measured[] => {
+  const [high, aside] = [ridgeHigh(standing), ridgeAside(standing)];
+  if (!high || !aside) return [];
+  const { tolerances, plan } = standing.level;
   return [
     {
       feature: 'level',
       at: 'ridge',
-      off: ridge.high.A - ridge.high.B,
+      off: high.A - high.B,
       allowed: (tolerances.ridgeLevelIn10ft * plan.length) / 120,
     },
     ...ends.map((end) => ({
       feature: 'height' as const,
       at: `ridge.${end}`,
-      off: ridge.high[end],
+      off: high[end],
       allowed: tolerances.ridgeHeight,
     })),
     ...ends.map((end) => ({
       feature: 'centre' as const,
       at: `ridge.${end}`,
-      off: ridge.aside[end],
+      off: aside[end],
       allowed: tolerances.ridgeCentre,
     })),
   ];

@@ -1,4 +1,5 @@
 import type { Action } from './action';
+import { aftermath } from './aftermath';
 import type { Decision } from './attempt';
 import { refuse } from './decision';
 import * as ground from './decideGround';
@@ -6,8 +7,6 @@ import * as members from './decideMember';
 import * as nails from './decideNails';
 import { decideSetPost } from './decidePost';
 import * as ridge from './decideRidge';
-import { evolve } from './evolve';
-import { carried } from './holding';
 import { minutesOf } from './minutes';
 import type { SiteEvent } from './event';
 import type { Standing } from './standing';
@@ -57,11 +56,5 @@ export const decide = (standing: Standing, action: Action): Decision => {
   );
   if (!decided.ok) return decided;
   const spent: SiteEvent = { type: 'spent', minutes: minutesOf(action) };
-  return { ok: true, events: [...decided.events, spent, ...falls(standing, decided.events)] };
-};
-
-/** The ridge comes down when nothing carries it any more. */
-const falls = (standing: Standing, events: readonly SiteEvent[]): readonly SiteEvent[] => {
-  const site = events.reduce(evolve, standing.site);
-  return carried({ ...standing, site }) ? [] : [{ type: 'cameDown', why: 'nothingCarriesTheRidge' }];
+  return { ok: true, events: [...decided.events, spent, ...aftermath(standing, decided.events)] };
 };

@@ -1,13 +1,13 @@
 import { boardIds } from '../level/asFound';
 import { spread } from '../level/draw';
-import { upperStations } from '../level/layout';
+import { lastStation, upperStations } from '../level/layout';
 import type { Side } from '../roof/side';
 import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse } from './decision';
 import { fastened, nailedInFull } from './holding';
 import { placeOf, rafterId, type BlockId, type BoardId, type MemberId, type RafterId } from './ids';
-import { blockLength, clearBay, lastStation, thickness } from './posed';
+import { blockLength, clearBay, thickness } from './posed';
 import { landRidge } from './decideRidge';
 import { takeOutPost } from './decidePost';
 import type { Standing } from './standing';

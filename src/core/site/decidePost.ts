@@ -2,12 +2,11 @@ import { spread } from '../level/draw';
 import { roofOf } from '../level/layout';
 import { weightOf } from '../stock/lumber';
 import type { Of } from './action';
+import { aftermath } from './aftermath';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
-import { carried } from './holding';
-import { evolve } from './evolve';
 import type { PostId } from './ids';
-import { figuredTop } from './posed';
+import { figuredTop, ridgeHigh } from './posed';
 import type { Standing } from './standing';
 
 /** Posts under the ridge: number 1 near end A, number 2 near end B. */
@@ -25,13 +24,18 @@ export const decideSetPost = (standing: Standing, { at, height, fixed }: Of<'set
   const member: PostId = `post.${at}`;
   if (at !== 1 && at !== 2) return refuse('noSuchPlace');
   if (!floored(standing)) return refuse('noFloor');
-  if (site.ridge)
-    return height === 0
-      ? happen({ type: 'postSet', member, fixed, off: site.members[member]?.off ?? 0 })
-      : refuse('ridgeInTheWay');
+  if (site.ridge) return height === 0 ? fitted(standing, member, fixed) : refuse('ridgeInTheWay');
   if (site.members[member]) return refuse('alreadyThere');
   if (!(Math.abs(height - figuredPost(standing)) <= postReach)) return refuse('wrongHeight');
   return happen({ type: 'postSet', member, fixed, off: height - figuredPost(standing) });
+};
+
+/** A post set under a ridge that is up takes it where it is. */
+const fitted = (standing: Standing, member: PostId, fixed: Of<'setPost'>['fixed']): Decision => {
+  const known = standing.site.members[member];
+  if (known) return happen({ type: 'postSet', member, fixed, off: known.off ?? 0 });
+  const high = ridgeHigh(standing);
+  return happen({ type: 'postSet', member, fixed, off: 0, ...(high ? { high } : {}) });
 };
 
 /** A post needs joists or a platform under its foot. */
@@ -49,11 +53,10 @@ export const onPosts = (standing: Standing): { readonly A: number; readonly B: n
 
 /** Without its posts the ridge must hang on what is nailed; somebody under it is stopped first. */
 export const takeOutPost = (standing: Standing, member: PostId): Decision => {
-  const left = evolve(standing.site, { type: 'takenOut', member });
-  if (carried({ ...standing, site: left })) return happen({ type: 'takenOut', member });
+  const out = { type: 'takenOut', member } as const;
+  const falls = aftermath(standing, [out]).some(({ type }) => type === 'cameDown');
   const { lead, helper } = standing.site.people;
-  if (lead !== 'clear' || helper !== 'clear') return stop('propWithSomeoneUnder');
-  return happen({ type: 'takenOut', member });
+  return falls && (lead !== 'clear' || helper !== 'clear') ? stop('propWithSomeoneUnder') : happen(out);
 };
 
 /** Weight of the ridge, pounds: a machine's chart and two people's backs are held against it. */

@@ -1,5 +1,6 @@
+import { lastStation } from '../level/layout';
 import { spread } from '../level/draw';
-import { lastStation } from './posed';
+
 import type { End } from '../roof/side';
 import type { Of } from './action';
 import type { Decision } from './attempt';
@@ -7,6 +8,7 @@ import { happen, refuse, stop } from './decision';
 import { onPosts, ridgeWeight } from './decidePost';
 import { fastened, held, loadHangs, nailedInFull } from './holding';
 import { rafterId, type RafterId } from './ids';
+import { ridgeAside, ridgeHigh } from './posed';
 import type { Standing } from './standing';
 import type { RidgeState, SiteState } from './state';
 
@@ -100,8 +102,9 @@ export const decideRaise = (standing: Standing, { end, by }: Of<'raise'>): Decis
   if (!(Math.abs(by) <= pushReach) || by === 0) return refuse('beyondReach');
   if (at.some((e) => pinned(standing, e))) return refuse('ridgeNailed');
   const up = (e: End): number => (at.includes(e) ? by : 0);
-  const { high, aside } = site.ridge;
-  return happen({ type: 'ridgeMoved', high: { A: high.A + up('A'), B: high.B + up('B') }, aside });
+  const high = ridgeHigh(standing) ?? site.ridge.high;
+  const to = { A: high.A + up('A'), B: high.B + up('B') };
+  return happen({ type: 'ridgeMoved', high: to, aside: ridgeAside(standing) ?? site.ridge.aside });
 };
 
 /** `shift` moves the ridge sideways at its ends (yard is +) or a rafter's heel along the plate (toward B is +). */
@@ -121,8 +124,9 @@ const shiftRidge = (standing: Standing, { at, by }: Pick<Of<'shift'>, 'at' | 'by
   const ends: readonly End[] = at === 'both' ? ['A', 'B'] : [at];
   if (ends.some((end) => pinned(standing, end))) return refuse('ridgeNailed');
   const over = (end: End): number => (ends.includes(end) ? by : 0);
-  const aside = { A: ridge.aside.A + over('A'), B: ridge.aside.B + over('B') };
-  return happen({ type: 'ridgeMoved', high: ridge.high, aside });
+  const from = ridgeAside(standing) ?? ridge.aside;
+  const aside = { A: from.A + over('A'), B: from.B + over('B') };
+  return happen({ type: 'ridgeMoved', high: ridgeHigh(standing) ?? ridge.high, aside });
 };
 
 /** With anybody near, a machine that lets go too soon is stopped; with all clear it is done, and the frame decides. */

@@ -73,6 +73,8 @@ export type SiteEvent =
       readonly member: MemberId;
       readonly fixed: 'head' | 'foot' | 'both';
       readonly off: number;
+      /** Where the ridge was when the post was fitted under it. */
+      readonly high?: Readonly<Record<End, number>>;
     }
   | { readonly type: 'braced'; readonly member: MemberId }
   | { readonly type: 'unhooked' }
@@ -81,6 +83,10 @@ export type SiteEvent =
   | { readonly type: 'swapped'; readonly member: MemberId; readonly board: BoardId }
   | { readonly type: 'takenOut'; readonly member: MemberId | LineId }
   | { readonly type: 'stopped'; readonly danger: DangerId; readonly action: Action['type'] }
+  /** Joints, ties and braces as they stood when they were fastened. */
+  | { readonly type: 'rested'; readonly rests: Readonly<Record<string, readonly number[]>> }
+  /** Nails gave: where these joints came to hold again. */
+  | { readonly type: 'slipped'; readonly rests: Readonly<Record<string, readonly number[]>> }
   | { readonly type: 'cameDown'; readonly why: string }
   | { readonly type: 'handedOver' }
   | { readonly type: 'spent'; readonly minutes: number };

@@ -112,7 +112,10 @@ const tellers: Tellers = {
   ridgeMoved: (site, { high, aside }) =>
     site.ridge ? { ...site, ridge: { ...site.ridge, high, aside } } : site,
   heelMoved,
-  postSet: (site, { member, fixed, off }) => withMember(site, member, { x: 0, how: fixed, off }),
+  postSet: (site, { member, fixed, off, high }) => {
+    const ridge = site.ridge && high ? { ...site.ridge, high } : site.ridge;
+    return withMember({ ...site, ridge }, member, { x: 0, how: fixed, off });
+  },
   braced: (site, { member }) => withMember(site, member, { x: 0 }),
   unhooked: (site) => ({ ...site, sling: undefined, unhooked: true }),
   lined: (site, { line, off }) => ({ ...site, lines: { ...site.lines, [line]: { off } } }),
@@ -120,6 +123,8 @@ const tellers: Tellers = {
   swapped,
   takenOut,
   stopped: (site, { danger, action }) => ({ ...site, stops: [...site.stops, { danger, action }] }),
+  rested: (site, { rests }) => ({ ...site, rests: { ...site.rests, ...rests } }),
+  slipped: (site, { rests }) => ({ ...site, rests: { ...site.rests, ...rests } }),
   cameDown: (site, { why }) => ({ ...site, down: why }),
   handedOver: (site) => ({ ...site, handedOver: true }),
   spent: (site, { minutes }) => ({ ...site, minutes: site.minutes + minutes }),

@@ -1,11 +1,10 @@
-import { lastStation } from './posed';
 import { rafterId, type JointId, type PostId, type RafterId } from './ids';
 import { jointRows } from './jointRows';
 import { partsOfJoint } from './ids';
 import { sides } from '../roof/side';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
-import { stationsOf } from '../level/layout';
+import { lastStation, stationsOf } from '../level/layout';
 
 /** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
 

@@ -10,6 +10,7 @@ export const initialSite: SiteState = {
   ridge: undefined,
   members: {},
   joints: {},
+  rests: {},
   marks: {},
   lines: {},
   judged: {},

@@ -1,22 +1,25 @@
 import type { End, Side } from '../roof/side';
 import type { BlockId, BoardId, RafterId } from './ids';
 
-/**
- * Where everything really is, in building axes and inches. In this version the ridge is straight and stiff between its
- * supports, so a pose is geometry; a frame solver can fill the same shape later.
- */
+/** Where everything really is, in building axes and inches. */
 export type Pose = {
   /** Top outer edge of each eave plate. */
   readonly plates: Readonly<Record<Side, PlatePose>>;
-  /** Middle of the ridge's top edge at each end; absent until it is up. */
-  readonly ridge:
-    { readonly [E in End]: { readonly x: number; readonly y: number; readonly z: number } } | undefined;
+  /** Middle of the ridge's top edge; absent until it is up. */
+  readonly ridge: RidgePose | undefined;
   readonly rafters: Readonly<Record<RafterId, RafterPose>>;
   readonly blocks: Readonly<Record<BlockId, BlockPose>>;
 };
 
+export type RidgePose = Readonly<Record<End | 'mid', Place>> & {
+  /** At every station. */
+  readonly line: readonly Place[];
+};
+
+export type Place = { readonly x: number; readonly y: number; readonly z: number };
+
 export type PlatePose = {
-  readonly [P in End | 'mid']: { readonly x: number; readonly y: number; readonly z: number };
+  readonly [P in End | 'mid']: Place;
 };
 
 export type RafterPose = {

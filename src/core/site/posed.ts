@@ -1,17 +1,19 @@
-import { blockError, boardTruth, growth } from '../level/asFound';
+import { blockError, boardTruth, growth, ridgeTruth } from '../level/asFound';
 import { roofOf, stationsOf } from '../level/layout';
-import type { CommonRafter } from '../roof/figured';
-import { gradient } from '../units/slope';
-import { signOf, type Side } from '../roof/side';
+import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
+import type { FaceName, RafterParts } from '../mechanics/gableParts';
+import { signOf, type End, type Side } from '../roof/side';
+import { framed, type Framed } from './framed';
+import { cutRafter, hang, type Hung } from './hung';
 import { placeOf, type BlockId, type BoardId, type RafterId } from './ids';
-import type { BlockPose, Gaps, Pose, RafterPose } from './pose';
+import type { BlockPose, Gaps, PlatePose, Pose, RafterPose } from './pose';
 import type { Standing } from './standing';
 import type { Placed, RidgeState, SiteState } from './state';
 import { figuredX, plateAt, platePose } from './truePlate';
 
 /**
- * Where everything is. Geometry only: the ridge is straight and stiff between its supports, a rafter hangs with its top
- * edge flush with the ridge's and turns about that point until its seat bears or its heel cut is hard against the wall.
+ * Where everything is. What is fastened is where the frame comes to rest; a rafter that nothing fastens hangs with its top
+ * edge flush with the ridge's, by hand; a ridge that no rafter holds lies where it was put.
  */
 export const pose = (standing: Standing): Pose => {
   const known = cache.get(standing.site);
@@ -26,110 +28,176 @@ const cache = new WeakMap<
 >();
 
 const posed = (standing: Standing): Pose => {
-  const plates = { street: platePose(standing, 'street'), yard: platePose(standing, 'yard') };
   const { ridge, members } = standing.site;
+  const frame = framed(standing);
+  const plates = { street: platesAt(standing, frame, 'street'), yard: platesAt(standing, frame, 'yard') };
   const rafters: Record<RafterId, RafterPose> = {};
   const blocks: Record<BlockId, BlockPose> = {};
   for (const [id, placed] of Object.entries(members) as [string, Placed][]) {
     if (id.startsWith('rafter.') && ridge)
-      rafters[id as RafterId] = rafterPose(standing, id as RafterId, plates);
+      rafters[id as RafterId] = rafterPose(standing, id as RafterId, { frame, plates });
     if (id.startsWith('block.')) blocks[id as BlockId] = blockPose(standing, id as BlockId, placed);
   }
-  return { plates, ridge: ridge && ridgePose(standing, ridge), rafters, blocks };
+  return { plates, ridge: ridge && ridgePose(standing, frame), rafters, blocks };
 };
 
-/** Ridge ends with the length it was cut to. Height above (+) or below the figured top is at the gables. */
-const ridgePose = ({ level }: Standing, ridge: RidgeState): NonNullable<Pose['ridge']> => {
-  const top = figuredTop(level);
-  return {
-    A: { x: 0, y: ridge.aside.A, z: top + ridge.high.A },
-    B: { x: level.plan.length, y: ridge.aside.B, z: top + ridge.high.B },
+/** A plate as built, and as far as the frame has moved it. */
+const platesAt = (standing: Standing, frame: Framed | undefined, side: Side): PlatePose => {
+  const built = platePose(standing, side);
+  if (!frame) return built;
+  const nodes = frame.parts.plates[side];
+  const last = nodes.length - 1;
+  const spot = (at: keyof PlatePose, node: number): PlatePose['A'] => {
+    const { x, y } = movedAt(frame, nodes[node] as Node);
+    return { x: built[at].x + x, y: built[at].y + y, z: built[at].z };
   };
+  return { A: spot('A', 0), mid: spot('mid', Math.round(last / 2)), B: spot('B', last) };
+};
+
+/** How far a node has moved, or a point fixed to it. */
+const movedAt = (
+  { settled }: Framed,
+  node: Node,
+  point = node.at,
+): { readonly x: number; readonly y: number; readonly z: number } => {
+  const along = (way: Node['at']): number => valueOf(pointRow(node, point, way), settled.u);
+  return { x: along([1, 0, 0]), y: along([0, 1, 0]), z: along([0, 0, 1]) };
+};
+
+/** Top edge of the ridge at each end, halfway and at every station. Height above (+) or below the figured top is at the gables. */
+const ridgePose = (standing: Standing, frame: Framed | undefined): NonNullable<Pose['ridge']> => {
+  const { length } = standing.level.plan;
+  const place = (x: number) => {
+    const { high, aside, along } = ridgeAt(standing, frame, x);
+    return { x: x + along, y: aside, z: figuredTop(standing.level) + high };
+  };
+  const line = stationsOf(standing.level).map(place);
+  return { A: place(0), mid: place(length / 2), B: place(length), line };
 };
 
 /** Figured height of the ridge's top edge above the plates. */
 export const figuredTop = (level: Standing['level']): number => roofOf(level).ridges[0]?.topHeight ?? 0;
 
-/** How high above figured, and how far to the yard of centre, the ridge is at x. */
-export const ridgeAt = (
-  ridge: RidgeState,
-  share: number,
-): { readonly high: number; readonly aside: number } => ({
-  high: ridge.high.A + (ridge.high.B - ridge.high.A) * share,
-  aside: ridge.aside.A + (ridge.aside.B - ridge.aside.A) * share,
-});
+type RidgeOff = { readonly high: number; readonly aside: number; readonly along: number };
 
-const rafterPose = (standing: Standing, id: RafterId, plates: Pose['plates']): RafterPose => {
+/** How high above figured, how far to the yard of centre, and how far toward B the top edge of the ridge is at x. */
+const ridgeAt = (standing: Standing, frame: Framed | undefined, x: number): RidgeOff => {
+  if (!frame) return ridgeByHand(standing, x);
+  const { ridge } = frame.parts;
+  const next = Math.max(
+    1,
+    ridge.findIndex((node, i) => x <= node.at[0] || i === ridge.length - 1),
+  );
+  const [from, to] = [ridge[next - 1] as Node, ridge[next] as Node];
+  const t = (x - from.at[0]) / (to.at[0] - from.at[0]);
+  const top = (node: Node) => movedAt(frame, node, [node.at[0], node.at[1], frame.gable.shape.topHeight]);
+  const [a, b] = [top(from), top(to)];
+  return { high: a.z + (b.z - a.z) * t, aside: a.y + (b.y - a.y) * t, along: a.x + (b.x - a.x) * t };
+};
+
+/** Straight between its ends but for its own bow and crown. */
+const ridgeByHand = (standing: Standing, x: number): RidgeOff => {
+  const { high, aside } = standing.site.ridge as RidgeState;
+  const share = x / standing.level.plan.length;
+  const { bow, crown } = ridgeTruth(standing);
+  const off = 4 * share * (1 - share);
+  return {
+    high: high.A + (high.B - high.A) * share + crown * off,
+    aside: aside.A + (aside.B - aside.A) * share + bow * off,
+    along: 0,
+  };
+};
+
+type Around = { readonly frame: Framed | undefined; readonly plates: Pose['plates'] };
+
+const rafterPose = (standing: Standing, id: RafterId, around: Around): RafterPose => {
   const { level, site } = standing;
   const placed = site.members[id] as Placed;
   const { side, station } = placeOf(id) as { side: Side; station: number };
   const board = (placed.board ?? 'board.1') as BoardId;
-  const plate = plateAt(plates[side], placed.x);
-  const at = ridgeAt(site.ridge as RidgeState, placed.x / level.plan.length);
-  const face = signOf(side) * at.aside + level.plan.ridge.thickness / 2;
-  const cut = cutRafter(standing, board);
-  const hung = hang(cut, { level: plate.out - face, height: figuredTop(level) + at.high - plate.z });
-  return {
+  const x = { heel: placed.x, ridge: site.marks.ridge?.[station - 1] ?? placed.x };
+  const common = {
     side,
     station,
     board,
-    x: { heel: placed.x, ridge: site.marks.ridge?.[station - 1] ?? placed.x },
-    top: { out: face + hung.apart, z: figuredTop(level) + at.high },
-    heel: { out: plate.out + hung.gaps.heelCut, z: plate.z + cut.overPlate + hung.gaps.seat },
     depth: level.plan.rafter.depth,
     crown: boardTruth(standing, board).crown,
+  };
+  const settled = around.frame && inFrame(around.frame, id);
+  if (settled)
+    return { ...common, ...settled, x: { heel: x.heel + settled.x.heel, ridge: x.ridge + settled.x.ridge } };
+  return { ...common, x, ...hungPose(standing, id, around) };
+};
+
+type Lies = Pick<RafterPose, 'top' | 'heel' | 'gaps'>;
+
+const hungPose = (standing: Standing, id: RafterId, { frame, plates }: Around): Lies => {
+  const { site, level } = standing;
+  const placed = site.members[id] as Placed;
+  const side = placeOf(id).side as Side;
+  const plate = plateAt(plates[side], placed.x);
+  const at = ridgeAt(standing, frame, placed.x);
+  const face = signOf(side) * at.aside + level.plan.ridge.thickness / 2;
+  const cut = cutRafter(standing, (placed.board ?? 'board.1') as BoardId);
+  const top = figuredTop(level) + at.high;
+  const hung = hang(cut, { level: plate.out - face, height: top - plate.z });
+  return {
+    top: { out: face + hung.apart, z: top },
+    heel: { out: plate.out + hung.gaps.heelCut, z: plate.z + cut.overPlate + hung.gaps.seat },
     gaps: hung.gaps,
   };
 };
 
-/** One rafter as really cut: level and plumb distance from heel to plumb cut, top edge over its seat, how its plumb cut stands. */
-type CutRafter = {
-  readonly out: number;
-  readonly up: number;
-  readonly overPlate: number;
-  readonly open: number;
-  readonly plumb: number;
-  readonly m: number;
+/** How a rafter would lie at its place, held by hand, whatever fastens it now. */
+export const hungAt = (standing: Standing, id: RafterId): Hung => {
+  const frame = framed(standing);
+  const side = placeOf(id).side as Side;
+  const { x } = standing.site.members[id] as Placed;
+  const { gaps, top } = hungPose(standing, id, { frame, plates: pose(standing).plates });
+  const face = signOf(side) * ridgeAt(standing, frame, x).aside + standing.level.plan.ridge.thickness / 2;
+  return { gaps, apart: top.out - face };
 };
 
-const cutRafter = (standing: Standing, board: BoardId): CutRafter => {
-  const { level, site } = standing;
-  const common = roofOf(level).commonRafters[0] as CommonRafter;
-  const m = gradient(level.plan.slope);
-  const g = Math.sqrt(1 + m * m);
-  const truth = boardTruth(standing, board);
-  const trims = site.trims[board] ?? {};
-  const body = common.bodyLength + truth.long - (trims.plumb ?? 0);
-  const wedge = trims.wedge ?? 0;
+/** How high above figured (+) the ridge's top edge really is at its two ends. */
+export const ridgeHigh = (standing: Standing): Readonly<Record<End, number>> | undefined => {
+  const { ridge } = pose(standing);
+  const top = figuredTop(standing.level);
+  return ridge && { A: ridge.A.z - top, B: ridge.B.z - top };
+};
+
+/** How far to the yard (+) of the centre line the ridge's top edge really is at its two ends. */
+export const ridgeAside = (standing: Standing): Readonly<Record<End, number>> | undefined => {
+  const { ridge } = pose(standing);
+  return ridge && { A: ridge.A.y, B: ridge.B.y };
+};
+
+/** A fastened rafter where the frame has it. */
+const inFrame = (frame: Framed, id: RafterId): (Lies & { readonly x: RafterPose['x'] }) | undefined => {
+  const parts = frame.parts.rafters.get(id);
+  if (!parts) return undefined;
+  const { shape } = frame.gable;
+  const { heel, top } = parts;
+  const sign = signOf(parts.rafter.side);
+  const face = movedAt(frame, top, [top.at[0], top.at[1], shape.topHeight]);
+  const outer = movedAt(frame, heel, [heel.at[0], sign * shape.run, shape.heightAbovePlate]);
   return {
-    out: body / g - Math.max(0, wedge),
-    up: (body * m) / g,
-    overPlate: common.heightAbovePlate - (trims.seat ?? 0),
-    open: truth.open - wedge,
-    plumb: common.plumbCutLength,
-    m,
+    x: { heel: outer.x, ridge: face.x },
+    top: { out: shape.ridge.thickness / 2 + sign * face.y, z: shape.topHeight + face.z },
+    heel: { out: shape.run + sign * outer.y, z: shape.heightAbovePlate + outer.z },
+    gaps: gapsOf(frame, parts.faces),
   };
 };
 
-/** Turns the rafter about its flush top until the heel stops it. `apart` is how far its plumb cut falls short of the ridge. */
-const hang = (
-  cut: CutRafter,
-  room: { readonly level: number; readonly height: number },
-): { readonly gaps: Gaps; readonly apart: number } => {
-  const off = cut.out - room.level;
-  const over = room.height - cut.overPlate - cut.up;
-  const drop = over < 0 ? over : Math.min(over, Math.max(0, off) / cut.m);
-  const heel = off - cut.m * drop;
-  const apart = Math.max(0, -heel);
-  const lean = cut.open - (drop / cut.out) * cut.plumb;
+const gapsOf = ({ settled }: Framed, faces: RafterParts['faces']): Gaps => {
+  const light = (face: FaceName): number => {
+    const { row, rest } = settled.frame.links[faces[face]] as Link;
+    return Math.max(0, valueOf(row, settled.u) - rest);
+  };
   return {
-    apart,
-    gaps: {
-      seat: over - drop,
-      heelCut: Math.max(0, heel),
-      plumbTop: apart + Math.max(0, -lean),
-      plumbBottom: apart + Math.max(0, lean),
-    },
+    seat: Math.max(light('seatOut'), light('seatIn')),
+    heelCut: light('heelCut'),
+    plumbTop: light('plumbTop'),
+    plumbBottom: light('plumbBottom'),
   };
 };
 
@@ -160,6 +228,3 @@ export const clearBay = (standing: Standing, side: Side, bay: number): number | 
   const far = standing.site.members[`rafter.${side}.${bay + 1}`];
   return near && far ? far.x - near.x - thickness(standing) : undefined;
 };
-
-/** Number of the last station. */
-export const lastStation = ({ level }: Pick<Standing, 'level'>): number => stationsOf(level).length;

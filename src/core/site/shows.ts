@@ -5,7 +5,7 @@ import { faultRow } from '../faults/rows';
 import { gaugeBlock, levelLength, tools } from '../instruments/rows';
 import type { ToolId } from '../instruments/tool';
 import type { End, Side } from '../roof/side';
-import { clearBay, pose, ridgeAt } from './posed';
+import { clearBay, pose } from './posed';
 import { openItems } from './punch';
 import type { RafterPose } from './pose';
 import type { Standing } from './standing';
@@ -50,14 +50,12 @@ const first =
 const side = (word: string | undefined): Side => (word === 'yard' ? 'yard' : 'street');
 
 const width = (standing: Standing, at: string): number => {
-  const street = platePose(standing, 'street')[at as PlateSpot];
-  const yard = platePose(standing, 'yard')[at as PlateSpot];
-  return yard.y - street.y;
+  const { street, yard } = pose(standing).plates;
+  return yard[at as PlateSpot].y - street[at as PlateSpot].y;
 };
 
 const diagonal = (standing: Standing, which: string): number => {
-  const street = platePose(standing, 'street');
-  const yard = platePose(standing, 'yard');
+  const { street, yard } = pose(standing).plates;
   const [a, b] = which === '1' ? [street.A, yard.B] : [yard.A, street.B];
   const dx = standing.level.plan.length + (which === '1' ? 1 : -1) * racked(standing);
   const dy = b.y - a.y;
@@ -72,9 +70,8 @@ const ridgeHeight = (standing: Standing, end: End): number | undefined => {
 };
 
 const ridgeCentre = (standing: Standing, end: End): number | undefined => {
-  const ridge = pose(standing).ridge;
-  if (!ridge) return undefined;
-  return ridge[end].y - standing.level.plan.ridge.thickness / 2 - platePose(standing, 'street')[end].y;
+  const { ridge, plates } = pose(standing);
+  return ridge && ridge[end].y - standing.level.plan.ridge.thickness / 2 - plates.street[end].y;
 };
 
 const rafter = (standing: Standing, which: string, n: string): RafterPose | undefined =>
@@ -121,9 +118,9 @@ const looked: Reader = (standing, at) => {
 
 /** The level lies along the ridge: rise of end B over its length, its bias turned with it. */
 const bubble: Reader = (standing, at, from) => {
-  const ridge = standing.site.ridge;
+  const { ridge } = pose(standing);
   if (at !== 'ridge' || !ridge) return undefined;
-  const rise = ((ridgeAt(ridge, 1).high - ridgeAt(ridge, 0).high) * levelLength) / standing.level.plan.length;
+  const rise = ((ridge.B.z - ridge.A.z) * levelLength) / standing.level.plan.length;
   return rise + (from === 'B' ? -1 : 1) * levelBias(standing);
 };
 

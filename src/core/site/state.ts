@@ -15,6 +15,8 @@ export type SiteState = {
   readonly ridge: RidgeState | undefined;
   readonly members: Readonly<Partial<Record<MemberId, Placed>>>;
   readonly joints: Readonly<Partial<Record<JointId, Nailing>>>;
+  /** How the two sides of a joint, tie or brace stood to each other when it was fastened, or since it slipped. Inches. */
+  readonly rests: Readonly<Record<string, readonly number[]>>;
   readonly marks: Readonly<Partial<Record<MarkedOn, readonly number[]>>>;
   readonly lines: Readonly<Partial<Record<LineId, { readonly off: number }>>>;
   readonly judged: Readonly<Record<string, { readonly call: string; readonly why?: string }>>;

@@ -5,13 +5,14 @@ import { factsOf } from '../../order/fact';
 import { checkRules, type CheckRuleId } from '../../order/rules';
 import { fastened } from '../../site/holding';
 import { rafterId, type JointId, type MemberId } from '../../site/ids';
+import { ridgeAside, ridgeHigh } from '../../site/posed';
 import { openItems } from '../../site/punch';
 import { finished, methodsOf, requiredFor } from '../../site/required';
 import { offPlane, shows } from '../../site/shows';
 import type { Standing } from '../../site/standing';
 import type { Look, Want, Way } from './want';
 
-/** Every want of every check on a level. C4 needs a ridge that can bend, so nobody is asked for it yet. */
+/** Every want of every check on a level. C4 needs an act that pushes a bowed ridge straight, so nobody is asked for it yet. */
 export const wantsOf = (level: Level): readonly Want[] => [
   ...wallWants,
   ...ridgeWants(level),
@@ -72,12 +73,14 @@ const settled = (standing: Standing): boolean => endsOnRidge(standing) && factsO
 
 const ridgeWants = (level: Level): readonly Want[] => {
   const { tolerances, plan } = level;
-  const off = ({ site }: Standing, end: End, key: 'high' | 'aside'): number =>
-    Math.abs(site.ridge?.[key][end] ?? Infinity);
+  const off = (standing: Standing, end: End, key: 'high' | 'aside'): number =>
+    Math.abs((key === 'high' ? ridgeHigh(standing) : ridgeAside(standing))?.[end] ?? Infinity);
   const way = (looks: readonly Look[]): Way => ({ looks, opens: endsOnRidge, closes: anEndHeelHome });
   const one = { rule: 'C2' as const, weight: weightOf('C2') / 4 };
-  const fall = ({ site }: Standing): number =>
-    Math.abs((site.ridge?.high.A ?? Infinity) - (site.ridge?.high.B ?? 0));
+  const fall = (standing: Standing): number => {
+    const high = ridgeHigh(standing);
+    return high ? Math.abs(high.A - high.B) : Infinity;
+  };
   return [
     ...ends.flatMap((end): readonly Want[] => [
       {

@@ -55,7 +55,7 @@ export const rules: Record<string, Rule> = {
     'Level the ridge, level turned end for end',
     'A level can lie. Turned round, it lies the other way, and the two readings tell you the truth.',
   ),
-  C4: rule('Sight the ridge straight', 'Not asked yet: the ridge in this version does not bend.'),
+  C4: rule('Sight the ridge straight', 'Not asked yet: nothing here pushes a bowed ridge straight.'),
   C5: rule(
     'Read the plane at the string',
     'The string shows which heel sits high or low before the sheets do.',

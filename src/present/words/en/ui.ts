@@ -84,6 +84,12 @@ export const ui = {
     debrief: 'To the debrief',
     handed: 'Handed over.',
     down: 'The frame came down.',
+    fell: {
+      nothingCarriesTheRidge: 'The frame came down: nothing carried the ridge.',
+      alongTheRidge: 'The frame came down: the row fell over along its ridge.',
+      sideways: 'The frame came down: it went over sideways.',
+      downward: 'The frame came down: its joints let go.',
+    },
     noWayBack: 'no cheap way back after this',
     saved: 'Kept on this device.',
     notSaved: 'This device will not keep the run. Go on, but do not close the page.',
@@ -201,6 +207,7 @@ export const ui = {
     nailed: (name: string) => `${name} nailed off.`,
     placed: (name: string) => `${name} up.`,
     stopped: 'Stopped.',
+    slipped: 'Nails gave. Look at the joints.',
     you: 'You',
     crew: 'Crew',
     lead: 'Lead',
@@ -262,7 +269,6 @@ export const ui = {
     validity:
       'Practice evidence, not on-the-job hours, not a certificate. Decisions about a person need at least four runs.',
     done: (share: string) => `${share} percent of the job done`,
-    cameDown: 'The frame came down: nothing carried the ridge.',
   },
   settings: {
     title: 'Settings',

@@ -56,7 +56,7 @@ export const rules: typeof enRules = {
     'Nivele la cumbrera y dé vuelta al nivel',
     'Un nivel puede mentir. Al revés miente al otro lado, y las dos lecturas dicen la verdad.',
   ),
-  C4: rule('Mire si la cumbrera está recta', 'Aún no se pide: en esta versión la cumbrera no se dobla.'),
+  C4: rule('Mire si la cumbrera está recta', 'Aún no se pide: aquí nada endereza una cumbrera combada.'),
   C5: rule('Lea el plano en el hilo', 'El hilo muestra qué talón está alto o bajo antes que las hojas.'),
   C6: rule('Mida desde el origen', 'Los vanos crecen un poco cada uno. Solo se ve desde el origen.'),
   C7: rule('Dé la vuelta con la lista', 'Véalo antes que el inspector.'),

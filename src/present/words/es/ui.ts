@@ -86,6 +86,12 @@ export const ui: typeof en = {
     debrief: 'Al repaso',
     handed: 'Entregada.',
     down: 'La armazón se vino abajo.',
+    fell: {
+      nothingCarriesTheRidge: 'La armazón se vino abajo: nada cargaba la cumbrera.',
+      alongTheRidge: 'La armazón se vino abajo: la fila cayó a lo largo de la cumbrera.',
+      sideways: 'La armazón se vino abajo: se fue de lado.',
+      downward: 'La armazón se vino abajo: sus uniones cedieron.',
+    },
     noWayBack: 'después de esto volver es caro',
     saved: 'Guardado en este aparato.',
     notSaved: 'Este aparato no guarda la obra. Siga, pero no cierre la página.',
@@ -197,6 +203,7 @@ export const ui: typeof en = {
     nailed: (name) => `${name}: clavado.`,
     placed: (name) => `${name}: puesto.`,
     stopped: 'Alto.',
+    slipped: 'Cedieron clavos. Mire las uniones.',
     you: 'Usted',
     crew: 'Equipo',
     lead: 'Jefe',
@@ -257,7 +264,6 @@ export const ui: typeof en = {
     validity:
       'Prueba de práctica, no horas de obra, no un certificado. Decidir sobre una persona pide al menos cuatro obras.',
     done: (share) => `${share} por ciento hecho`,
-    cameDown: 'La armazón se vino abajo: nada cargaba la cumbrera.',
   },
   settings: {
     title: 'Ajustes',
