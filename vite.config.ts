@@ -26,6 +26,7 @@ const wholeJobs = [
   'tests/present/reach.test.ts',
   'tests/present/strip.test.ts',
   'tests/score/checked.test.ts',
+  'tests/site/balance.test.ts',
   'tests/site/frameLessons.test.ts',
   'tests/tt/**/*.test.ts',
 ];

@@ -1,5 +1,5 @@
 import { addLink, lasting, type Equations, type Given } from './assembly';
-import { factored, solved, type Factored } from './factor';
+import { factored, factoredAgain, solved, type Factored } from './factor';
 import { valueOf, type Frame, type Link } from './frame';
 import { copied } from './skyline';
 
@@ -23,8 +23,9 @@ export const touching = (frame: Frame, given: Given): Rest => {
   const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' ? [i] : []));
   let closed = new Uint8Array(frame.links.length);
   for (const i of faces) closed[i] = (frame.links[i] as Link).rest >= 0 ? 1 : 0;
+  let before: Before | undefined;
   for (let pass = 1; ; pass++) {
-    const rest = pressed(frame, base, closed);
+    const rest = pressed(frame, base, { closed, before });
     const wrong =
       rest.factors.loose === undefined
         ? faces.filter((i) => opening(frame.links[i] as Link, rest.u) > 0 === (closed[i] === 1))
@@ -33,20 +34,39 @@ export const touching = (frame: Frame, given: Given): Rest => {
       pass >= passesTogether + passesAlone || (rest.factors.loose !== undefined && pass > passesTogether);
     if (wrong.length === 0 || over) return { ...rest, closed, passes: pass };
     closed = closed.slice();
-    for (const i of pass < passesTogether ? wrong : wrong.slice(0, 1)) closed[i] = closed[i] === 1 ? 0 : 1;
+    const turning = pass < passesTogether ? wrong : wrong.slice(0, 1);
+    for (const i of turning) closed[i] = closed[i] === 1 ? 0 : 1;
+    before = { factors: rest.factors, from: firstOf(frame, turning) };
   }
+};
+
+/** What was factored last, and the first unknown from which it no longer holds. */
+type Before = { readonly factors: Factored; readonly from: number };
+
+/** First unknown that any of some links touches. */
+const firstOf = (frame: Frame, links: readonly number[]): number => {
+  let first = frame.free;
+  for (const i of links) {
+    for (const dof of (frame.links[i] as Link).row.dofs) if (dof >= 0 && dof < first) first = dof;
+  }
+  return first;
 };
 
 /** How far a face stands off what it rests on; below 0 it presses. */
 export const opening = ({ row, rest }: Link, u: Float64Array): number => valueOf(row, u) - rest;
 
-const pressed = (frame: Frame, base: Equations, closed: Uint8Array): Omit<Rest, 'closed' | 'passes'> => {
+const pressed = (
+  frame: Frame,
+  base: Equations,
+  { closed, before }: { readonly closed: Uint8Array; readonly before: Before | undefined },
+): Omit<Rest, 'closed' | 'passes'> => {
   const stiffness = copied(base.stiffness);
   const load = base.load.slice();
   closed.forEach((on, i) => {
     if (on === 1) addLink({ stiffness, load }, frame.links[i] as Link);
   });
-  const factors = factored(copied(stiffness));
+  const work = copied(stiffness);
+  const factors = before ? factoredAgain(work, before.factors, before.from) : factored(work);
   const u = factors.loose === undefined ? solved(factors, load) : new Float64Array(frame.free);
   return { u, load, stiffness, factors };
 };

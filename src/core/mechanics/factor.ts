@@ -10,10 +10,10 @@ export type Factored = {
 /** A pivot this small a part of the stiffness it came from means that nothing holds there. Ours: relative, so free of scale. */
 export const leastPivot = 1e-10;
 
-/** Factors in place, column by column, and stops at the first unknown that nothing holds. */
-export const factored = (matrix: Skyline): Factored => {
+/** Factors in place, column by column from `start` on, and stops at the first unknown that nothing holds. */
+export const factored = (matrix: Skyline, start = 0): Factored => {
   const { n, top, diagonal, values } = matrix;
-  for (let j = 0; j < n; j++) {
+  for (let j = start; j < n; j++) {
     const first = top[j] as number;
     const base = (diagonal[j] as number) - j;
     for (let i = first + 1; i < j; i++) {
@@ -35,6 +35,19 @@ export const factored = (matrix: Skyline): Factored => {
     values[base + j] = pivot;
   }
   return { matrix, loose: undefined };
+};
+
+/**
+ * Factors in place a matrix that differs from one factored before only from unknown `from` on: what comes before is taken
+ * over, to the last bit.
+ */
+export const factoredAgain = (matrix: Skyline, before: Factored, from: number): Factored => {
+  const start = Math.min(from, before.loose ?? from);
+  if (start > 0) {
+    const kept = (matrix.diagonal[start - 1] as number) + 1;
+    matrix.values.set(before.matrix.values.subarray(0, kept));
+  }
+  return factored(matrix, start);
 };
 
 /** The x with matrix · x = load. The matrix must be sound. */
