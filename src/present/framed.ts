@@ -34,14 +34,12 @@ const eventsOf = (level: Level): readonly SiteEvent[] => {
       })),
     ),
     ...sides.flatMap((side) =>
-      marks
-        .slice(0, -1)
-        .map((x, i): SiteEvent => ({
-          type: 'placed',
-          member: blockId(side, i + 1),
-          at: 'drop',
-          x: x + level.plan.rafter.thickness / 2,
-        })),
+      marks.slice(0, -1).map((x, i): SiteEvent => ({
+        type: 'placed',
+        member: blockId(side, i + 1),
+        at: 'drop',
+        x: x + level.plan.rafter.thickness / 2,
+      })),
     ),
     ...upperStations(level).map((n): SiteEvent => ({
       type: 'placed',

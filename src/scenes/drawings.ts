@@ -113,7 +113,8 @@ const reading: Drawings['reading'] = (canvas, { tool, at, shown, theme, lang }) 
   const ratio = canvas.width / Math.max(1, canvas.clientWidth);
   if (typeof shown === 'string') return drawEye({ canvas, ratio, theme }, shown);
   const words = drawingWordsOf(catalogues[lang], { station: 1, joint: undefined });
-  const over = at.startsWith('plate.') ? 'plate' : 'rafter';
+  // A ridge is held against its string as a plate is: the edge is read from where the blocks put it.
+  const over = at.startsWith('plate.') || at === 'ridge.straight' ? 'plate' : 'rafter';
   const strung = tool === 'string' ? { over, nominal: gaugeBlock } : {};
   const picture = { tool, shown, ...strung } as ReadingPicture;
   drawReading({ canvas, area: whole(canvas), ratio, theme, words }, picture);

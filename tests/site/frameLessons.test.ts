@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Level } from '../../src/core/level/level';
 import type { Action } from '../../src/core/site/action';
 import { pose } from '../../src/core/site/posed';
+import { shows } from '../../src/core/site/shows';
 import { begin, take } from '../../src/core/site/take';
 import type { Attempt } from '../../src/core/site/attempt';
 import { cleanActs, putOff, told, type, usual, type Which } from '../order/story';
@@ -67,6 +68,9 @@ describe('one side stacked', { timeout: patience }, () => {
     const locked = before(long, cleanActs(long, usual), (act) => act === other);
     expect(bowOf(bowed)).toBeGreaterThan(1 / 8);
     expect(bowOf(locked)).toBeLessThan(bowOf(bowed) / 2);
+    // And a string along it shows it, to within what a string reads.
+    const shown = shows(bowed, { tool: 'string', at: 'ridge.straight' });
+    expect(Math.abs(Math.abs(Number(shown)) - bowOf(bowed))).toBeLessThan(1 / 16);
   });
 
   it('leaves no room for the mate at 34 ft, and hardly minds at 20 ft', () => {

@@ -166,6 +166,7 @@ const readers: Readonly<Record<ToolId, Reader>> = {
   ]),
   string: first([
     [/^plate\.(street|yard)\.mid$/, (s, [which]) => bowed(s, side(which))],
+    [/^ridge\.straight$/, (s) => ridgeBowed(s)],
     [/^plane\.(street|yard)\.(\d+)$/, (s, [which, n]) => strung(s, which as string, n as string)],
   ]),
   pattern: first([[/^(board\.\d+)$/, (s, [board]) => patterned(s, board as string)]]),
@@ -181,4 +182,10 @@ const bowed = (standing: Standing, which: Side): number => {
   const ends =
     (plateLine(standing, { side: which, at: 'A' }) + plateLine(standing, { side: which, at: 'B' })) / 2;
   return plateAt(plate, plate.mid.x).out - standing.level.plan.span / 2 - ends;
+};
+
+/** How far the middle of the ridge stands to the yard (+) of a string from end to end of it. */
+const ridgeBowed = (standing: Standing): number | undefined => {
+  const { ridge } = pose(standing);
+  return ridge && ridge.mid.y - (ridge.A.y + ridge.B.y) / 2;
 };

@@ -84,6 +84,7 @@ export const readingName = (
     case 'diagonal':
       return parts[1] === '1' ? place.diagonal1 : place.diagonal2;
     case 'ridge':
+      if (parts[1] === 'straight') return place.ridgeStraight;
       return parts[2] === 'height' ? place.height(end[parts[1] as End]) : place.centre(end[parts[1] as End]);
     case 'layout':
       return place.layout(station, where);

@@ -110,6 +110,7 @@ export const levelSpots = (seen: Observation): readonly Spot[] => [
 ];
 
 export const stringReadings = (seen: Observation): readonly Spot[] => [
+  ...spot(seen, { tool: 'string', at: 'ridge.straight' }, { member: 'ridge', signed: true }),
   ...sides.flatMap((side) =>
     spot(seen, { tool: 'string', at: `plate.${side}.mid` }, { member: `plate.${side}`, signed: true }),
   ),

@@ -62,6 +62,7 @@ export const trade = {
     bay: (n: number, side: string) => `Clear bay ${n}–${n + 1}, ${side} side`,
     ridgeLength: 'Length of the ridge board',
     plateHeight: (side: string, at: string) => `Plate height, ${side} wall, ${at}`,
+    ridgeStraight: 'Ridge against the string, its middle to the yard',
     plateStraight: (side: string) => `Plate against the string, ${side} wall`,
     ridgeLevel: (end: string) => `Level on the ridge, its mark to ${end}`,
     plane: (n: number, side: string) => `String to rafter ${n}, ${side} side`,

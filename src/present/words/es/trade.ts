@@ -64,6 +64,7 @@ export const trade: typeof en = {
     bay: (n, side) => `Vano libre ${n}–${n + 1}, lado ${side}`,
     ridgeLength: 'Largo de la tabla de cumbrera',
     plateHeight: (side, at) => `Altura de la solera, muro ${side}, ${at}`,
+    ridgeStraight: 'Cumbrera contra el hilo, su medio al patio',
     plateStraight: (side) => `Solera contra el hilo, muro ${side}`,
     ridgeLevel: (end) => `Nivel en la cumbrera, su marca al ${end}`,
     plane: (n, side) => `Del hilo al cabio ${n}, lado ${side}`,
