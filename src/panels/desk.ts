@@ -4,7 +4,7 @@ import type { Mode } from '../core/site/attempt';
 import { replay } from '../core/site/take';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
-import type { Tool } from '../present/work/toolset';
+import type { Tool } from '../present/offers/toolset';
 import { beginRun, type Session } from '../session/session';
 import { saveSettings, type Settings } from '../session/settings';
 import type { RunHead, Store } from '../session/store';

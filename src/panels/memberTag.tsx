@@ -3,7 +3,7 @@ import type { Action } from '../core/site/action';
 import type { Attempt } from '../core/site/attempt';
 import { seenOn } from '../present/words/seenAt';
 import { spotName } from '../present/words/spotNames';
-import type { Spot } from '../present/work/offer';
+import type { Spot } from '../present/offers/offer';
 import { wordsOf, type Desk } from './desk';
 import { SpotWork } from './spotWork';
 import type { Found, Point } from './stageHost';

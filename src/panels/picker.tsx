@@ -1,5 +1,5 @@
 import { parseLength } from '../core/units/lengthText';
-import type { Picked, Picker } from '../present/work/offer';
+import type { Picked, Picker } from '../present/offers/offer';
 import { labelText } from '../present/words/spotNames';
 import type { Messages } from '../present/words/messages';
 import { hair, lineAndHair, readingText, type Hair, type Units } from '../present/words/numbers';

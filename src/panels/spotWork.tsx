@@ -3,7 +3,7 @@ import type { Attempt } from '../core/site/attempt';
 import type { Action } from '../core/site/action';
 import { shows } from '../core/site/shows';
 import type { ToolId } from '../core/instruments/tool';
-import type { Offer, Picked, Spot } from '../present/work/offer';
+import type { Offer, Picked, Spot } from '../present/offers/offer';
 import { labelText, spotName } from '../present/words/spotNames';
 import { wordsOf, type Desk } from './desk';
 import { PickerField } from './picker';

@@ -1,4 +1,4 @@
-import type { Tool } from '../present/work/toolset';
+import type { Tool } from '../present/offers/toolset';
 import { iconMarkup } from './iconMarkup';
 
 /** A tool drawn small: steel and wood, lying on the deck. Its word always stands beside it. */

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { toolset } from '../present/work/toolset';
+import { toolset } from '../present/offers/toolset';
 import { wordsOf, type Desk } from './desk';
 import { ToolIcon } from './toolIcons';
 import { useSignal } from './useSignal';

@@ -1,5 +1,5 @@
 import { useLayoutEffect } from 'preact/hooks';
-import { toolset } from '../present/work/toolset';
+import { toolset } from '../present/offers/toolset';
 import type { Desk } from './desk';
 
 /** Where Enter does the act: in the list of places, on what is open in an act, or from nowhere in particular. */

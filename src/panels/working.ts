@@ -1,7 +1,7 @@
 import type { Attempt, Decision } from '../core/site/attempt';
-import type { Spot } from '../present/work/offer';
-import { spotsFor } from '../present/work/spots';
-import type { Tool } from '../present/work/toolset';
+import type { Spot } from '../present/offers/offer';
+import { spotsFor } from '../present/offers/spots';
+import type { Tool } from '../present/offers/toolset';
 import type { Desk } from './desk';
 import { useSignal } from './useSignal';
 

@@ -1,10 +1,9 @@
 import { stationsOf, upperStations } from '../core/level/layout';
 import type { Level } from '../core/level/level';
 import { sides, type Side } from '../core/roof/side';
-import type { Attempt, Step } from '../core/site/attempt';
-import { evolve } from '../core/site/evolve';
+import type { Attempt } from '../core/site/attempt';
 import { blockId, rafterId } from '../core/site/ids';
-import { begin } from '../core/site/take';
+import { begin, siteAfter } from '../core/site/take';
 import type { SiteState } from '../core/site/state';
 
 /** What stands at a moment worth looking at again: each can be seen on the roof. */
@@ -53,7 +52,7 @@ const reached = ({ level, seed, mode, steps }: Attempt): readonly Moment[] => {
   let site = begin(level, seed, mode).site;
   let known: Stands = 'walls';
   steps.forEach((step, i) => {
-    site = after(site, step);
+    site = siteAfter(site, step);
     const met = [...open].filter(([, holds]) => holds(site)).map(([stands]) => stands);
     for (const stands of met) open.delete(stands);
     known = met[met.length - 1] ?? known;
@@ -62,10 +61,6 @@ const reached = ({ level, seed, mode, steps }: Attempt): readonly Moment[] => {
   const end = site.down === undefined ? known : 'down';
   return [...found, { steps: steps.length, site, stands: end }];
 };
-
-/** Acts that were taken back, and the taking back itself, leave nothing. */
-const after = (site: SiteState, { action, outcome, undone }: Step): SiteState =>
-  undone === true || action.type === 'undo' || !outcome.ok ? site : outcome.events.reduce(evolve, site);
 
 type Holds = (site: SiteState) => boolean;
 

@@ -179,7 +179,7 @@ describe('names, places and leaks', () => {
       ['C:', 'roofs'].join('\\'),
     ];
     expect(leaksIn(file(...told))).toHaveLength(told.length);
-    const fine = ['../work/offer', './present/work/spots', 'https://127.0.0.1:4180/', 'src/main.ts'];
+    const fine = ['../offers/offer', './present/offers/spots', 'https://127.0.0.1:4180/', 'src/main.ts'];
     expect(leaksIn(file(...fine))).toEqual([]);
   });
 });

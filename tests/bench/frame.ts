@@ -5,24 +5,15 @@ import { play } from '../../src/core/hands/play';
 import { factored, solved } from '../../src/core/mechanics/factor';
 import { gableFrame } from '../../src/core/mechanics/gableFrame';
 import { settle } from '../../src/core/mechanics/settle';
-import { copied, type Skyline } from '../../src/core/mechanics/skyline';
+import { copied } from '../../src/core/mechanics/skyline';
 import { framed } from '../../src/core/site/framed';
 import { begin, take } from '../../src/core/site/take';
 import type { Gable } from '../../src/core/mechanics/gable';
-import { alongBrace, bareGable, every, joistsOf, pairOf } from '../mechanics/testGable';
+import { dense } from '../mechanics/dense';
+import { wholeGable } from '../mechanics/testGable';
 import { levelOf } from '../site/levels';
 
 /** `npm run bench`: what the solver costs. Figures go to tests/bench/last.json; no test asks for any of them. */
-
-const whole = (pairs: number): Gable => {
-  const gable = bareGable((pairs - 1) * 24);
-  return {
-    ...gable,
-    rafters: every(gable).flatMap((i) => pairOf(i)),
-    ties: joistsOf(gable),
-    braces: [alongBrace(gable)],
-  };
-};
 
 const median = (times: readonly number[]): number =>
   [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] as number;
@@ -40,18 +31,7 @@ const timed = (work: () => void): number => {
 };
 
 const equationsOf = (pairs: number) =>
-  settle(gableFrame(whole(pairs)).frame, { firstOrder: true, neverSlips: true }).equations;
-
-const dense = ({ n, top, diagonal, values }: Skyline): Matrix => {
-  const full = Matrix.zeros(n, n);
-  for (let j = 0; j < n; j++) {
-    for (let i = top[j] as number; i <= j; i++) {
-      const k = values[(diagonal[j] as number) - j + i] as number;
-      full.set(i, j, k).set(j, i, k);
-    }
-  }
-  return full;
-};
+  settle(gableFrame(wholeGable(pairs)).frame, { firstOrder: true, neverSlips: true }).equations;
 
 const linear = (pairs: number): number => {
   const { stiffness, load } = equationsOf(pairs);
@@ -97,7 +77,7 @@ const job = replayed();
 const last = {
   machine: `${cpus()[0]?.model ?? 'unknown'}, node ${process.version}`,
   jobOf20ft: { states: job.states, meanMs: round(job.mean), contactPasses: round(job.passes) },
-  poseOf60Pairs: { medianMs: round(timed(() => settle(gableFrame(whole(60)).frame))) },
+  poseOf60Pairs: { medianMs: round(timed(() => settle(gableFrame(wholeGable(60)).frame))) },
   factorAndSolve: factoring,
   power: round(powerOf(factoring)),
   generalLibraryAt60Pairs: { ms: round(general), times: round(general / (factoring[1]?.ms ?? 1)) },

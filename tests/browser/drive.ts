@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import type { Action } from '../../src/core/site/action';
 import type { Attempt } from '../../src/core/site/attempt';
-import type { Offer, Picked, Spot } from '../../src/present/work/offer';
-import { spotsFor } from '../../src/present/work/spots';
-import { toolset, type Tool } from '../../src/present/work/toolset';
+import type { Offer, Picked, Spot } from '../../src/present/offers/offer';
+import { spotsFor } from '../../src/present/offers/spots';
+import { toolset, type Tool } from '../../src/present/offers/toolset';
 
 /** Works the site as a person would: by pointer alone, or by keyboard alone. */
 

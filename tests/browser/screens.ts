@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { play } from '../../src/core/hands/play';
 import type { Action } from '../../src/core/site/action';
-import type { Tool } from '../../src/present/work/toolset';
+import type { Tool } from '../../src/present/offers/toolset';
 import type { StageView } from '../../src/present/stagePort';
 import { levelOf } from '../site/levels';
 

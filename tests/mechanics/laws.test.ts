@@ -5,12 +5,12 @@ import type { Gable, GableRafter } from '../../src/core/mechanics/gable';
 import { gableFrame } from '../../src/core/mechanics/gableFrame';
 import { factored, solved } from '../../src/core/mechanics/factor';
 import { settle } from '../../src/core/mechanics/settle';
-import { copied, multiplied, rowNorm, type Skyline } from '../../src/core/mechanics/skyline';
+import { copied, multiplied, rowNorm } from '../../src/core/mechanics/skyline';
+import { dense } from './dense';
 import { unbalanced } from '../site/balanced';
 import {
   alongBrace,
   bareGable,
-  every,
   joistsOf,
   lastOf,
   middleOf,
@@ -20,31 +20,10 @@ import {
   rafterOf,
   settledGable,
   tacked,
+  wholeGable,
 } from './testGable';
 
 /** Laws that hold for every frame, and a second opinion on its equations. */
-
-const whole = (length: number): Gable => {
-  const gable = bareGable(length);
-  return {
-    ...gable,
-    rafters: every(gable).flatMap((i) => pairOf(i)),
-    ties: joistsOf(gable),
-    braces: [alongBrace(gable)],
-  };
-};
-
-const dense = ({ n, top, diagonal, values }: Skyline): Matrix => {
-  const full = Matrix.zeros(n, n);
-  for (let j = 0; j < n; j++) {
-    for (let i = top[j] as number; i <= j; i++) {
-      const k = values[(diagonal[j] as number) - j + i] as number;
-      full.set(i, j, k);
-      full.set(j, i, k);
-    }
-  }
-  return full;
-};
 
 const largest = (x: ArrayLike<number>): number =>
   Array.from(x).reduce((most, one) => Math.max(most, Math.abs(one)), 0);
@@ -53,7 +32,7 @@ describe('equations', () => {
   it.each([11, 31, 60])(
     'of %i stations are solved like a general library solves them',
     (stations) => {
-      const { u, equations } = settle(gableFrame(whole((stations - 1) * 24)).frame, { firstOrder: true });
+      const { u, equations } = settle(gableFrame(wholeGable(stations)).frame, { firstOrder: true });
       const other = solve(dense(equations.stiffness), Matrix.columnVector([...equations.load])).to1DArray();
       const apart = other.map((x, i) => x - (u[i] as number));
       expect(largest(u)).toBeGreaterThan(1e-3);
@@ -63,7 +42,7 @@ describe('equations', () => {
   );
 
   it.each([11, 60, 200, 1000])('of %i stations leave next to nothing over', (stations) => {
-    const { u, equations } = settle(gableFrame(whole((stations - 1) * 24)).frame, { firstOrder: true });
+    const { u, equations } = settle(gableFrame(wholeGable(stations)).frame, { firstOrder: true });
     const { stiffness, load } = equations;
     const over = multiplied(stiffness, u).map((f, i) => f - (load[i] as number));
     expect(largest(over) / (rowNorm(stiffness) * largest(u) + largest(load))).toBeLessThanOrEqual(1e-14);
@@ -168,7 +147,7 @@ describe('less support', () => {
   };
 
   it('never makes a frame stiffer', () => {
-    const gable = { ...whole(240), rafters: oneSide(bareGable(240)) };
+    const gable = { ...wholeGable(11), rafters: oneSide(bareGable(240)) };
     const before = give(gable);
     for (const less of [
       { ...gable, braces: [] },
@@ -182,7 +161,7 @@ describe('less support', () => {
 });
 
 it('posts that nothing reaches carry nothing', () => {
-  const gable = whole(240);
+  const gable = wholeGable(11);
   const post = { name: 'post.1', kind: 'post' as const, x: 120, high: -2, aside: 0, fixed: true };
   const { settled } = settledGable({ ...gable, supports: [post] });
   const at = settled.frame.links.findIndex(({ joint, what }) => joint === 'post.1' && what === 'up');

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { engineered, poundsAnInch, stiffnessOf } from '../../src/core/mechanics/section';
+import { stiffnessOf } from '../../src/core/mechanics/section';
+import { poundsAnInch } from '../../src/core/stock/lumber';
+import { engineered } from '../../src/core/stock/wood';
 import {
   alongBrace,
   bareGable,

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../src/core/geometry/vector';
 import { pointRow, valueOf, type Node } from '../../src/core/mechanics/frame';
 import { startFraming, type Held } from '../../src/core/mechanics/framing';
-import { sawn, stiffnessOf } from '../../src/core/mechanics/section';
+import { stiffnessOf } from '../../src/core/mechanics/section';
+import { sawn } from '../../src/core/stock/wood';
 import { settle, type Settled } from '../../src/core/mechanics/settle';
 
 /** Standard statics of beams: exact expressions of any textbook, with rational or surd coefficients, not rounded constants. */

@@ -2,7 +2,7 @@ import type { Gable, GableBrace, GableRafter, GableTie } from '../../src/core/me
 import { gableFrame } from '../../src/core/mechanics/gableFrame';
 import type { GableParts } from '../../src/core/mechanics/gableParts';
 import { pointRow, valueOf, type Node } from '../../src/core/mechanics/frame';
-import { engineered, sawn } from '../../src/core/mechanics/section';
+import { engineered, sawn } from '../../src/core/stock/wood';
 import { settle, type Settled, type SettleOptions } from '../../src/core/mechanics/settle';
 import type { Side } from '../../src/core/roof/side';
 
@@ -87,6 +87,17 @@ export const alongBrace = (gable: Gable): GableBrace => ({
   way: 'along',
   x: gable.stations[middleOf(gable)] as number,
 });
+
+/** A finished row of so many pairs at 24 in: nailed, tied, braced along. */
+export const wholeGable = (pairs: number): Gable => {
+  const gable = bareGable((pairs - 1) * spacing);
+  return {
+    ...gable,
+    rafters: every(gable).flatMap((i) => pairOf(i)),
+    ties: joistsOf(gable),
+    braces: [alongBrace(gable)],
+  };
+};
 
 export type Framed = { readonly parts: GableParts; readonly settled: Settled };
 

@@ -1,8 +1,8 @@
 import type { Action } from '../../src/core/site/action';
 import type { Attempt } from '../../src/core/site/attempt';
-import type { Offer, Picked } from '../../src/present/work/offer';
-import { spotsFor } from '../../src/present/work/spots';
-import { toolset, type Tool } from '../../src/present/work/toolset';
+import type { Offer, Picked } from '../../src/present/offers/offer';
+import { spotsFor } from '../../src/present/offers/spots';
+import { toolset, type Tool } from '../../src/present/offers/toolset';
 
 /** Finds where in the rail an act stands: the tool, the place and the offer that bring about exactly this act. */
 export type Found = {

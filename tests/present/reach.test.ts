@@ -4,8 +4,8 @@ import { begin, take } from '../../src/core/site/take';
 import type { Action } from '../../src/core/site/action';
 import { labelText, spotName } from '../../src/present/words/spotNames';
 import { catalogues } from '../../src/present/words/messages';
-import { spotsFor } from '../../src/present/work/spots';
-import { toolset } from '../../src/present/work/toolset';
+import { spotsFor } from '../../src/present/offers/spots';
+import { toolset } from '../../src/present/offers/toolset';
 import { levelOf } from '../site/levels';
 import { findOffer } from './offeredActs';
 

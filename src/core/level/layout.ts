@@ -18,6 +18,20 @@ export const stationsOf = (level: Level): readonly number[] => roofOf(level).lay
 /** Number of the last station. */
 export const lastStation = ({ level }: { readonly level: Level }): number => stationsOf(level).length;
 
+/** Numbers of the stations in the middle third of the ridge, where a pair locks it. */
+export const middleStations = (level: Level): readonly number[] => {
+  const third = level.plan.length / 3;
+  return stationsOf(level).flatMap((x, i) => (x >= third && x <= 2 * third ? [i + 1] : []));
+};
+
+/** Where posts 1 and 2 stand under the ridge: in the middle of the second bay from either end. */
+export const postX = (level: Level, n: 1 | 2): number => {
+  const stations = stationsOf(level);
+  const last = stations.length - 1;
+  const bay = n === 1 ? Math.min(2, last) : Math.max(1, last - 1);
+  return ((stations[bay - 1] ?? 0) + (stations[bay] ?? 0)) / 2;
+};
+
 /** Rafters on both sides. */
 export const rafterCount = (level: Level): number => 2 * stationsOf(level).length;
 

@@ -1,6 +1,7 @@
 import type { End, Side } from '../roof/side';
 import type { NailRow } from './fasteners';
-import type { Size, Wood } from './section';
+import type { Wood } from '../stock/wood';
+import type { Size } from './section';
 
 /** A gable as far as it stands, for the frame: figured shape, what was really cut and built, and what holds what. Inches. */
 export type Gable = {

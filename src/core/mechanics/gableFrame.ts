@@ -1,5 +1,7 @@
 import { ends, signOf, sides, type Side } from '../roof/side';
 import type { Vec3 } from '../geometry/vector';
+import { poundsAnInch } from '../stock/lumber';
+import { sawn } from '../stock/wood';
 import { leanShare, plateSection, wall } from './fasteners';
 import { pointRow, type Beam, type Node } from './frame';
 import { startFraming, type Framing } from './framing';
@@ -8,7 +10,7 @@ import type { GableParts, RafterParts } from './gableParts';
 import { addHeel, addTop } from './gableJoints';
 import { addBraces, addSupports, addTies } from './gableHolds';
 import { rafterPoints } from './rafterPoints';
-import { poundsAnInch, sawn, stiffnessOf } from './section';
+import { stiffnessOf } from './section';
 
 /** Everything that stands, station by station, so that unknowns that touch stay near each other. */
 export const gableFrame = (gable: Gable): GableParts => {

@@ -1,10 +1,12 @@
 import type { Vec3 } from '../geometry/vector';
+import { poundsAnInch } from '../stock/lumber';
+import { sawn } from '../stock/wood';
 import { braceEnd, nail, postHead, rubbing, sling, steadyHands, tieEnd } from './fasteners';
 import { alongRow, less, pointRow, type Beam, type Node, type Row } from './frame';
 import type { Framing } from './framing';
 import type { Gable, GableTie, Support } from './gable';
 import type { GableParts, RafterParts } from './gableParts';
-import { sawn, stiffnessOf } from './section';
+import { stiffnessOf } from './section';
 
 /** What holds a gable besides its rafters: ties, posts, hands, slings and braces. None has nodes of its own. */
 
@@ -77,8 +79,7 @@ const sideways = (
 ): { readonly across: number; readonly along: number } => {
   if (kind === 'post') return { across: fixed ? braceEnd.stiffness : rubbing, along: rubbing };
   if (kind === 'hands') return { across: steadyHands.level, along: steadyHands.level };
-  const weight = (shape.ridge.thickness * shape.ridge.depth * length * shape.ridgeWood.weight) / 1728;
-  const swing = weight / 2 / sling.length;
+  const swing = (poundsAnInch(shape.ridge, shape.ridgeWood) * length) / 2 / sling.length;
   return { across: swing, along: swing };
 };
 

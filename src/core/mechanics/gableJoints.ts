@@ -3,7 +3,7 @@ import type { Node, Row } from './frame';
 import type { Framing } from './framing';
 import type { Fastening, Gable } from './gable';
 import type { FaceName, RafterParts } from './gableParts';
-import { between, jointRowsOf, type NailRows } from './jointRows';
+import { between, partingsOf, type NailRows } from './partings';
 
 /** The two joints of a rafter: faces that only push, and nails that hold every way. */
 
@@ -16,7 +16,7 @@ export const addTop = (
   { gable, parts, ridge }: { readonly gable: Gable; readonly parts: Parts; readonly ridge: Node },
 ): Faces<'plumbTop' | 'plumbBottom'> => {
   const { rafter, top } = parts;
-  const rows = jointRowsOf(gable.shape, rafter.side);
+  const rows = partingsOf(gable.shape, rafter.side);
   const { joint } = rafter.top;
   const place = (row: Row): Row => between(row, top, ridge);
   const edge = { joint, stiffness: faceStiffness.plumbCut, acts: 'push' } as const;
@@ -37,7 +37,7 @@ export const addHeel = (
 ): Faces<'seatOut' | 'seatIn' | 'heelCut'> => {
   const { rafter, heel } = parts;
   const spot = gable.plates[rafter.side][rafter.station] ?? { up: 0, out: 0 };
-  const rows = jointRowsOf(gable.shape, rafter.side);
+  const rows = partingsOf(gable.shape, rafter.side);
   const { joint } = rafter.heel;
   const place = (row: Row): Row => between(row, heel, plate);
   const rest = spot.up - rafter.deep;

@@ -5,7 +5,7 @@ import type { Beam, Frame, Link } from './frame';
 import { addBlock, addOuter, copied } from './skyline';
 
 /** Pull along a beam: what its far end feels along its own axis. */
-export const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): number => {
+const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): number => {
   const at = (i: number): number => {
     const dof = dofs[i] as number;
     return (dof < 0 ? 0 : (u[dof] as number)) - (unstressed?.[i] ?? 0);

@@ -1,14 +1,7 @@
+import type { Wood } from '../stock/wood';
+
 /** Actual size across a stick, inches: thickness level, depth upright. */
 export type Size = { readonly thickness: number; readonly depth: number };
-
-/** What a stick is made of. Stiffness in pounds a square inch, weight in pounds a cubic foot. */
-export type Wood = { readonly stiffness: number; readonly weight: number };
-
-/** Sawn framing lumber of a middling grade: 1.4 million psi is from memory of design tables; 35 lb/ft³ as in stock tables. */
-export const sawn: Wood = { stiffness: 1.4e6, weight: 35 };
-
-/** Engineered lumber for ridges and beams: 2.0 million psi and 42 lb/ft³, both from memory of makers' tables. */
-export const engineered: Wood = { stiffness: 2.0e6, weight: 42 };
 
 /** Shear stiffness of wood along the grain as a part of its stiffness in bending: one sixteenth, from memory of wood handbooks. */
 const shearShare = 1 / 16;
@@ -34,7 +27,3 @@ export const stiffnessOf = ({ thickness, depth }: Size, { stiffness }: Wood): St
     turning: stiffness * shearShare * torsion,
   };
 };
-
-/** Weight of an inch of a stick, pounds. */
-export const poundsAnInch = ({ thickness, depth }: Size, { weight }: Wood): number =>
-  (thickness * depth * weight) / 1728;

@@ -1,7 +1,7 @@
 import { forceIn, touching, type Rest } from './contacts';
 import { solved, wayOf, type Factored } from './factor';
 import { valueOf, type Frame, type Grip, type Link } from './frame';
-import { leaned, pullOf } from './leaning';
+import { leaned } from './leaning';
 import type { Equations, Given } from './assembly';
 import { worstOf } from './slips';
 
@@ -12,8 +12,6 @@ export type Settled = {
   readonly u: Float64Array;
   /** Pull (+) or push (−) in every link, pounds or inch-pounds. */
   readonly forces: Float64Array;
-  /** Pull (+) or push (−) along every beam, pounds. */
-  readonly axial: Float64Array;
   /** Joints whose nails gave, and how far: the rest at which each of their links is free of what is over the cap. */
   readonly gave: readonly Gave[];
   /** Undefined when it stands; else the way it goes, as a direction over the unknowns, and the unknown that came loose. */
@@ -91,7 +89,6 @@ const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found)
     frame,
     u,
     forces,
-    axial: Float64Array.from(frame.beams, (b) => pullOf(b, u)),
     gave,
     falls,
     passes,

@@ -1,5 +1,5 @@
 import { ridgeOverlength } from '../level/asFound';
-import { upperStations, stationsOf } from '../level/layout';
+import { middleStations, upperStations, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import type { Methods } from '../level/method';
 import type { SiteEvent } from '../site/event';
@@ -98,11 +98,10 @@ export const places = (
   readonly upper: readonly number[];
 } => {
   const xs = stationsOf(level);
-  const third = level.plan.length / 3;
   return {
     all: xs.map((_, i) => i + 1),
     last: xs.length,
-    middle: xs.flatMap((x, i) => (x >= third && x <= 2 * third ? [i + 1] : [])),
+    middle: middleStations(level),
     upper: upperStations(level),
   };
 };

@@ -1,7 +1,7 @@
 import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
 import { leastBearing } from '../mechanics/fasteners';
 import { ridgeRow, tieRow } from '../mechanics/gableHolds';
-import { between, jointRowsOf } from '../mechanics/jointRows';
+import { between, partingsOf } from '../mechanics/partings';
 import type { Settled } from '../mechanics/settle';
 import type { Vec3 } from '../geometry/vector';
 import { signOf, type Side } from '../roof/side';
@@ -136,7 +136,7 @@ const asHeld = (standing: Standing, joint: JointId): readonly number[] => {
   const parts = frame?.parts.rafters.get(member);
   if (!frame || !parts) return asHung(standing, kind, member);
   const { side, station } = parts.rafter;
-  const rows = jointRowsOf(frame.gable.shape, side);
+  const rows = partingsOf(frame.gable.shape, side);
   const [own, met] =
     kind === 'ridge'
       ? [parts.top, frame.parts.ridge[station] as Node]
@@ -175,23 +175,25 @@ const mostLean = 1 / 25;
 
 const fallOf = (standing: Standing, frame: Framed): Fall | undefined => {
   const { settled, parts, gable } = frame;
-  if (settled.falls) return wayDown(parts, settled.falls.way);
+  if (settled.falls) return wayDown(farthest(parts, settled.falls.way));
   const most = gable.shape.topHeight * mostLean;
-  const off = (way: Vec3): number =>
-    parts.ridge.reduce(
-      (far, node) => Math.max(far, Math.abs(valueOf(pointRow(node, node.at, way), settled.u))),
-      0,
-    );
-  if (off([1, 0, 0]) > most) return 'alongTheRidge';
-  if (off([0, 1, 0]) > most) return 'sideways';
+  const { along, across } = farthest(parts, settled.u);
+  if (along > most) return 'alongTheRidge';
+  if (across > most) return 'sideways';
   return offItsSeat(standing, frame) ? 'downward' : undefined;
 };
 
+type Far = { readonly along: number; readonly across: number; readonly down: number };
+
+/** The farthest that any place of the ridge goes, each way. */
+const farthest = ({ ridge }: Framed['parts'], moves: Float64Array): Far => {
+  const most = (way: Vec3): number =>
+    ridge.reduce((far, node) => Math.max(far, Math.abs(valueOf(pointRow(node, node.at, way), moves))), 0);
+  return { along: most([1, 0, 0]), across: most([0, 1, 0]), down: most([0, 0, 1]) };
+};
+
 /** The largest part of the ridge's motion names the fall. */
-const wayDown = ({ ridge }: Framed['parts'], way: Float64Array): Fall => {
-  const most = (of: Vec3): number =>
-    ridge.reduce((far, node) => Math.max(far, Math.abs(valueOf(pointRow(node, node.at, of), way))), 0);
-  const [along, across, down] = [most([1, 0, 0]), most([0, 1, 0]), most([0, 0, 1])];
+const wayDown = ({ along, across, down }: Far): Fall => {
   if (along >= across && along >= down) return 'alongTheRidge';
   return across >= down ? 'sideways' : 'downward';
 };

@@ -1,6 +1,6 @@
 import { ridgeTruth } from '../level/asFound';
 import { uniform } from '../level/draw';
-import { roofOf, stationsOf } from '../level/layout';
+import { middleStations, postX, roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { wallBraceSpacing } from '../mechanics/fasteners';
 import type {
@@ -15,10 +15,10 @@ import type {
 } from '../mechanics/gable';
 import { gableFrame } from '../mechanics/gableFrame';
 import type { GableParts } from '../mechanics/gableParts';
-import { engineered, sawn } from '../mechanics/section';
 import { settle, type Settled } from '../mechanics/settle';
 import type { CommonRafter } from '../roof/figured';
 import { ends, sides, type End, type Side } from '../roof/side';
+import { woodOf } from '../stock/wood';
 import { gradient } from '../units/slope';
 import { fastened, pairHolds } from './holding';
 import { placeOf, rafterId, type BoardId, type JointId, type RafterId } from './ids';
@@ -107,7 +107,6 @@ const gableOf = (standing: Standing): Gable => {
   };
 };
 
-/** Ridges thicker than sawn two-inch stock are engineered. */
 const shapeOf = (level: Level): GableShape => {
   const known = shapes.get(level);
   if (known) return known;
@@ -122,8 +121,8 @@ const shapeOf = (level: Level): GableShape => {
     topHeight: roofOf(level).ridges[0]?.topHeight ?? 0,
     rafter: plan.rafter,
     ridge: plan.ridge,
-    rafterWood: sawn,
-    ridgeWood: plan.ridge.thickness > 1.5 ? engineered : sawn,
+    rafterWood: woodOf(plan.rafter),
+    ridgeWood: woodOf(plan.ridge),
   };
   shapes.set(level, shape);
   return shape;
@@ -173,14 +172,6 @@ const fasteningOf = (site: SiteState, joint: JointId): Fastening => {
 /** Between the two ends, as far along as x. */
 const between = (at: Readonly<Record<End, number>>, x: number, length: number): number =>
   at.A + ((at.B - at.A) * x) / length;
-
-/** Where a post stands: in the middle of the second bay from its end. */
-export const postX = (level: Level, n: 1 | 2): number => {
-  const stations = stationsOf(level);
-  const last = stations.length - 1;
-  const bay = n === 1 ? Math.min(2, last) : Math.max(1, last - 1);
-  return ((stations[bay - 1] ?? 0) + (stations[bay] ?? 0)) / 2;
-};
 
 const supportsOf = (standing: Standing): readonly Support[] => {
   const { level, site } = standing;
@@ -232,13 +223,8 @@ const handsOn = (
 
 /** A rafter stands beyond the end pairs and the middle third. */
 const stacking = ({ level, site }: Standing): boolean => {
-  const stations = stationsOf(level);
-  const { length } = level.plan;
-  return rafterIds(site).some((id) => {
-    const n = placeOf(id).station ?? 1;
-    const x = stations[n - 1] ?? 0;
-    return n !== 1 && n !== stations.length && (x < length / 3 || x > (2 * length) / 3);
-  });
+  const first = [1, stationsOf(level).length, ...middleStations(level)];
+  return rafterIds(site).some((id) => !first.includes(placeOf(id).station ?? 1));
 };
 
 const tiesOf = ({ level, site }: Standing): readonly GableTie[] => {

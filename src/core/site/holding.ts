@@ -4,7 +4,7 @@ import { partsOfJoint } from './ids';
 import { sides } from '../roof/side';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
-import { lastStation, stationsOf } from '../level/layout';
+import { middleStations, lastStation } from '../level/layout';
 
 /** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
 
@@ -32,12 +32,8 @@ export const endPairs = (standing: Standing, sort: Sort): boolean =>
   pairHolds(standing.site, 1, sort) && pairHolds(standing.site, lastStation(standing), sort);
 
 /** An opposed pair nailed in the middle third of the ridge. */
-export const middleLocked = ({ level, site }: Standing): boolean => {
-  const length = level.plan.length;
-  return stationsOf(level).some(
-    (x, i) => x >= length / 3 && x <= (2 * length) / 3 && pairHolds(site, i + 1, 'nailed'),
-  );
-};
+export const middleLocked = ({ level, site }: Standing): boolean =>
+  middleStations(level).some((n) => pairHolds(site, n, 'nailed'));
 
 const posts = (site: SiteState): readonly [PostId, string][] =>
   (Object.entries(site.members) as [string, { how?: string }][])

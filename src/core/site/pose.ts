@@ -11,10 +11,7 @@ export type Pose = {
   readonly blocks: Readonly<Record<BlockId, BlockPose>>;
 };
 
-export type RidgePose = Readonly<Record<End | 'mid', Place>> & {
-  /** At every station. */
-  readonly line: readonly Place[];
-};
+export type RidgePose = Readonly<Record<End | 'mid', Place>>;
 
 export type Place = { readonly x: number; readonly y: number; readonly z: number };
 

@@ -1,5 +1,5 @@
 import { blockError, boardTruth, growth, ridgeTruth } from '../level/asFound';
-import { roofOf, stationsOf } from '../level/layout';
+import { roofOf } from '../level/layout';
 import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
 import type { FaceName, RafterParts } from '../mechanics/gableParts';
 import { signOf, type End, type Side } from '../roof/side';
@@ -64,15 +64,14 @@ const movedAt = (
   return { x: along([1, 0, 0]), y: along([0, 1, 0]), z: along([0, 0, 1]) };
 };
 
-/** Top edge of the ridge at each end, halfway and at every station. Height above (+) or below the figured top is at the gables. */
+/** Top edge of the ridge at each end and halfway. Height above (+) or below the figured top is at the gables. */
 const ridgePose = (standing: Standing, frame: Framed | undefined): NonNullable<Pose['ridge']> => {
   const { length } = standing.level.plan;
   const place = (x: number) => {
     const { high, aside, along } = ridgeAt(standing, frame, x);
     return { x: x + along, y: aside, z: figuredTop(standing.level) + high };
   };
-  const line = stationsOf(standing.level).map(place);
-  return { A: place(0), mid: place(length / 2), B: place(length), line };
+  return { A: place(0), mid: place(length / 2), B: place(length) };
 };
 
 /** Figured height of the ridge's top edge above the plates. */
@@ -123,7 +122,7 @@ const rafterPose = (standing: Standing, id: RafterId, around: Around): RafterPos
     depth: level.plan.rafter.depth,
     crown: boardTruth(standing, board).crown,
   };
-  const settled = around.frame && inFrame(around.frame, id);
+  const settled = around.frame && settledPose(around.frame, id);
   if (settled)
     return { ...common, ...settled, x: { heel: x.heel + settled.x.heel, ridge: x.ridge + settled.x.ridge } };
   return { ...common, x, ...hungPose(standing, id, around) };
@@ -172,7 +171,7 @@ export const ridgeAside = (standing: Standing): Readonly<Record<End, number>> | 
 };
 
 /** A fastened rafter where the frame has it. */
-const inFrame = (frame: Framed, id: RafterId): (Lies & { readonly x: RafterPose['x'] }) | undefined => {
+const settledPose = (frame: Framed, id: RafterId): (Lies & { readonly x: RafterPose['x'] }) | undefined => {
   const parts = frame.parts.rafters.get(id);
   if (!parts) return undefined;
   const { shape } = frame.gable;

@@ -32,7 +32,7 @@ export const take = (attempt: Attempt, action: Action): Attempt => {
   const step: Step = { action, outcome };
   const steps = [...attempt.steps, step];
   if (action.type === 'undo' && outcome.ok)
-    return retold({ ...attempt, steps: markUndone(steps, action.step) });
+    return retold({ ...attempt, steps: markUndone(steps, action.step) }, action.step);
   return { ...attempt, steps, site: after(attempt.site, step) };
 };
 
@@ -60,16 +60,29 @@ const wouldUndo = ({ mode, steps }: Attempt, { step }: Of<'undo'>): Decision => 
 const markUndone = (steps: readonly Step[], at: number): readonly Step[] =>
   steps.map((step, i) => (i === at ? { ...step, undone: true } : step));
 
-/** Told from the start without what was undone; acts that no longer fit are refused in the telling. Stops stay. */
-const retold = (attempt: Attempt): Attempt => {
-  let told: Attempt = { ...attempt, steps: [], site: initialSite };
-  for (const step of attempt.steps) {
-    const skip = step.undone === true || step.action.type === 'undo';
-    const next = skip ? step : { ...step, outcome: would(told, step.action) };
-    told = { ...told, steps: [...told.steps, next], site: skip ? told.site : after(told.site, next) };
-  }
-  return told;
+/**
+ * Told again without what was undone. What came before it stays as it was told; acts after it that no longer fit are
+ * refused in the telling. Stops stay.
+ */
+const retold = (attempt: Attempt, from: number): Attempt => {
+  const before = attempt.steps.slice(0, from);
+  const start = before.reduce(siteAfter, initialSite);
+  return attempt.steps.slice(from).reduce<Attempt>(
+    (told, step) => {
+      if (silent(step)) return { ...told, steps: [...told.steps, step] };
+      const next = { ...step, outcome: would(told, step.action) };
+      return { ...told, steps: [...told.steps, next], site: after(told.site, next) };
+    },
+    { ...attempt, steps: before, site: start },
+  );
 };
+
+/** The site after a step that was told already. */
+export const siteAfter = (site: SiteState, step: Step): SiteState =>
+  silent(step) ? site : after(site, step);
+
+/** What was taken back, and the taking back itself, does nothing to the site. */
+const silent = ({ undone, action }: Step): boolean => undone === true || action.type === 'undo';
 
 /** The crew does what it was shown, station by station, until something stops it. The first act must go. */
 const carriedOn = (attempt: Attempt, action: Of<'carryOn'>): Decision => {

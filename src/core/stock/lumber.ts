@@ -1,4 +1,6 @@
-/** Dressed dry softwood, actual inches: American Softwood Lumber Standard PS 20, by a published transcription (read). */
+import { woodOf, type Wood } from './wood';
+
+/** Dressed dry softwood, actual inches: American Softwood Lumber Standard PS 20, from a published reprint of its table (read). */
 export type LumberRow = { readonly nominal: string; readonly thickness: number; readonly depth: number };
 
 export const lumber: readonly LumberRow[] = [
@@ -20,12 +22,15 @@ export const nominalOf = ({
   lumber.find((row) => row.thickness === thickness && row.depth === depth)?.nominal ??
   `${thickness}×${depth}`;
 
-/** Dry wood as lumber tables reckon it (read: it gives 2.64 lb/ft for a 2×8). */
-export const poundsPerCubicFoot = 35;
+/** Weight of an inch of a stick, pounds; sizes in inches. */
+export const poundsAnInch = (
+  stick: { readonly thickness: number; readonly depth: number },
+  { weight }: Wood = woodOf(stick),
+): number => (stick.thickness * stick.depth * weight) / 1728;
 
 /** Weight of a straight stick, pounds; sizes in inches. */
 export const weightOf = (stick: {
   readonly thickness: number;
   readonly depth: number;
   readonly length: number;
-}): number => (stick.thickness * stick.depth * stick.length * poundsPerCubicFoot) / 1728;
+}): number => poundsAnInch(stick) * stick.length;

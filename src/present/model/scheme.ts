@@ -1,4 +1,4 @@
-import { roofOf } from '../../core/level/layout';
+import { postX, roofOf } from '../../core/level/layout';
 import type { Level } from '../../core/level/level';
 import type { CommonRafter, FiguredRoof } from '../../core/roof/figured';
 import { gradient } from '../../core/units/slope';
@@ -52,7 +52,7 @@ export const schemeOf = ({ level, site, figured }: Shown): Scheme => {
     common,
     top: figured.ridges[0]?.topHeight ?? 0,
     stations,
-    posts: [bay(Math.min(2, last)), bay(Math.max(1, last - 1))],
+    posts: [postX(level, 1), postX(level, 2)],
     braces: [bay(Math.min(3, last)), bay(Math.max(1, last - 2))],
     floor,
     tieDepth,

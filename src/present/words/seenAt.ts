@@ -1,6 +1,6 @@
 import { partsOfJoint, type JointId, type MemberId } from '../../core/site/ids';
 import type { Attempt } from '../../core/site/attempt';
-import type { Spot } from '../work/offer';
+import type { Spot } from '../offers/offer';
 import type { Messages } from './messages';
 import { readingText, type Units } from './numbers';
 import { pick } from './spotNames';

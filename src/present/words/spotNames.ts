@@ -1,5 +1,5 @@
 import type { Messages } from './messages';
-import type { Spot } from '../work/offer';
+import type { Spot } from '../offers/offer';
 import { jointName, memberName, readingName } from './names';
 
 /** What a place in the work list is called. */

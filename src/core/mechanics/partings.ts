@@ -8,7 +8,7 @@ import { rafterPoints } from './rafterPoints';
  * How the faces and nails of a rafter's two joints part, by unknowns of the rafter's end (0 to 5) and of what it meets (6
  * to 11). All rafters of a side have them in common, so they are figured once.
  */
-export type JointRows = {
+export type Partings = {
   readonly plumbTop: Row;
   readonly plumbBottom: Row;
   readonly top: NailRows;
@@ -28,14 +28,14 @@ const ways: readonly Vec3[] = [
 ];
 
 /** The rows of one side. */
-export const jointRowsOf = (shape: GableShape, side: Side): JointRows => {
+export const partingsOf = (shape: GableShape, side: Side): Partings => {
   const known = rows.get(shape)?.[side];
   if (known) return known;
   const made = { street: rowsOf(shape, 'street'), yard: rowsOf(shape, 'yard') };
   rows.set(shape, made);
   return made[side];
 };
-const rows = new WeakMap<GableShape, Readonly<Record<Side, JointRows>>>();
+const rows = new WeakMap<GableShape, Readonly<Record<Side, Partings>>>();
 
 /** A row where it belongs: between a rafter's end and what it meets. */
 export const between = ({ dofs, coefs }: Row, end: Node, met: Node): Row => ({
@@ -43,7 +43,7 @@ export const between = ({ dofs, coefs }: Row, end: Node, met: Node): Row => ({
   coefs,
 });
 
-const rowsOf = (shape: GableShape, side: Side): JointRows => {
+const rowsOf = (shape: GableShape, side: Side): Partings => {
   const sign = signOf(side);
   const points = rafterPoints({ shape, stations: [0] }, { side, station: 0 });
   const end = (at: Vec3): Node => ({ name: 'end', at, dofs: [0, 1, 2, 3, 4, 5] });
