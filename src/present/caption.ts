@@ -19,7 +19,10 @@ export const captionFor = (
   const stopped = outcome.events.find((event) => event.type === 'stopped');
   if (stopped) return { who: words.ui.caption.lead, text: pick(words.dangers, stopped.danger), tone: 'stop' };
   const fall = outcome.events.find((event) => event.type === 'cameDown');
-  if (fall) return { who: words.ui.caption.crew, text: pick(words.ui.site.fell, fall.why), tone: 'stop' };
+  if (fall) {
+    const { down, fell } = words.ui.site;
+    return { who: words.ui.caption.crew, text: `${down} ${pick(fell, fall.why)}`, tone: 'stop' };
+  }
   if (outcome.events.some((event) => event.type === 'slipped'))
     return { who: words.ui.caption.crew, text: words.ui.caption.slipped, tone: 'no' };
   return { who: words.ui.caption.you, text: doneText(words, action, units), tone: 'plain' };
