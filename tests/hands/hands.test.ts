@@ -81,6 +81,22 @@ describe.each(ids)('the expert on the %s', { timeout: patient }, (id) => {
   });
 });
 
+// Held by hand over walls without ties, this ridge settles back by as much as it was raised.
+describe('the expert under a ridge that settles back', { timeout: patient }, () => {
+  it('leaves it within the tolerance and goes on', () => {
+    const wanted = {
+      hang: 'hand',
+      ties: 'byPair',
+      stack: 'oneSide',
+      upper: 'collars',
+      ridgeLength: 'wild',
+    } as const;
+    const { total, pass } = scoreOf(play(levelOf('garden-hut'), 'expert', { seed: 119, wanted }));
+    expect(pass).toBe(true);
+    expect(total).toBeGreaterThanOrEqual(99);
+  });
+});
+
 // Here both plates stand out of line one way: the tape alone leaves a heel cut open, and only the rule at it shows that.
 describe('the expert on a site where tape and birdsmouths differ', { timeout: patient }, () => {
   it('trusts the birdsmouths', () => {

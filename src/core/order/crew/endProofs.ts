@@ -11,6 +11,8 @@ import { freshNumber, held, stands, type PlannedAction, type View } from './view
 const nearEnough = 3 / 64;
 /** How far the tape may differ once the birdsmouths sit, inches. Ours. */
 const onceSitting = 1 / 8;
+/** A ridge that settles back as far as it was moved is left within the tolerance after so many tapings of an end. Ours. */
+const enoughTapings = 6;
 const snap = (value: number): number => Math.round(value * 64) / 64;
 
 /** When the last end joint at the ridge was fastened: readings before it were of a ridge that carried nothing. */
@@ -51,7 +53,8 @@ const ridgeReads = (view: View, { word, moved, figure }: Wanted): readonly Plann
     return { end, off: value === undefined ? undefined : value - figure(end) };
   });
   const moves = told.flatMap(({ end, off }): readonly PlannedAction[] => {
-    const near = trusted(view, end, moved) ? onceSitting : nearEnough;
+    const taped = view.everSaid('tape', `ridge.${end}.${word}`).length;
+    const near = trusted(view, end, moved) || taped > enoughTapings ? onceSitting : nearEnough;
     if (off === undefined || Math.abs(off) <= near) return [];
     return [
       moved === 'raised'
