@@ -15,6 +15,9 @@ export const faultIds = [
   'plumbCutShort',
   'plumbCutSteep',
   'twisted',
+  'driedOut',
+  'knotAtNotch',
+  'lowGrade',
   'plateLow',
   'ridgeLong',
 ] as const;
@@ -54,6 +57,12 @@ const ranges = z.strictObject({
   landing: length,
   ridgeBow: z._default(length, 0),
   ridgeCrown: z._default(length, 0),
+  twist: z._default(length, 0),
+  boardDepth: z._default(length, 0),
+  tapeHook: z._default(length, 0),
+  waterBias: z._default(length, 0),
+  squareBias: z._default(length, 0),
+  lineSlack: z._default(z.number().check(z.gte(0), z.lte(0.95)), 0),
 });
 
 const tolerance = z.number().check(z.gt(0), z.lte(2));
@@ -89,6 +98,7 @@ export const levelSchema = z.strictObject({
   asFound: z.strictObject({
     planted: z.array(planted).check(z.maxLength(40)),
     spareBoards: z.int().check(z.gte(0), z.lte(20)),
+    dried: z._default(z.number().check(z.gte(0), z.lte(0.1)), 0),
     ranges,
   }),
   tolerances: z.strictObject({

@@ -12,7 +12,7 @@ export const framed = (level: Level): Attempt => {
   const ranges = Object.fromEntries(
     Object.keys(level.asFound.ranges).map((key) => [key, 0]),
   ) as Level['asFound']['ranges'];
-  const ideal: Level = { ...level, asFound: { ...level.asFound, planted: [], ranges } };
+  const ideal: Level = { ...level, asFound: { ...level.asFound, planted: [], dried: 0, ranges } };
   const start = begin(ideal, 1, 'own');
   return { ...start, site: eventsOf(ideal).reduce(evolve, start.site) };
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boardIds } from '../../src/core/level/asFound';
+import { boardIds } from '../../src/core/level/planted';
 import { uniform } from '../../src/core/level/draw';
 import { stationsOf, upperStations } from '../../src/core/level/layout';
 import type { Level } from '../../src/core/level/level';

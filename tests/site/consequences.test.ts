@@ -3,7 +3,7 @@ import type { Action } from '../../src/core/site/action';
 import { figuredPost } from '../../src/core/site/decidePost';
 import { clearBay, pose } from '../../src/core/site/posed';
 import { replay, take } from '../../src/core/site/take';
-import { boardIds, plantedAt } from '../../src/core/level/asFound';
+import { boardIds, plantedAt } from '../../src/core/level/planted';
 import { stationsOf } from '../../src/core/level/layout';
 import { levelOf, trueLevel } from './levels';
 import type { Level } from '../../src/core/level/level';

@@ -15,6 +15,6 @@ export const trueLevel = (id: 'garden-hut' | 'boathouse' | 'hay-barn'): Level =>
   const ranges = Object.fromEntries(Object.keys(level.asFound.ranges).map((key) => [key, 0]));
   return {
     ...level,
-    asFound: { ...level.asFound, planted: [], ranges: ranges as Level['asFound']['ranges'] },
+    asFound: { ...level.asFound, planted: [], dried: 0, ranges: ranges as Level['asFound']['ranges'] },
   };
 };

@@ -28,6 +28,8 @@ export type Machine = { readonly reach: number; readonly chart: number; readonly
 export type AsFound = {
   readonly planted: readonly Planted[];
   readonly spareBoards: number;
+  /** Share of its depth that the whole pile lost to drying since it was cut. */
+  readonly dried: number;
   readonly ranges: {
     readonly plateHeight: number;
     readonly plateLine: number;
@@ -42,6 +44,14 @@ export type AsFound = {
     /** Middle of the ridge board off to a side, and up or down, of the line of its ends. */
     readonly ridgeBow: number;
     readonly ridgeCrown: number;
+    /** Boards: upper end turned against the heel; depth off its size. */
+    readonly twist: number;
+    readonly boardDepth: number;
+    /** Tools: a tape's hook, air in a water level, a square over its twelve inches; share of its pull a new line loses. */
+    readonly tapeHook: number;
+    readonly waterBias: number;
+    readonly squareBias: number;
+    readonly lineSlack: number;
   };
 };
 

@@ -62,6 +62,16 @@ export type GableRafter = {
   readonly open: number;
   /** Seat cut deeper than figured: it lies that much lower. */
   readonly deep: number;
+  /** Inner edge of the seat off the plate (+) while its outer edge bears. */
+  readonly seatOpen?: number;
+  /** Heel cut eased: it stands that much farther out than figured. */
+  readonly eased?: number;
+  /** Middle of it above (+) the line of its ends when nothing forces it. */
+  readonly crown?: number;
+  /** How far its upper end is turned about its length against its heel, radians. */
+  readonly twist?: number;
+  /** Where it is not what the roof's rafters are made of. */
+  readonly wood?: Wood;
 };
 
 /** Nails home and not home, and how the two parts stood to each other when they were driven: three moves, three turns. */

@@ -5,7 +5,8 @@ import { sawn } from '../stock/wood';
 import { leanShare, plateSection, wall } from './fasteners';
 import { pointRow, type Beam, type Node } from './frame';
 import { startFraming, type Framing } from './framing';
-import type { Gable } from './gable';
+import type { Gable, GableRafter } from './gable';
+import { axesOf, type Axes } from './beam';
 import type { GableParts, RafterParts } from './gableParts';
 import { addHeel, addTop } from './gableJoints';
 import { addBraces, addSupports, addTies } from './gableHolds';
@@ -136,20 +137,33 @@ const addRidge = (framing: Framing, gable: Gable, nodes: readonly Node[]): reado
 /** A rafter with its weight; the tail hangs out beyond the heel. */
 const addRafter = (framing: Framing, { shape }: Gable, parts: Ends): Beam => {
   const { rafter, heel, top } = parts;
-  const stiffness = stiffnessOf(shape.rafter, shape.rafterWood);
+  const stiffness = stiffnessOf(shape.rafter, rafter.wood ?? shape.rafterWood);
   const g = Math.sqrt(1 + shape.m * shape.m);
-  const longer = new Float64Array(12);
   const sign = signOf(rafter.side);
-  longer[7] = (-sign * rafter.long) / g;
-  longer[8] = (rafter.long * shape.m) / g;
-  const unstressed = rafter.long === 0 ? {} : { unstressed: longer };
-  const beam = framing.beam(rafter.name, [heel, top], { stiffness, ...unstressed });
+  const unstressed = ownShape(rafter, axesOf(heel.at, top.at));
+  const beam = framing.beam(rafter.name, [heel, top], { stiffness, ...(unstressed ? { unstressed } : {}) });
   const weight = poundsAnInch(shape.rafter, shape.rafterWood);
   framing.weigh(beam, weight);
   const tail = shape.overhang + shape.seat / 2;
   const middle: Vec3 = [heel.at[0], heel.at[1] + (sign * tail) / 2, heel.at[2] - (tail * shape.m) / 2];
   framing.load(pointRow(heel, middle, [0, 0, 1]), -weight * tail * g);
   return beam;
+};
+
+/** Moves and turns of a rafter's ends when nothing forces it: its length as cut, its crown, its twist. */
+const ownShape = (
+  { long, crown = 0, twist = 0 }: GableRafter,
+  { along, across, length }: Axes,
+): Float64Array | undefined => {
+  if (long === 0 && crown === 0 && twist === 0) return undefined;
+  const free = new Float64Array(12);
+  const slope = (4 * crown) / length;
+  for (let i = 0; i < 3; i++) {
+    free[3 + i] = -slope * (across[i] as number);
+    free[6 + i] = long * (along[i] as number);
+    free[9 + i] = slope * (across[i] as number) + twist * (along[i] as number);
+  }
+  return free;
 };
 
 /** Nothing stands quite plumb: a small level push along the ridge, a part of the weight each place carries. */

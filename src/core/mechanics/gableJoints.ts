@@ -41,12 +41,15 @@ export const addHeel = (
   const { joint } = rafter.heel;
   const place = (row: Row): Row => between(row, heel, plate);
   const rest = spot.up - rafter.deep;
-  const seat = { joint, stiffness: faceStiffness.seat, rest, acts: 'push', ground: 'z' } as const;
+  const { seatOpen = 0, eased = 0 } = rafter;
+  const seat = { joint, stiffness: faceStiffness.seat, acts: 'push', ground: 'z' } as const;
+  const restOut = rest + Math.min(0, seatOpen);
+  const restIn = rest - Math.max(0, seatOpen);
   const cut = { joint, what: 'heelCut', stiffness: faceStiffness.heelCut, acts: 'push' } as const;
   const faces = {
-    seatOut: framing.link({ ...seat, what: 'seatOut', row: place(rows.seatOut) }),
-    seatIn: framing.link({ ...seat, what: 'seatIn', row: place(rows.seatIn) }),
-    heelCut: framing.link({ ...cut, row: place(rows.heelCut), rest: spot.out }),
+    seatOut: framing.link({ ...seat, what: 'seatOut', row: place(rows.seatOut), rest: restOut }),
+    seatIn: framing.link({ ...seat, what: 'seatIn', row: place(rows.seatIn), rest: restIn }),
+    heelCut: framing.link({ ...cut, row: place(rows.heelCut), rest: spot.out - eased }),
   };
   addNails(framing, gable, { fastening: rafter.heel, rows: rows.heel, place, pulls: 2 });
   return faces;

@@ -1,4 +1,4 @@
-import { boardIds, plantedAt, plateSpots } from '../level/asFound';
+import { boardIds, plantedAt, plateSpots } from '../level/planted';
 import type { Planted } from '../level/level';
 import { faultRow } from '../faults/rows';
 import { sides } from '../roof/side';

@@ -5,7 +5,7 @@ import { tools } from '../instruments/rows';
 import { rafterId, type BlockId, type RafterId } from '../site/ids';
 import { pose, ridgeAside, ridgeHigh } from '../site/posed';
 import type { RafterPose } from '../site/pose';
-import { offPlane } from '../site/shows';
+import { offPlane } from '../site/readings/string';
 import type { Standing } from '../site/standing';
 import type { Placed } from '../site/state';
 

@@ -1,4 +1,4 @@
-import { boardIds } from '../level/asFound';
+import { boardIds } from '../level/planted';
 import { spread } from '../level/draw';
 import { lastStation, upperStations } from '../level/layout';
 import type { Side } from '../roof/side';

@@ -118,7 +118,10 @@ const tellers: Tellers = {
   },
   braced: (site, { member }) => withMember(site, member, { x: 0 }),
   unhooked: (site) => ({ ...site, sling: undefined, unhooked: true }),
-  lined: (site, { line, off }) => ({ ...site, lines: { ...site.lines, [line]: { off } } }),
+  lined: (site, { line, off }) => {
+    const pulls = (site.lines[line]?.pulls ?? 0) + 1;
+    return { ...site, lines: { ...site.lines, [line]: { off, pulls } } };
+  },
   trimmed,
   swapped,
   takenOut,

@@ -1,4 +1,5 @@
 import { ridgeTruth } from '../level/asFound';
+import { boardTruth } from '../level/boardTruth';
 import { uniform } from '../level/draw';
 import { middleStations, postX, roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
@@ -18,7 +19,7 @@ import type { GableParts } from '../mechanics/gableParts';
 import { settle, type Settled } from '../mechanics/settle';
 import type { CommonRafter } from '../roof/figured';
 import { ends, sides, type End, type Side } from '../roof/side';
-import { woodOf } from '../stock/wood';
+import { lowGrade, woodOf } from '../stock/wood';
 import { gradient } from '../units/slope';
 import { fastened, pairHolds } from './holding';
 import { placeOf, rafterId, type BoardId, type JointId, type RafterId } from './ids';
@@ -160,7 +161,17 @@ const rafterOf = (standing: Standing, id: RafterId): GableRafter => {
     long: cut.long,
     open: cut.open,
     deep: cut.deep,
+    seatOpen: cut.seatOpen,
+    eased: cut.eased,
+    ...ownShape(standing, board),
   };
+};
+
+/** Crown, twist and wood of a board as it was found. */
+const ownShape = (standing: Standing, board: BoardId): Pick<GableRafter, 'crown' | 'twist' | 'wood'> => {
+  const { crown, twist, fault } = boardTruth(standing, board);
+  const turned = twist / standing.level.plan.rafter.depth;
+  return { crown, twist: turned, ...(fault === 'lowGrade' ? { wood: lowGrade } : {}) };
 };
 
 const fasteningOf = (site: SiteState, joint: JointId): Fastening => {

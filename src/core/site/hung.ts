@@ -1,4 +1,4 @@
-import { boardTruth } from '../level/asFound';
+import { boardTruth } from '../level/boardTruth';
 import { roofOf } from '../level/layout';
 import type { CommonRafter } from '../roof/figured';
 import { gradient } from '../units/slope';
@@ -20,6 +20,10 @@ export type CutRafter = {
   /** Body over (+) or under its figured length, along the slope; seat cut deeper than figured. */
   readonly long: number;
   readonly deep: number;
+  /** Inner edge of the seat off a level plate while its outer edge bears. */
+  readonly seatOpen: number;
+  /** Heel cut eased: it stands that much farther out than figured. */
+  readonly eased: number;
 };
 
 export const cutRafter = (standing: Standing, board: BoardId): CutRafter => {
@@ -29,18 +33,58 @@ export const cutRafter = (standing: Standing, board: BoardId): CutRafter => {
   const g = Math.sqrt(1 + m * m);
   const truth = boardTruth(standing, board);
   const trims = site.trims[board] ?? {};
-  const body = common.bodyLength + truth.long - (trims.plumb ?? 0);
+  const dry = driedBy(standing, truth.dried);
+  const body = common.bodyLength + truth.long + dry.long - (trims.plumb ?? 0);
   const wedge = trims.wedge ?? 0;
-  const deep = trims.seat ?? 0;
+  // A deeper board stands higher: its notch was cut from its lower edge, as deep as figured.
+  const deep = (trims.seat ?? 0) + dry.low - truth.depth * g;
   return {
     out: body / g - Math.max(0, wedge),
     up: (body * m) / g,
     overPlate: common.heightAbovePlate - deep,
-    open: truth.open - wedge,
+    open: truth.open + dry.open - wedge,
     plumb: common.plumbCutLength,
     m,
     long: body - common.bodyLength - Math.max(0, wedge) * g,
     deep,
+    seatOpen: dry.seat,
+    eased: trims.heel ?? 0,
+  };
+};
+
+/** Depth of a board as it is now. */
+export const boardDepth = (standing: Standing, board: string): number => {
+  const { depth, dried } = boardTruth(standing, board);
+  return (standing.level.plan.rafter.depth + depth) * (1 - dried);
+};
+
+/** What drying does to a rafter that was cut before: see `driedBy`. Inches. */
+export type Dried = {
+  /** Level, at the bottom of the plumb cut. */
+  readonly open: number;
+  /** Top edge lower over the plate. */
+  readonly low: number;
+  /** Between seat and plate at the seat's inner edge. */
+  readonly seat: number;
+  /** Heel cut farther from the plumb cut, along the slope. */
+  readonly long: number;
+};
+
+/**
+ * A board that loses a share of its depth keeps the run of each cut along it: every corner moves square toward the top
+ * edge. The plumb cut grows steeper and opens at the bottom by D·m·share/g, the top edge sits low by share·height above the
+ * plate, the seat opens at its inner edge by s·m·share/g², and the heel cut moves out.
+ */
+export const driedBy = ({ level }: Pick<Standing, 'level'>, share: number): Dried => {
+  const { seat, heightAbovePlate } = roofOf(level).commonRafters[0] as CommonRafter;
+  const { depth } = level.plan.rafter;
+  const m = gradient(level.plan.slope);
+  const g = Math.sqrt(1 + m * m);
+  return {
+    open: (depth * m * share) / g,
+    low: heightAbovePlate * share,
+    seat: (seat * m * share) / (g * g),
+    long: (heightAbovePlate * m * share) / g,
   };
 };
 
@@ -52,7 +96,7 @@ export type Hung = { readonly gaps: Gaps; readonly apart: number };
  * `level` and `height` are what there is from the ridge's face and top edge to the plate's outer top edge.
  */
 export const hang = (cut: CutRafter, room: { readonly level: number; readonly height: number }): Hung => {
-  const off = cut.out - room.level;
+  const off = cut.out + cut.eased - room.level;
   const over = room.height - cut.overPlate - cut.up;
   const drop = over < 0 ? over : Math.min(over, Math.max(0, off) / cut.m);
   const heel = off - cut.m * drop;
@@ -61,7 +105,7 @@ export const hang = (cut: CutRafter, room: { readonly level: number; readonly he
   return {
     apart,
     gaps: {
-      seat: over - drop,
+      seat: over - drop + cut.seatOpen,
       heelCut: Math.max(0, heel),
       plumbTop: apart + Math.max(0, -lean),
       plumbBottom: apart + Math.max(0, lean),

@@ -1,4 +1,4 @@
-import { boardIds } from '../level/asFound';
+import { boardIds } from '../level/planted';
 import type { Level } from '../level/level';
 import type { Action } from './action';
 import type { Attempt, Decision } from './attempt';
@@ -7,7 +7,8 @@ import { apartAt } from './decideNails';
 import { partsOfJoint, type BoardId, type JointId, type MemberId } from './ids';
 import { openItems, type OpenItem } from './punch';
 import type { SiteState } from './state';
-import { shows, type Reach } from './shows';
+import type { Reach } from './readings/reach';
+import { shows } from './shows';
 import { would } from './take';
 
 /**

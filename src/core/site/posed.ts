@@ -1,10 +1,11 @@
-import { blockError, boardTruth, growth, ridgeTruth } from '../level/asFound';
+import { blockError, growth, ridgeTruth } from '../level/asFound';
+import { boardTruth } from '../level/boardTruth';
 import { roofOf } from '../level/layout';
 import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
 import type { FaceName, RafterParts } from '../mechanics/gableParts';
 import { signOf, type End, type Side } from '../roof/side';
 import { framed, type Framed } from './framed';
-import { cutRafter, hang, type Hung } from './hung';
+import { boardDepth, cutRafter, hang, type Hung } from './hung';
 import { placeOf, type BlockId, type BoardId, type RafterId } from './ids';
 import type { BlockPose, Gaps, PlatePose, Pose, RafterPose } from './pose';
 import type { Standing } from './standing';
@@ -110,7 +111,7 @@ const ridgeByHand = (standing: Standing, x: number): RidgeOff => {
 type Around = { readonly frame: Framed | undefined; readonly plates: Pose['plates'] };
 
 const rafterPose = (standing: Standing, id: RafterId, around: Around): RafterPose => {
-  const { level, site } = standing;
+  const { site } = standing;
   const placed = site.members[id] as Placed;
   const { side, station } = placeOf(id) as { side: Side; station: number };
   const board = (placed.board ?? 'board.1') as BoardId;
@@ -119,7 +120,7 @@ const rafterPose = (standing: Standing, id: RafterId, around: Around): RafterPos
     side,
     station,
     board,
-    depth: level.plan.rafter.depth,
+    depth: boardDepth(standing, board),
     crown: boardTruth(standing, board).crown,
   };
   const settled = around.frame && settledPose(around.frame, id);

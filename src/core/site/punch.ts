@@ -1,4 +1,4 @@
-import { boardTruth } from '../level/asFound';
+import { boardTruth } from '../level/boardTruth';
 import type { Placed } from './state';
 import type { Standing } from './standing';
 import { finished, requiredFor } from './required';

@@ -18,7 +18,8 @@ export type SiteState = {
   /** How the two sides of a joint, tie or brace stood to each other when it was fastened, or since it slipped. Inches. */
   readonly rests: Readonly<Record<string, readonly number[]>>;
   readonly marks: Readonly<Partial<Record<MarkedOn, readonly number[]>>>;
-  readonly lines: Readonly<Partial<Record<LineId, { readonly off: number }>>>;
+  /** Lines that hang, how far off the work they are held, and how often they were pulled. */
+  readonly lines: Readonly<Partial<Record<LineId, Line>>>;
   readonly judged: Readonly<Record<string, { readonly call: string; readonly why?: string }>>;
   readonly readings: readonly Reading[];
   /** Trims by board or member and cut, inches taken off so far. */
@@ -50,6 +51,8 @@ export type Placed = {
   /** A post: which ends are fixed. A block: whether it was driven in. */
   readonly how?: string;
 };
+
+export type Line = { readonly off: number; readonly pulls: number };
 
 /** Tacks are proud and count toward nothing; nails are home. */
 export type Nailing = { readonly tacks: number; readonly nails: number };

@@ -1,4 +1,5 @@
-import { plateHeight, plateLine, plateSpots, racked, type PlateSpot } from '../level/asFound';
+import { plateHeight, plateLine, racked } from '../level/asFound';
+import { plateSpots, type PlateSpot } from '../level/planted';
 import { stationsOf } from '../level/layout';
 import type { Side } from '../roof/side';
 import type { PlatePose } from './pose';
@@ -23,6 +24,10 @@ const spotPose = (standing: Standing, side: Side, at: PlateSpot): { x: number; y
     z: plateHeight(standing, { side, at }) + mend.up,
   };
 };
+
+/** How high a place on a plate is over where the water level starts, at street A. */
+export const heightFromStart = (standing: Standing, side: Side, at: PlateSpot): number =>
+  spotPose(standing, side, at).z - spotPose(standing, 'street', 'A').z;
 
 /** Height of the plate and its outer face's distance from the centre line, at x along it: straight between the three spots. */
 export const plateAt = (plate: PlatePose, x: number): { readonly z: number; readonly out: number } => {

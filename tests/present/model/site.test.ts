@@ -141,7 +141,7 @@ describe('bodies of the site', () => {
   });
 
   test('a string stands a gauge block over the two end rafters', () => {
-    const of = shown(hut, { ...built(hut), lines: { 'string.street': { off: 0.75 } } });
+    const of = shown(hut, { ...built(hut), lines: { 'string.street': { off: 0.75, pulls: 1 } } });
     const [string] = modelOf(of).strokes.filter(({ kind }) => kind === 'string');
     const heel = of.pose.rafters['rafter.street.1']?.heel;
     expect(string?.a[2]).toBeGreaterThan((heel?.z ?? 0) + 0.75);

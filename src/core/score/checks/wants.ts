@@ -8,7 +8,9 @@ import { rafterId, type JointId, type MemberId } from '../../site/ids';
 import { ridgeAside, ridgeHigh } from '../../site/posed';
 import { openItems } from '../../site/punch';
 import { finished, methodsOf, requiredFor } from '../../site/required';
-import { offPlane, shows } from '../../site/shows';
+import { offPlane } from '../../site/readings/string';
+import { heightFromStart } from '../../site/truePlate';
+import { plateSpots } from '../../level/planted';
 import type { Standing } from '../../site/standing';
 import type { Look, Want, Way } from './want';
 
@@ -29,15 +31,14 @@ const plateLevel = 3 / 16;
 const grace = 1 / 16;
 
 const heights: readonly Look[] = sides
-  .flatMap((side) => ['A', 'mid', 'B'].map((spot) => `plate.${side}.${spot}`))
+  .flatMap((side) => plateSpots.map((spot) => `plate.${side}.${spot}`))
   .filter((at) => at !== 'plate.street.A')
   .map((at) => ({ tool: 'waterLevel', at }));
 
 const isLevel = (standing: Standing): boolean =>
-  heights.every((look) => {
-    const height = shows(standing, look);
-    return typeof height === 'number' && Math.abs(height) <= plateLevel;
-  });
+  sides.every((side) =>
+    plateSpots.every((spot) => Math.abs(heightFromStart(standing, side, spot)) <= plateLevel),
+  );
 
 const wallWant = (part: string, looks: readonly Look[], right: Want['right'] = always): Want => ({
   rule: 'C1',
