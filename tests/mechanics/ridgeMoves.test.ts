@@ -60,6 +60,8 @@ describe('one side stacked, end pairs nailed, nothing else', () => {
         walls: { ...gable.walls, rigid: true as const },
         rafters: oneSide(gable),
         rows: { nail: stiff, tack: stiff },
+        // Pins at both ends of every rafter leave nothing else that holds it along the ridge.
+        braces: [alongBrace(gable)],
       };
       const ridge = midRidge(settledGable(rigid, { firstOrder: true, neverSlips: true }));
       const exact = closedForm(gable.stations[lastOf(gable)] as number);

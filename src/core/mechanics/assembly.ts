@@ -1,5 +1,5 @@
 import { addForce, type Frame, type Grip, type Link } from './frame';
-import { addBlock, addOuter, emptySkyline, type Skyline } from './skyline';
+import { addBlock, addOuter, emptyLike, emptySkyline, refilled, type Skyline } from './skyline';
 
 /** The equations of a frame: stiffness · moves = load. */
 export type Equations = { readonly stiffness: Skyline; readonly load: Float64Array };
@@ -9,8 +9,7 @@ export type Given = ReadonlyMap<Grip, readonly number[]>;
 
 /** Stiffness and load of everything that always acts. Nails that gave act as the force they kept. */
 export const lasting = (frame: Frame, given: Given): Equations => {
-  const groups = [...frame.beams.map(({ dofs }) => dofs), ...frame.links.map(({ row }) => row.dofs)];
-  const stiffness = emptySkyline(frame.free, groups);
+  const stiffness = emptyLike(shapeOf(frame));
   const load = frame.weights.slice();
   for (const { dofs, block, unstressed } of frame.beams) {
     addBlock(stiffness, { dofs, block });
@@ -27,10 +26,40 @@ export const lasting = (frame: Frame, given: Given): Equations => {
   return { stiffness, load };
 };
 
+/** Room for all that touches in a frame, found once. */
+const shapeOf = (frame: Frame): Skyline => {
+  const known = shapes.get(frame);
+  if (known) return known;
+  const groups = [...frame.beams.map(({ dofs }) => dofs), ...frame.links.map(({ row }) => row.dofs)];
+  const shape = emptySkyline(frame.free, groups);
+  shapes.set(frame, shape);
+  return shape;
+};
+const shapes = new WeakMap<Frame, Skyline>();
+
 /** Adds a link to both sides of the equations. */
-export const addLink = (to: Equations, { row, stiffness, rest }: Link): void => {
-  addOuter(to.stiffness, row, stiffness);
+const addLink = (to: Equations, { row, stiffness, rest }: Link): void => {
+  addOuter(to.stiffness, row, { times: stiffness });
   if (rest !== 0) addForce(to.load, row, stiffness * rest);
+};
+
+type Pressed = {
+  readonly frame: Frame;
+  readonly base: Equations;
+  readonly closed: Uint8Array;
+  /** Columns before this one are left as they are. */
+  readonly from?: number;
+};
+
+/** Fills a matrix with what always acts and the faces that touch. */
+export const pressedInto = (matrix: Skyline, { frame, base, closed, from = 0 }: Pressed): Skyline => {
+  refilled(matrix, base.stiffness, from);
+  for (let i = 0; i < closed.length; i++) {
+    if (closed[i] !== 1) continue;
+    const { row, stiffness } = frame.links[i] as Link;
+    addOuter(matrix, row, { times: stiffness, from });
+  }
+  return matrix;
 };
 
 const addMisfit = (

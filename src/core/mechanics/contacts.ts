@@ -1,11 +1,14 @@
-import { addLink, lasting, type Equations, type Given } from './assembly';
-import { factored, factoredAgain, solved, type Factored } from './factor';
-import { valueOf, type Frame, type Link } from './frame';
+import { lasting, pressedInto, type Equations, type Given } from './assembly';
+import { factored, solved, type Factored } from './factor';
+import { addForce, valueOf, type Frame, type Link } from './frame';
 import { copied } from './skyline';
 
 /** A frame at rest on the faces that touch. */
-export type Rest = Equations & {
+export type Rest = {
   readonly u: Float64Array;
+  readonly load: Float64Array;
+  /** What always acts; faces that touch come on top. */
+  readonly base: Equations;
   /** 1 for every pushing link that is closed. */
   readonly closed: Uint8Array;
   readonly factors: Factored;
@@ -21,33 +24,42 @@ const passesAlone = 200;
 export const touching = (frame: Frame, given: Given): Rest => {
   const base = lasting(frame, given);
   const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' ? [i] : []));
-  let closed = new Uint8Array(frame.links.length);
-  for (const i of faces) closed[i] = (frame.links[i] as Link).rest >= 0 ? 1 : 0;
-  let before: Before | undefined;
+  const closed = new Uint8Array(frame.links.length);
+  for (const i of faces) closed[i] = touchesAtFirst(frame.links[i] as Link) ? 1 : 0;
+  const matrix = copied(base.stiffness);
+  let from = 0;
   for (let pass = 1; ; pass++) {
-    const rest = pressed(frame, base, { closed, before });
+    pressedInto(matrix, { frame, base, closed, from });
+    const factors = factored(matrix, from);
+    const { loose } = factors;
+    const load = loadOn(frame, base, closed);
+    const u = loose === undefined ? solved(factors, load) : new Float64Array(frame.free);
     const wrong =
-      rest.factors.loose === undefined
-        ? faces.filter((i) => opening(frame.links[i] as Link, rest.u) > 0 === (closed[i] === 1))
+      loose === undefined
+        ? faces.filter((i) => opening(frame.links[i] as Link, u) > 0 === (closed[i] === 1))
         : faces.filter((i) => closed[i] === 0);
-    const over =
-      pass >= passesTogether + passesAlone || (rest.factors.loose !== undefined && pass > passesTogether);
-    if (wrong.length === 0 || over) return { ...rest, closed, passes: pass };
-    closed = closed.slice();
+    const over = pass >= passesTogether + passesAlone || (loose !== undefined && pass > passesTogether);
+    if (wrong.length === 0 || over) return { u, load, base, factors, closed, passes: pass };
     const turning = pass < passesTogether ? wrong : wrong.slice(0, 1);
     for (const i of turning) closed[i] = closed[i] === 1 ? 0 : 1;
-    before = { factors: rest.factors, from: firstOf(frame, turning) };
+    from = Math.min(firstOf(frame, turning), loose ?? frame.free);
   }
 };
 
-/** What was factored last, and the first unknown from which it no longer holds. */
-type Before = { readonly factors: Factored; readonly from: number };
+/** A face that stands off no more than this is taken to be pressed home at first, inches. Ours: it only saves passes. */
+const littleApart = 0.004;
 
-/** First unknown that any of some links touches. */
+const touchesAtFirst = ({ apart, rest }: Link): boolean => (apart ?? -rest) <= littleApart;
+
+/** First unknown that any of some links touches: what is factored before it still holds. */
 const firstOf = (frame: Frame, links: readonly number[]): number => {
   let first = frame.free;
   for (const i of links) {
-    for (const dof of (frame.links[i] as Link).row.dofs) if (dof >= 0 && dof < first) first = dof;
+    const { dofs } = (frame.links[i] as Link).row;
+    for (let k = 0; k < dofs.length; k++) {
+      const dof = dofs[k] as number;
+      if (dof >= 0 && dof < first) first = dof;
+    }
   }
   return first;
 };
@@ -55,20 +67,15 @@ const firstOf = (frame: Frame, links: readonly number[]): number => {
 /** How far a face stands off what it rests on; below 0 it presses. */
 export const opening = ({ row, rest }: Link, u: Float64Array): number => valueOf(row, u) - rest;
 
-const pressed = (
-  frame: Frame,
-  base: Equations,
-  { closed, before }: { readonly closed: Uint8Array; readonly before: Before | undefined },
-): Omit<Rest, 'closed' | 'passes'> => {
-  const stiffness = copied(base.stiffness);
+/** What always acts as a load, and what faces that touch add to it where they rest off the figured place. */
+const loadOn = (frame: Frame, base: Equations, closed: Uint8Array): Float64Array => {
   const load = base.load.slice();
-  closed.forEach((on, i) => {
-    if (on === 1) addLink({ stiffness, load }, frame.links[i] as Link);
-  });
-  const work = copied(stiffness);
-  const factors = before ? factoredAgain(work, before.factors, before.from) : factored(work);
-  const u = factors.loose === undefined ? solved(factors, load) : new Float64Array(frame.free);
-  return { u, load, stiffness, factors };
+  for (let i = 0; i < closed.length; i++) {
+    if (closed[i] !== 1) continue;
+    const { row, stiffness, rest } = frame.links[i] as Link;
+    if (rest !== 0) addForce(load, row, stiffness * rest);
+  }
+  return load;
 };
 
 /** Pull (+) or push (−) in a link, pounds or inch-pounds. */

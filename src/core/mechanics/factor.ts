@@ -10,44 +10,75 @@ export type Factored = {
 /** A pivot this small a part of the stiffness it came from means that nothing holds there. Ours: relative, so free of scale. */
 export const leastPivot = 1e-10;
 
-/** Factors in place, column by column from `start` on, and stops at the first unknown that nothing holds. */
+/**
+ * Factors in place, column by column from `start` on, and stops at the first unknown that nothing holds. Columns before
+ * `start` must be factored already: the rest then comes out to the last bit as if all had been.
+ */
 export const factored = (matrix: Skyline, start = 0): Factored => {
-  const { n, top, diagonal, values } = matrix;
+  const { n, top } = matrix;
+  let reduced = start;
+  let rows = 0;
   for (let j = start; j < n; j++) {
     const first = top[j] as number;
-    const base = (diagonal[j] as number) - j;
-    for (let i = first + 1; i < j; i++) {
-      const other = (diagonal[i] as number) - i;
-      const from = Math.max(first, top[i] as number);
-      let sum = values[base + i] as number;
-      for (let k = from; k < i; k++) sum -= (values[other + k] as number) * (values[base + k] as number);
-      values[base + i] = sum;
+    if (j === reduced && j + 2 < n && top[j + 1] === first && top[j + 2] === first) {
+      reduceThree(matrix, j);
+      [reduced, rows] = [j + 3, j];
     }
-    const own = values[base + j] as number;
-    let pivot = own;
-    for (let i = first; i < j; i++) {
-      const g = values[base + i] as number;
-      const l = g / (values[diagonal[i] as number] as number);
-      values[base + i] = l;
-      pivot -= l * g;
-    }
-    if (!(pivot > leastPivot * Math.abs(own))) return { matrix, loose: j };
-    values[base + j] = pivot;
+    reduce(matrix, j, j < reduced ? Math.max(rows, first + 1) : first + 1);
+    if (!finished(matrix, j)) return { matrix, loose: j };
+    if (j >= reduced) reduced = j + 1;
   }
   return { matrix, loose: undefined };
 };
 
-/**
- * Factors in place a matrix that differs from one factored before only from unknown `from` on: what comes before is taken
- * over, to the last bit.
- */
-export const factoredAgain = (matrix: Skyline, before: Factored, from: number): Factored => {
-  const start = Math.min(from, before.loose ?? from);
-  if (start > 0) {
-    const kept = (matrix.diagonal[start - 1] as number) + 1;
-    matrix.values.set(before.matrix.values.subarray(0, kept));
+/** Takes from column j, row by row from `from` on, what the columns before it account for. */
+const reduce = ({ top, diagonal, values }: Skyline, j: number, from: number): void => {
+  const first = top[j] as number;
+  const base = (diagonal[j] as number) - j;
+  for (let i = from; i < j; i++) {
+    const other = (diagonal[i] as number) - i;
+    let sum = values[base + i] as number;
+    for (let k = Math.max(first, top[i] as number); k < i; k++)
+      sum -= (values[other + k] as number) * (values[base + k] as number);
+    values[base + i] = sum;
   }
-  return factored(matrix, start);
+};
+
+/** The same for columns j to j + 2, which start alike: the moves or the turns of one node. Each sums in its own order. */
+const reduceThree = ({ top, diagonal, values }: Skyline, j: number): void => {
+  const first = top[j] as number;
+  const one = (diagonal[j] as number) - j;
+  const two = (diagonal[j + 1] as number) - (j + 1);
+  const three = (diagonal[j + 2] as number) - (j + 2);
+  for (let i = first + 1; i < j; i++) {
+    const other = (diagonal[i] as number) - i;
+    let [a, b, c] = [values[one + i] as number, values[two + i] as number, values[three + i] as number];
+    for (let k = Math.max(first, top[i] as number); k < i; k++) {
+      const l = values[other + k] as number;
+      a -= l * (values[one + k] as number);
+      b -= l * (values[two + k] as number);
+      c -= l * (values[three + k] as number);
+    }
+    values[one + i] = a;
+    values[two + i] = b;
+    values[three + i] = c;
+  }
+};
+
+/** Divides a reduced column by its pivots and sets its own; false when nothing holds it. */
+const finished = ({ top, diagonal, values }: Skyline, j: number): boolean => {
+  const base = (diagonal[j] as number) - j;
+  const own = values[base + j] as number;
+  let pivot = own;
+  for (let i = top[j] as number; i < j; i++) {
+    const g = values[base + i] as number;
+    const l = g / (values[diagonal[i] as number] as number);
+    values[base + i] = l;
+    pivot -= l * g;
+  }
+  if (!(pivot > leastPivot * Math.abs(own))) return false;
+  values[base + j] = pivot;
+  return true;
 };
 
 /** The x with matrix · x = load. The matrix must be sound. */

@@ -31,7 +31,7 @@ export type Beam = {
 };
 
 /** A combination of unknowns: how far two points part along a direction, or how far they turn apart. */
-export type Row = { readonly dofs: readonly number[]; readonly coefs: readonly number[] };
+export type Row = { readonly dofs: ArrayLike<number>; readonly coefs: Float64Array };
 
 /** A spring on one row. It is free of force at `rest`; one that only pushes is free beyond it too. */
 export type Link = {
@@ -42,8 +42,10 @@ export type Link = {
   readonly stiffness: number;
   readonly rest: number;
   readonly acts: 'both' | 'push';
+  /** A face: about how far it would stand off if nothing gave. Only where the search for faces that touch begins. */
+  readonly apart?: number | undefined;
   /** Stands on something outside the frame in this direction, so that its force is a reaction. */
-  readonly ground?: 'x' | 'y' | 'z';
+  readonly ground?: 'x' | 'y' | 'z' | undefined;
 };
 
 /** The nails of one joint: links (by number) that give together once their force together is more than the cap, pounds. */
@@ -62,7 +64,7 @@ const kept = (from: readonly number[] | Int32Array, all: readonly number[]): Row
     dofs.push(dof);
     coefs.push(coef);
   }
-  return { dofs, coefs };
+  return { dofs, coefs: Float64Array.from(coefs) };
 };
 
 /** Where a point rigidly fixed to a node moves along a direction. */
@@ -103,8 +105,8 @@ export const alongRow = ({ dofs, axes }: Pick<Beam, 'dofs' | 'axes'>, t: number,
 
 /** One row less another: how far the first point parts from the second. */
 export const less = (a: Row, b: Row): Row => ({
-  dofs: [...a.dofs, ...b.dofs],
-  coefs: [...a.coefs, ...b.coefs.map((c) => -c)],
+  dofs: [...Array.from(a.dofs), ...Array.from(b.dofs)],
+  coefs: Float64Array.from([...a.coefs, ...b.coefs.map((c) => -c)]),
 });
 
 /** What a row comes to for given moves. */

@@ -50,19 +50,20 @@ export const startFraming = (): Framing => {
       nodes.push(node);
       return node;
     },
-    beam: (name, [from, to], { stiffness, unstressed }) => {
-      const axes = axesOf(from.at, to.at);
-      const dofs = Int32Array.from([...from.dofs, ...to.dofs]);
-      const beam = { name, dofs, axes, stiffness, block: blockOf(axes, stiffness), unstressed };
+    beam: (name, ends, { stiffness, unstressed }) => {
+      const { axes, block } = formOf(ends, stiffness);
+      const beam = { name, dofs: dofsOf(ends), axes, stiffness, block, unstressed };
       beams.push(beam);
       return beam;
     },
-    link: (link) => links.push(link) - 1,
+    // Written out, so that engines see one shape of link whoever made it.
+    link: ({ joint, what, row, stiffness, rest, acts, apart, ground }) =>
+      links.push({ joint, what, row, stiffness, rest, acts, apart, ground }) - 1,
     grip: (grip) => void grips.push(grip),
     prop: (prop) => void props.push(prop),
     load,
-    weigh: (beam, poundsAnInch) => {
-      load(evenRow(beam), -poundsAnInch * beam.axes.length);
+    weigh: ({ dofs, axes }, poundsAnInch) => {
+      load({ dofs, coefs: evenOf(axes) }, -poundsAnInch * axes.length);
     },
     pushOn: (row, force) => void loads.push({ row, force, kind: 'push' }),
     done: () => {
@@ -73,8 +74,21 @@ export const startFraming = (): Framing => {
   };
 };
 
+type Ends = readonly [Node, Node];
+
+const dofsOf = ([from, to]: Ends): Int32Array => {
+  const dofs = new Int32Array(12);
+  for (let i = 0; i < 6; i++) {
+    dofs[i] = from.dofs[i] as number;
+    dofs[6 + i] = to.dofs[i] as number;
+  }
+  return dofs;
+};
+
 /** Upward pound spread evenly over a beam, as its shape functions share it between the ends: half each, and l/12 of turning. */
-const evenRow = ({ dofs, axes }: Beam): Row => {
+const evenOf = (axes: Axes): Float64Array => {
+  const known = evens.get(axes);
+  if (known) return known;
   const { length: l, across, up } = axes;
   const [v, w] = [across[2], up[2]];
   const turn = ([x, y, z]: Vec3, [a, b, c]: Vec3, by: number): Vec3 => [
@@ -82,21 +96,29 @@ const evenRow = ({ dofs, axes }: Beam): Row => {
     by * (v * y - w * b),
     by * (v * z - w * c),
   ];
-  return {
-    dofs: [...dofs],
-    coefs: [0, 0, 1 / 2, ...turn(up, across, l / 12), 0, 0, 1 / 2, ...turn(up, across, -l / 12)],
-  };
+  const even = Float64Array.from([
+    ...[0, 0, 1 / 2, ...turn(up, across, l / 12)],
+    ...[0, 0, 1 / 2, ...turn(up, across, -l / 12)],
+  ]);
+  evens.set(axes, even);
+  return even;
 };
+const evens = new WeakMap<Axes, Float64Array>();
 
-/** Beams alike in size and direction share one block: making it is most of what a frame costs. */
-const blockOf = (axes: Axes, stiffness: Stiffness): Float64Array => {
-  const key = `${axes.length}|${axes.along.join('|')}|${stiffness.axial}|${stiffness.upright}|${stiffness.flat}`;
-  const known = blocks.get(key);
-  if (known) return known;
-  if (blocks.size >= mostBlocks) blocks.clear();
-  const block = beamStiffness(axes, stiffness);
-  blocks.set(key, block);
-  return block;
+/** What a beam is by its direction, length and stiffness alone. */
+type Form = { readonly way: Vec3; readonly axes: Axes; readonly block: Float64Array };
+
+/** Beams alike in size and direction share one form: making it is most of what a frame costs. */
+const formOf = ([{ at: from }, { at: to }]: Ends, stiffness: Stiffness): Form => {
+  const known = forms.get(stiffness) ?? [];
+  const [x, y, z] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
+  const alike = known.find(({ way }) => way[0] === x && way[1] === y && way[2] === z);
+  if (alike) return alike;
+  const axes = axesOf(from, to);
+  const form: Form = { way: [x, y, z], axes, block: beamStiffness(axes, stiffness) };
+  forms.set(stiffness, [...known.slice(-mostForms), form]);
+  return form;
 };
-const blocks = new Map<string, Float64Array>();
-const mostBlocks = 2000;
+const forms = new WeakMap<Stiffness, readonly Form[]>();
+/** Of one stick: a ridge or plate has a few lengths of bay, rafters lie two ways. */
+const mostForms = 30;

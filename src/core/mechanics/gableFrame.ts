@@ -4,7 +4,7 @@ import { poundsAnInch } from '../stock/lumber';
 import { sawn } from '../stock/wood';
 import { leanShare, plateSection, wall } from './fasteners';
 import { pointRow, type Beam, type Node } from './frame';
-import { startFraming, type Framing } from './framing';
+import { startFraming, type Framing, type Held } from './framing';
 import type { Gable, GableRafter } from './gable';
 import { axesOf, type Axes } from './beam';
 import type { GableParts, RafterParts } from './gableParts';
@@ -16,7 +16,12 @@ import { stiffnessOf } from './section';
 /** Everything that stands, station by station, so that unknowns that touch stay near each other. */
 export const gableFrame = (gable: Gable): GableParts => {
   const framing = startFraming();
-  const nodes = gable.stations.map((x, i) => stationNodes(framing, { gable, x, station: i }));
+  const standing = gable.stations.map((): GableRafter[] => []);
+  for (const side of sides)
+    for (const rafter of gable.rafters) if (rafter.side === side) standing[rafter.station]?.push(rafter);
+  const nodes = gable.stations.map((_, i) =>
+    stationNodes(framing, gable, { station: i, here: standing[i] ?? [] }),
+  );
   const plates = {
     street: nodes.map(({ plates: p }) => p.street),
     yard: nodes.map(({ plates: p }) => p.yard),
@@ -25,16 +30,23 @@ export const gableFrame = (gable: Gable): GableParts => {
   for (const side of sides) addPlate(framing, { gable, side, nodes: plates[side] });
   const ridgeBeams = addRidge(framing, gable, ridge);
   const rafters = new Map<string, RafterParts>();
+  const rows = { street: standing.map(nobody), yard: standing.map(nobody) };
   for (const { rafters: own } of nodes) {
-    for (const ends of own) rafters.set(ends.rafter.name, addWhole(framing, gable, { ends, ridge, plates }));
+    for (const ends of own) {
+      const whole = addWhole(framing, gable, { ends, ridge, plates });
+      rafters.set(whole.rafter.name, whole);
+      rows[whole.rafter.side][whole.rafter.station] = whole;
+    }
   }
-  const parts = { ridge, ridgeBeams, plates, rafters };
+  const parts = { ridge, ridgeBeams, plates, rafters, rows };
   addTies(framing, gable, parts);
   addSupports(framing, gable, parts);
   addBraces(framing, gable, parts);
-  addLean(framing, gable, ridge);
+  addLean(framing, gable, nodes);
   return { frame: framing.done(), ...parts };
 };
+
+const nobody = (): RafterParts | undefined => undefined;
 
 type Ends = Pick<RafterParts, 'rafter' | 'heel' | 'top'>;
 
@@ -44,11 +56,12 @@ const addWhole = (
   gable: Gable,
   { ends, ridge, plates }: Pick<GableParts, 'ridge' | 'plates'> & { readonly ends: Ends },
 ): RafterParts => {
-  const { side, station } = ends.rafter;
+  const { rafter, heel, top } = ends;
+  const { side, station } = rafter;
   const beam = addRafter(framing, gable, ends);
-  const top = addTop(framing, { gable, parts: ends, ridge: ridge[station] as Node });
-  const heel = addHeel(framing, { gable, parts: ends, plate: plates[side][station] as Node });
-  return { ...ends, beam, faces: { ...top, ...heel } };
+  const cut = addTop(framing, { gable, parts: ends, ridge: ridge[station] as Node });
+  const foot = addHeel(framing, { gable, parts: ends, plate: plates[side][station] as Node });
+  return { rafter, heel, top, beam, faces: { ...cut, ...foot } };
 };
 
 type StationNodes = {
@@ -57,46 +70,45 @@ type StationNodes = {
   readonly rafters: readonly Ends[];
 };
 
-/** From the street plate over the ridge to the yard plate. */
+/**
+ * Rafters first, each from its top down to its heel, then what runs through from station to station: only the ridge and the
+ * plates reach back to the station before, and the matrix stays low.
+ */
 const stationNodes = (
   framing: Framing,
-  { gable, x, station }: { readonly gable: Gable; readonly x: number; readonly station: number },
+  gable: Gable,
+  { station, here }: { readonly station: number; readonly here: readonly GableRafter[] },
 ): StationNodes => {
-  const { shape } = gable;
-  const here = gable.rafters.filter((rafter) => rafter.station === station);
-  const rafters: Ends[] = [];
+  const { shape, stations } = gable;
+  const x = stations[station] as number;
+  const rafters = here.map((rafter): Ends => {
+    const points = rafterPoints(gable, rafter);
+    const top = framing.node(`top.${rafter.name}`, points.top);
+    return { rafter, top, heel: framing.node(`heel.${rafter.name}`, points.heel) };
+  });
+  const held: readonly Held[] = gable.walls.rigid ? fast : ['z', 'turnX', 'turnY'];
   const plate = (side: Side): Node =>
-    framing.node(
-      `plate.${side}.${station + 1}`,
-      [x, signOf(side) * shape.run, 0],
-      gable.walls.rigid ? ['x', 'y', 'z', 'turnX', 'turnY', 'turnZ'] : ['z', 'turnX', 'turnY'],
-    );
-  const raise = (side: Side): void => {
-    for (const rafter of here.filter((one) => one.side === side)) {
-      const points = rafterPoints(gable, rafter);
-      const heel = framing.node(`heel.${rafter.name}`, points.heel);
-      rafters.push({ rafter, heel, top: framing.node(`top.${rafter.name}`, points.top) });
-    }
-  };
-  const street = plate('street');
-  raise('street');
+    framing.node(`plate.${side}.${station + 1}`, [x, signOf(side) * shape.run, 0], held);
   const ridge = framing.node(`ridge.${station + 1}`, [x, 0, shape.topHeight - shape.ridge.depth / 2]);
-  raise('yard');
-  return { plates: { street, yard: plate('yard') }, ridge, rafters };
+  return { plates: { street: plate('street'), yard: plate('yard') }, ridge, rafters };
 };
+
+const fast: readonly Held[] = ['x', 'y', 'z', 'turnX', 'turnY', 'turnZ'];
+
+const flatPlate = { thickness: plateSection.depth, depth: plateSection.thickness };
 
 /** A plate bends level between stations; studs, braces and corners hold it. */
 const addPlate = (
   framing: Framing,
   { gable, side, nodes }: { readonly gable: Gable; readonly side: Side; readonly nodes: readonly Node[] },
 ): void => {
-  const stiffness = stiffnessOf({ thickness: plateSection.depth, depth: plateSection.thickness }, sawn);
+  const stiffness = stiffnessOf(flatPlate, sawn);
   for (let i = 1; i < nodes.length; i++)
     framing.beam(`plate.${side}`, [nodes[i - 1] as Node, nodes[i] as Node], { stiffness });
-  const held = { joint: `wall.${side}`, rest: 0, acts: 'both' } as const;
+  const joint = `wall.${side}`;
   const across = (node: Node, what: string, stiffness: number): void => {
     const row = pointRow(node, node.at, [0, 1, 0]);
-    framing.link({ ...held, what, row, stiffness, ground: 'y' });
+    framing.link({ joint, what, row, stiffness, rest: 0, acts: 'both', ground: 'y' });
   };
   for (const node of nodes) across(node, 'studs', wall.studs);
   for (const x of gable.walls.braces[side]) across(nearest(nodes, x), 'brace', wall.brace);
@@ -107,7 +119,8 @@ const addPlate = (
   }
   for (const node of [first, last]) {
     const row = pointRow(node, node.at, [1, 0, 0]);
-    framing.link({ ...held, what: 'length', row, stiffness: wall.corner, ground: 'x' });
+    const stiffness = wall.corner;
+    framing.link({ joint, what: 'length', row, stiffness, rest: 0, acts: 'both', ground: 'x' });
   }
 };
 
@@ -167,16 +180,15 @@ const ownShape = (
 };
 
 /** Nothing stands quite plumb: a small level push along the ridge, a part of the weight each place carries. */
-const addLean = (framing: Framing, gable: Gable, ridge: readonly Node[]): void => {
-  const { shape, stations, rafters, lean } = gable;
+const addLean = (framing: Framing, gable: Gable, nodes: readonly StationNodes[]): void => {
+  const { shape, stations, lean } = gable;
   const g = Math.sqrt(1 + shape.m * shape.m);
   const rafter = poundsAnInch(shape.rafter, shape.rafterWood) * (shape.run + shape.overhang) * g;
   const board = poundsAnInch(shape.ridge, shape.ridgeWood);
-  ridge.forEach((node, i) => {
+  nodes.forEach(({ ridge, rafters }, i) => {
     const before = stations[i - 1] ?? (stations[i] as number);
     const after = stations[i + 1] ?? (stations[i] as number);
-    const up = rafters.filter(({ station }) => station === i).length;
-    const weight = (board * (after - before)) / 2 + (up * rafter) / 2;
-    framing.pushOn(pointRow(node, node.at, [1, 0, 0]), lean * leanShare * weight);
+    const weight = (board * (after - before)) / 2 + (rafters.length * rafter) / 2;
+    framing.pushOn(pointRow(ridge, ridge.at, [1, 0, 0]), lean * leanShare * weight);
   });
 };

@@ -30,17 +30,11 @@ export const addSupports = (framing: Framing, gable: Gable, parts: Parts): void 
   for (const support of gable.supports) {
     const { name, x, aside } = support;
     const row = (way: Vec3): Row => ridgeRow(parts, x, way);
-    const steady = { joint: name, acts: 'both' } as const;
     const { across, along } = sideways(support, gable, length);
-    framing.link({
-      ...steady,
-      what: 'across',
-      stiffness: across,
-      row: row([0, 1, 0]),
-      rest: aside,
-      ground: 'y',
-    });
-    framing.link({ ...steady, what: 'along', stiffness: along, row: row([1, 0, 0]), rest: 0, ground: 'x' });
+    const steady = { joint: name, acts: 'both' } as const;
+    const toward = { ...steady, what: 'across', row: row([0, 1, 0]), ground: 'y' } as const;
+    framing.link({ ...toward, stiffness: across, rest: aside });
+    framing.link({ ...steady, what: 'along', row: row([1, 0, 0]), ground: 'x', stiffness: along, rest: 0 });
     addLift(framing, gable, { support, row });
   }
 };
@@ -135,9 +129,7 @@ export const tieRow = (
     const [street, yard] = [parts.plates.street[station], parts.plates.yard[station]];
     return street && yard && less(pointRow(yard, yard.at, across), pointRow(street, street.at, across));
   }
-  const [street, yard] = (['street', 'yard'] as const).map((side) =>
-    [...parts.rafters.values()].find(({ rafter }) => rafter.side === side && rafter.station === station),
-  );
+  const [street, yard] = [parts.rows.street[station], parts.rows.yard[station]];
   if (!street || !yard) return undefined;
   const at = (one: RafterParts): Row =>
     kind === 'heels'

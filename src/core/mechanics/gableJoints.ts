@@ -1,6 +1,7 @@
 import { faceStiffness, nail, rubbing, tack, type NailRow } from './fasteners';
 import type { Node, Row } from './frame';
 import type { Framing } from './framing';
+import { signOf } from '../roof/side';
 import type { Fastening, Gable } from './gable';
 import type { FaceName, RafterParts } from './gableParts';
 import { between, partingsOf, type NailRows } from './partings';
@@ -18,15 +19,16 @@ export const addTop = (
   const { rafter, top } = parts;
   const rows = partingsOf(gable.shape, rafter.side);
   const { joint } = rafter.top;
-  const place = (row: Row): Row => between(row, top, ridge);
-  const edge = { joint, stiffness: faceStiffness.plumbCut, acts: 'push' } as const;
-  const edgeAt = (what: 'plumbTop' | 'plumbBottom', rest: number): number =>
-    framing.link({ ...edge, what, row: place(rows[what]), rest });
+  const { plumbCut: stiffness } = faceStiffness;
+  const off = signOf(rafter.side) * (rafter.top.rest?.[1] ?? 0);
+  const opens = rafter.open + rows.plumb * endTurn(parts);
+  const edgeAt = (what: 'plumbTop' | 'plumbBottom', rest: number, apart: number): number =>
+    framing.link({ joint, what, row: between(rows[what], top, ridge), stiffness, rest, acts: 'push', apart });
   const faces = {
-    plumbTop: edgeAt('plumbTop', Math.min(0, rafter.open)),
-    plumbBottom: edgeAt('plumbBottom', -Math.max(0, rafter.open)),
+    plumbTop: edgeAt('plumbTop', Math.min(0, rafter.open), off + Math.max(0, -opens)),
+    plumbBottom: edgeAt('plumbBottom', -Math.max(0, rafter.open), off + Math.max(0, opens)),
   };
-  addNails(framing, gable, { fastening: rafter.top, rows: rows.top, place, pulls: 1 });
+  addNails(framing, gable, { fastening: rafter.top, rows: rows.top, end: top, met: ridge, pulls: 1 });
   return faces;
 };
 
@@ -39,26 +41,47 @@ export const addHeel = (
   const spot = gable.plates[rafter.side][rafter.station] ?? { up: 0, out: 0 };
   const rows = partingsOf(gable.shape, rafter.side);
   const { joint } = rafter.heel;
-  const place = (row: Row): Row => between(row, heel, plate);
-  const rest = spot.up - rafter.deep;
+  const { seat, heelCut: cut } = faceStiffness;
+  const high = spot.up - rafter.deep;
   const { seatOpen = 0, eased = 0 } = rafter;
-  const seat = { joint, stiffness: faceStiffness.seat, acts: 'push', ground: 'z' } as const;
-  const restOut = rest + Math.min(0, seatOpen);
-  const restIn = rest - Math.max(0, seatOpen);
-  const cut = { joint, what: 'heelCut', stiffness: faceStiffness.heelCut, acts: 'push' } as const;
-  const faces = {
-    seatOut: framing.link({ ...seat, what: 'seatOut', row: place(rows.seatOut), rest: restOut }),
-    seatIn: framing.link({ ...seat, what: 'seatIn', row: place(rows.seatIn), rest: restIn }),
-    heelCut: framing.link({ ...cut, row: place(rows.heelCut), rest: spot.out - eased }),
+  const off = (rafter.heel.rest?.[2] ?? high) - high;
+  const opens = seatOpen + gable.shape.seat * endTurn(parts);
+  const edgeAt = (what: 'seatOut' | 'seatIn', rest: number, apart: number): number => {
+    const row = between(rows[what], heel, plate);
+    return framing.link({ joint, what, row, stiffness: seat, rest, acts: 'push', apart, ground: 'z' });
   };
-  addNails(framing, gable, { fastening: rafter.heel, rows: rows.heel, place, pulls: 2 });
+  const row = between(rows.heelCut, heel, plate);
+  const rest = spot.out - eased;
+  const out = signOf(rafter.side) * (rafter.heel.rest?.[1] ?? 0);
+  const faces = {
+    seatOut: edgeAt('seatOut', high + Math.min(0, seatOpen), off + Math.max(0, -opens)),
+    seatIn: edgeAt('seatIn', high - Math.max(0, seatOpen), off + Math.max(0, opens)),
+    heelCut: framing.link({
+      joint,
+      what: 'heelCut',
+      row,
+      stiffness: cut,
+      rest,
+      acts: 'push',
+      apart: out - rest,
+    }),
+  };
+  addNails(framing, gable, { fastening: rafter.heel, rows: rows.heel, end: heel, met: plate, pulls: 2 });
   return faces;
+};
+
+/** How far the ends of a rafter are turned by its crown, radians: it opens the seat's inner edge and the plumb cut's lower one. */
+const endTurn = ({ rafter, heel, top }: Parts): number => {
+  const [level, up] = [top.at[1] - heel.at[1], top.at[2] - heel.at[2]];
+  return (4 * (rafter.crown ?? 0)) / Math.sqrt(level * level + up * up);
 };
 
 type Nailed = {
   readonly fastening: Fastening;
   readonly rows: NailRows;
-  readonly place: (row: Row) => Row;
+  /** The rafter's end, and what it meets. */
+  readonly end: Node;
+  readonly met: Node;
   /** Number of the slide along which nails draw out: across at the ridge, up at the plate. */
   readonly pulls: 1 | 2;
 };
@@ -67,49 +90,49 @@ const slideNames = ['nailX', 'nailY', 'nailZ'] as const;
 const turnNames = ['turnX', 'turnY', 'turnZ'] as const;
 
 const addNails = (framing: Framing, gable: Gable, so: Nailed): void => {
-  const { joint, nails, tacks, rest } = so.fastening;
+  const { fastening, rows, end, met, pulls } = so;
+  const { joint, nails, tacks, rest } = fastening;
   if (nails + tacks === 0) return addRubbing(framing, so);
-  const [home, proud] = [gable.rows?.nail ?? nail, gable.rows?.tack ?? tack];
-  const sum = (of: (row: NailRow) => number): number => nails * of(home) + tacks * of(proud);
-  const [shear, pull] = [sum((one) => one.shear), sum((one) => one.pull)];
-  const [along, across] = [sum((one) => one.turnAlong), sum((one) => one.turnAcross)];
-  const links = so.rows.slides.map((row, i) =>
-    framing.link({
-      joint,
-      what: slideNames[i] as string,
-      row: so.place(row),
-      stiffness: i === so.pulls ? pull : shear,
-      rest: rest?.[i] ?? 0,
-      acts: 'both',
-      // Up is the one way in which a plate is not part of the frame.
-      ...(so.pulls === 2 && i === 2 ? { ground: 'z' as const } : {}),
-    }),
-  );
-  so.rows.turns.forEach((row, i) => {
-    const stiffness = i === 0 ? along : across;
-    framing.link({
-      joint,
-      what: turnNames[i] as string,
-      row: so.place(row),
-      stiffness,
-      rest: rest?.[3 + i] ?? 0,
-      acts: 'both',
-    });
-  });
-  framing.grip({ joint, links, cap: sum((one) => one.cap) });
+  const held = holdOf(gable, nails, tacks);
+  // Up is the one way in which a plate is not part of the frame.
+  const onPlate = pulls === 2 ? 'z' : undefined;
+  const links: number[] = [];
+  for (let i = 0; i < 3; i++) {
+    const row = between(rows.slides[i] as Row, end, met);
+    const stiffness = i === pulls ? held.pull : held.shear;
+    const ground = i === 2 ? onPlate : undefined;
+    const at = rest?.[i] ?? 0;
+    links.push(
+      framing.link({ joint, what: slideNames[i] as string, row, stiffness, rest: at, acts: 'both', ground }),
+    );
+  }
+  for (let i = 0; i < 3; i++) {
+    const row = between(rows.turns[i] as Row, end, met);
+    const stiffness = i === 0 ? held.turnAlong : held.turnAcross;
+    const at = rest?.[3 + i] ?? 0;
+    framing.link({ joint, what: turnNames[i] as string, row, stiffness, rest: at, acts: 'both' });
+  }
+  framing.grip({ joint, links, cap: held.cap });
+};
+
+/** What so many nails and tacks hold together. */
+const holdOf = ({ rows }: Gable, nails: number, tacks: number): NailRow => {
+  const [home, proud] = [rows?.nail ?? nail, rows?.tack ?? tack];
+  return {
+    shear: nails * home.shear + tacks * proud.shear,
+    pull: nails * home.pull + tacks * proud.pull,
+    turnAlong: nails * home.turnAlong + tacks * proud.turnAlong,
+    turnAcross: nails * home.turnAcross + tacks * proud.turnAcross,
+    cap: nails * home.cap + tacks * proud.cap,
+  };
 };
 
 /** Wood on wood: sideways at the ridge along x and z, at the plate along x and y. */
-const addRubbing = (framing: Framing, { fastening, rows, place, pulls }: Nailed): void => {
-  rows.slides.forEach((row, i) => {
+const addRubbing = (framing: Framing, { fastening, rows, end, met, pulls }: Nailed): void => {
+  const { joint } = fastening;
+  rows.slides.forEach((slide, i) => {
     if (i === pulls) return;
-    framing.link({
-      joint: fastening.joint,
-      what: 'rub',
-      row: place(row),
-      stiffness: rubbing,
-      rest: 0,
-      acts: 'both',
-    });
+    const row = between(slide, end, met);
+    framing.link({ joint, what: 'rub', row, stiffness: rubbing, rest: 0, acts: 'both' });
   });
 };

@@ -9,6 +9,8 @@ export type GableParts = {
   readonly ridgeBeams: readonly Beam[];
   readonly plates: Readonly<Record<Side, readonly Node[]>>;
   readonly rafters: ReadonlyMap<string, RafterParts>;
+  /** The same by station, counted from 0. */
+  readonly rows: Readonly<Record<Side, readonly (RafterParts | undefined)[]>>;
 };
 
 export type RafterParts = {

@@ -1,8 +1,9 @@
+import { pressedInto } from './assembly';
 import { tensionStiffness } from './beam';
 import { forceIn, type Rest } from './contacts';
 import { factored, type Factored } from './factor';
 import type { Beam, Frame, Link } from './frame';
-import { addBlock, addOuter, copied } from './skyline';
+import { addBlock, addOuter, emptyLike } from './skyline';
 
 /** Pull along a beam: what its far end feels along its own axis. */
 const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): number => {
@@ -18,7 +19,7 @@ const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): n
 
 /** Factors once more with what axial forces do to sticks and posts that lean. */
 export const leaned = (frame: Frame, rest: Rest, loadFactor: number): Factored => {
-  const stiffness = copied(rest.stiffness);
+  const stiffness = pressedInto(emptyLike(rest.base.stiffness), { frame, ...rest });
   for (const beam of frame.beams) {
     const pull = pullOf(beam, rest.u) * loadFactor;
     if (pull !== 0) addBlock(stiffness, { dofs: beam.dofs, block: tensionOf(beam) }, pull);
@@ -26,7 +27,7 @@ export const leaned = (frame: Frame, rest: Rest, loadFactor: number): Factored =
   for (const { thrust, height, rows } of frame.props) {
     if (rest.closed[thrust] !== 1) continue;
     const push = Math.max(0, -forceIn(frame.links[thrust] as Link, rest.u)) * loadFactor;
-    for (const row of rows) addOuter(stiffness, row, -push / height);
+    for (const row of rows) addOuter(stiffness, row, { times: -push / height });
   }
   return factored(stiffness);
 };

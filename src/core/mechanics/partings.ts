@@ -9,6 +9,8 @@ import { rafterPoints } from './rafterPoints';
  * to 11). All rafters of a side have them in common, so they are figured once.
  */
 export type Partings = {
+  /** Length of the plumb cut on the ridge's face. */
+  readonly plumb: number;
   readonly plumbTop: Row;
   readonly plumbBottom: Row;
   readonly top: NailRows;
@@ -38,10 +40,14 @@ export const partingsOf = (shape: GableShape, side: Side): Partings => {
 const rows = new WeakMap<GableShape, Readonly<Record<Side, Partings>>>();
 
 /** A row where it belongs: between a rafter's end and what it meets. */
-export const between = ({ dofs, coefs }: Row, end: Node, met: Node): Row => ({
-  dofs: dofs.map((slot) => (slot < 6 ? end.dofs[slot] : met.dofs[slot - 6]) as number),
-  coefs,
-});
+export const between = ({ dofs: slots, coefs }: Row, end: Node, met: Node): Row => {
+  const dofs: number[] = [];
+  for (let i = 0; i < slots.length; i++) {
+    const slot = slots[i] as number;
+    dofs.push((slot < 6 ? end.dofs[slot] : met.dofs[slot - 6]) as number);
+  }
+  return { dofs, coefs };
+};
 
 const rowsOf = (shape: GableShape, side: Side): Partings => {
   const sign = signOf(side);
@@ -62,6 +68,7 @@ const rowsOf = (shape: GableShape, side: Side): Partings => {
     less(pointRow(heel, point, way), pointRow(plate, plate.at, way));
   const [x, y, z] = ways as readonly [Vec3, Vec3, Vec3];
   return {
+    plumb,
     plumbTop: cutEdge(0),
     plumbBottom: cutEdge(plumb),
     top: {

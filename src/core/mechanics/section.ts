@@ -15,7 +15,16 @@ export type Stiffness = {
 };
 
 /** Of a solid rectangle; torsion by the usual series cut after its first term, good to 1 part in 200. */
-export const stiffnessOf = ({ thickness, depth }: Size, { stiffness }: Wood): Stiffness => {
+export const stiffnessOf = (size: Size, wood: Wood): Stiffness => {
+  const woods = sticks.get(size) ?? new WeakMap<Wood, Stiffness>();
+  const stick = woods.get(wood) ?? figured(size, wood);
+  sticks.set(size, woods.set(wood, stick));
+  return stick;
+};
+/** Figured once, so that beams of one stick know each other. */
+const sticks = new WeakMap<Size, WeakMap<Wood, Stiffness>>();
+
+const figured = ({ thickness, depth }: Size, { stiffness }: Wood): Stiffness => {
   const b = Math.min(thickness, depth);
   const d = Math.max(thickness, depth);
   const slender = (b * b * b * b) / (12 * d * d * d * d);

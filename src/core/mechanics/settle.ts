@@ -2,7 +2,8 @@ import { forceIn, touching, type Rest } from './contacts';
 import { solved, wayOf, type Factored } from './factor';
 import { valueOf, type Frame, type Grip, type Link } from './frame';
 import { leaned } from './leaning';
-import type { Equations, Given } from './assembly';
+import { pressedInto, type Equations, type Given } from './assembly';
+import { emptyLike } from './skyline';
 import { worstOf } from './slips';
 
 /** Where a frame comes to rest, or the way it goes. */
@@ -16,8 +17,8 @@ export type Settled = {
   readonly gave: readonly Gave[];
   /** Undefined when it stands; else the way it goes, as a direction over the unknowns, and the unknown that came loose. */
   readonly falls: { readonly way: Float64Array; readonly loose: number } | undefined;
-  /** What was solved last for the moves before leaning: for whoever checks the solution. */
-  readonly equations: Equations;
+  /** What was solved last for the moves before leaning, put together again for whoever checks the solution. */
+  readonly equations: () => Equations;
   /** Contact passes it took, for whoever watches the cost. */
   readonly passes: number;
 };
@@ -92,6 +93,9 @@ const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found)
     gave,
     falls,
     passes,
-    equations: rest,
+    equations: () => ({
+      stiffness: pressedInto(emptyLike(rest.base.stiffness), { frame, ...rest }),
+      load: rest.load,
+    }),
   };
 };

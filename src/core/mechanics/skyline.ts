@@ -37,22 +37,36 @@ export const emptySkyline = (n: number, groups: Iterable<ArrayLike<number>>): Sk
 /** The same shape with the same numbers, to be changed apart. */
 export const copied = (matrix: Skyline): Skyline => ({ ...matrix, values: matrix.values.slice() });
 
-/** Adds k·row·rowᵀ. Entries of `dofs` below 0 are held and left out. */
+/** No numbers yet, in the same shape. */
+export const emptyLike = (matrix: Skyline): Skyline => ({
+  ...matrix,
+  values: new Float64Array(matrix.values.length),
+});
+
+/** Takes over another's numbers from column `from` on. */
+export const refilled = ({ diagonal, values }: Skyline, other: Skyline, from: number): void => {
+  const start = from === 0 ? 0 : (diagonal[from - 1] as number) + 1;
+  values.set(other.values.subarray(start), start);
+};
+
+type Coefs = { readonly dofs: ArrayLike<number>; readonly coefs: Float64Array };
+
+/** Adds `times`·row·rowᵀ to columns from `from` on. Entries of `dofs` below 0 are held and left out. */
 export const addOuter = (
   { diagonal, values }: Skyline,
-  row: { readonly dofs: ArrayLike<number>; readonly coefs: ArrayLike<number> },
-  k: number,
+  { dofs, coefs }: Coefs,
+  { times, from = 0 }: { readonly times: number; readonly from?: number },
 ): void => {
-  const { dofs, coefs } = row;
-  for (let a = 0; a < dofs.length; a++) {
+  const size = dofs.length;
+  for (let a = 0; a < size; a++) {
     const j = dofs[a] as number;
-    if (j < 0) continue;
-    const by = k * (coefs[a] as number);
-    for (let b = 0; b < dofs.length; b++) {
+    if (j < from) continue;
+    const by = times * (coefs[a] as number);
+    const start = (diagonal[j] as number) - j;
+    for (let b = 0; b < size; b++) {
       const i = dofs[b] as number;
       if (i < 0 || i > j) continue;
-      const at = (diagonal[j] as number) - j + i;
-      values[at] = (values[at] as number) + by * (coefs[b] as number);
+      values[start + i] = (values[start + i] as number) + by * (coefs[b] as number);
     }
   }
 };
