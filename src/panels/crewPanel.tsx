@@ -3,7 +3,7 @@ import { crewList } from '../core/order/crew/crewList';
 import { openItems } from '../core/site/punch';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
-import { jointName, memberName, readingName } from '../present/words/names';
+import { heldName, jointName, memberName } from '../present/words/names';
 import { lineAndHair } from '../present/words/numbers';
 import { checkRules } from '../core/order/rules';
 import { wordsOf, type Desk } from './desk';
@@ -106,7 +106,7 @@ const Readings = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
     <dl class="read">
       {last.map((reading) => (
         <>
-          <dt key={`t${reading.told}`}>{readingName(words, reading)}</dt>
+          <dt key={`t${reading.told}`}>{heldName(words, reading)}</dt>
           <dd key={`d${reading.told}`}>
             {typeof reading.said === 'number' && reading.at !== 'punch' ? (
               <Said inches={reading.said} desk={desk} />

@@ -41,7 +41,9 @@ const ChoiceField = ({
   );
 };
 
-const strides: readonly (readonly [number, string])[] = [
+type Stride = readonly [number, string];
+
+const strides: readonly Stride[] = [
   [-1, '−1'],
   [-1 / 4, '−¼'],
   [-1 / 16, '−1⁄16'],
@@ -59,9 +61,15 @@ const keys: Readonly<Record<string, number>> = {
   PageUp: 1,
 };
 
+/** No finer than what can be told there: a smaller stride becomes the smallest there is. */
+const strideBy = (by: number, coarse: number): number => Math.sign(by) * Math.max(Math.abs(by), coarse);
+
+const stridesFor = (coarse: number): readonly Stride[] => strides.filter(([by]) => Math.abs(by) >= coarse);
+
 const LengthField = ({ picker, value, set, words, units }: Props) => {
   const bounds = picker.kind === 'length' ? picker : { from: -2000, to: 2000 };
   const label = picker.kind === 'length' ? labelText(words, picker.label) : words.ui.act.what;
+  const coarse = (picker.kind === 'reading' && picker.coarse) || 0;
   const now = Number(value);
   const put = (next: number): void =>
     set(Math.min(bounds.to, Math.max(bounds.from, Math.round(next * 64) / 64 + 0)));
@@ -70,10 +78,10 @@ const LengthField = ({ picker, value, set, words, units }: Props) => {
     if (stride === undefined || (event.target as HTMLElement).tagName === 'INPUT') return;
     event.preventDefault();
     event.stopPropagation();
-    put(now + stride);
+    put(now + strideBy(stride, coarse));
   };
   const { line, side } = lineAndHair(now);
-  const reads = picker.kind === 'reading' && units === 'feet';
+  const reads = picker.kind === 'reading' && coarse === 0 && units === 'feet';
   return (
     <div class="picker">
       <div class="label">{label}</div>
@@ -93,7 +101,7 @@ const LengthField = ({ picker, value, set, words, units }: Props) => {
         <TypedLength put={put} label={`${label}, ${words.ui.act.inches}`} />
       </div>
       <div class="steps">
-        {strides.map(([by, text]) => (
+        {stridesFor(coarse).map(([by, text]) => (
           <button
             type="button"
             class="btn"

@@ -3,7 +3,7 @@ import type { Attempt } from '../core/site/attempt';
 import type { Action } from '../core/site/action';
 import { shows } from '../core/site/shows';
 import type { ToolId } from '../core/instruments/tool';
-import type { Offer, Picked, Spot } from '../present/offers/offer';
+import type { Offer, Picked, ReadAt, Spot } from '../present/offers/offer';
 import { labelText, spotName } from '../present/words/spotNames';
 import { wordsOf, type Desk } from './desk';
 import { PickerField } from './picker';
@@ -33,10 +33,11 @@ export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
     kept === undefined ||
     offer.picker?.kind !== 'choice' ||
     offer.picker.options.some(({ value }) => value === kept);
+  const pictured = offer.reading ?? spot.reading;
   const picked = fits && kept !== undefined ? kept : usual;
   return (
     <div class="act">
-      {spot.reading && <ReadingPicture desk={desk} attempt={attempt} spot={spot} />}
+      {pictured && <ReadingPicture desk={desk} attempt={attempt} spot={spot} reading={pictured} />}
       {spot.offers.length > 1 && (
         <Radios
           small
@@ -68,7 +69,7 @@ export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
           data-act={offer.id}
           onClick={() => onAct(offer.act(picked))}
         >
-          {labelText(words, offer.id === 'judge' ? ['act', 'read'] : offer.label)}
+          {labelText(words, offer.reading || offer.id === 'judge' ? ['act', 'read'] : offer.label)}
         </button>
       </div>
     </div>
@@ -80,29 +81,36 @@ const usualPick = ({ picker }: Offer): Picked => {
   return picker.kind === 'choice' ? (picker.options[0]?.value ?? '') : picker.start;
 };
 
-/** Tools whose rule stands up: their picture has to be higher. */
-const standing: readonly ToolId[] = ['level', 'waterLevel', 'string'];
+/** Tools whose rule stands up, or that show their place beside the reading: their picture has to be higher. */
+const standing: readonly ToolId[] = ['level', 'waterLevel', 'string', 'square', 'straightedge', 'storyPole'];
+
+/** A class for the style sheet. A tape held otherwise than by its hook shows both its ends, one over the other. */
+const kindOf = ({ tool, from }: ReadAt): string => {
+  if (tool === 'tape' && from !== undefined) return 'double';
+  return standing.includes(tool) ? 'standing' : '';
+};
 
 /** The tool's own picture: the learner takes the reading off it. */
 const ReadingPicture = ({
   desk,
   attempt,
   spot,
+  reading,
 }: {
   readonly desk: Desk;
   readonly attempt: Attempt;
   readonly spot: Spot;
+  readonly reading: ReadAt;
 }) => {
   const { theme, lang } = useSignal(desk.settings);
-  const reading = spot.reading as { tool: ToolId; at: string; from?: string };
   const shown = shows(attempt, reading);
   if (shown === undefined || reading.at === 'punch') return null;
   const label = spotName(wordsOf(desk), spot);
   return (
     <Picture
       label={label}
-      kind={standing.includes(reading.tool) ? 'standing' : ''}
-      deps={[shown, theme, lang, spot.id]}
+      kind={kindOf(reading)}
+      deps={[shown, theme, lang, spot.id, reading.from]}
       draw={(canvas) => desk.drawings.reading(canvas, { attempt, ...reading, shown, theme, lang })}
     />
   );

@@ -1,6 +1,6 @@
 import type { Action } from '../core/site/action';
 import type { Attempt, Decision } from '../core/site/attempt';
-import { jointName, memberName, readingName } from './words/names';
+import { heldName, jointName, memberName } from './words/names';
 import { readingText, type Units } from './words/numbers';
 import { pick } from './words/spotNames';
 import type { Messages } from './words/messages';
@@ -33,7 +33,7 @@ const doneText = (words: Messages, action: Action, units: Units): string => {
   switch (action.type) {
     case 'read':
       return caption.said(
-        readingName(words, action),
+        heldName(words, action),
         typeof action.said === 'number'
           ? readingText(words, action.said, units)
           : pick(words.trade.seen, action.said),

@@ -19,6 +19,9 @@ export const drawingWordsOf = (
     tack: drawing.tack,
     nail: drawing.nail,
     eachTick: drawing.eachTick,
+    sum: drawing.sum,
+    yard: words.trade.side.yard,
+    outward: drawing.outward,
   };
   return joint === undefined
     ? base

@@ -1,3 +1,5 @@
+import type { FaultId } from '../core/faults/fault';
+import { faultRow } from '../core/faults/rows';
 import type { Finding } from '../core/score/score';
 import { jointName, memberName } from './words/names';
 import type { Messages } from './words/messages';
@@ -17,13 +19,12 @@ export const tellFinding = (words: Messages, finding: Finding, units: Units): To
       title: pick(words.trade.feature, code.replace('fit.', '')),
       why: `${placeName(words, at)}. ${words.ui.debrief.off(lengthText(Math.abs(numbers['off'] ?? 0), units), lengthText(numbers['allowed'] ?? 0, units))}`,
     };
+  if (kind === 'eye' && code === 'falseAlarm')
+    return { title: words.ui.debrief.falseAlarm, why: memberName(words, at) };
   if (kind === 'eye')
     return {
-      title:
-        code === 'falseAlarm'
-          ? words.ui.debrief.falseAlarm
-          : words.ui.debrief.faultMissed(pick(words.trade.fault, code)),
-      why: memberName(words, at),
+      title: words.ui.debrief.faultMissed(pick(words.trade.fault, code)),
+      why: [`${memberName(words, at)}.`, ...faultTold(words, code as FaultId)].join(' '),
     };
   if (kind === 'check')
     return {
@@ -35,6 +36,33 @@ export const tellFinding = (words: Messages, finding: Finding, units: Units): To
     why: `${rule?.why ?? ''}${costOnly ? ` ${words.ui.debrief.costOnly}` : ''}`,
   };
 };
+
+/** How a fault shows in the work, and what would have found it. */
+const faultTold = (words: Messages, id: FaultId): readonly string[] => {
+  const row = faultRow(id);
+  if (!row) return [];
+  const { trade, ui } = words;
+  return [
+    ui.debrief.showsAs(
+      oneOf(
+        words,
+        row.shows.map((sign) => trade.symptom[sign]),
+      ),
+    ),
+    ui.debrief.foundBy(
+      oneOf(
+        words,
+        row.finds.map((tool) => trade.finder[tool]),
+      ),
+    ),
+  ];
+};
+
+/** "the square or the rule". */
+const oneOf = ({ ui }: Messages, names: readonly string[]): string =>
+  names.length < 2
+    ? names.join('')
+    : `${names.slice(0, -1).join(', ')} ${ui.number.or} ${names[names.length - 1] ?? ''}`;
 
 const placeName = (words: Messages, at: string): string =>
   at.includes(':') ? jointName(words, at) : memberName(words, at);

@@ -1,3 +1,4 @@
+import type { ToolId } from '../core/instruments/tool';
 import type { Attempt } from '../core/site/attempt';
 
 /** The drawing as panels know it: something that can be told what to show and tells what was picked. */
@@ -41,7 +42,7 @@ export type Drawings = {
     canvas: HTMLCanvasElement,
     show: {
       readonly attempt: Attempt;
-      readonly tool: string;
+      readonly tool: ToolId;
       readonly at: string;
       readonly from?: string;
       readonly shown: number | string;

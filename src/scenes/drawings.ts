@@ -1,5 +1,4 @@
 import { roofOf } from '../core/level/layout';
-import { gaugeBlock } from '../core/instruments/rows';
 import { placeOf } from '../core/site/ids';
 import { pose } from '../core/site/posed';
 import type { Attempt } from '../core/site/attempt';
@@ -8,7 +7,8 @@ import type { Drawings, StageShow } from '../present/stagePort';
 import { catalogues } from '../present/words/messages';
 import { drawEye } from './instruments/drawEye';
 import { drawReading } from './instruments/drawReading';
-import type { ReadingPicture } from './instruments/readingPicture';
+import { drawSight } from './instruments/drawSight';
+import { pictureOf } from './instruments/pictureOf';
 import { deckTile } from './ink/deck';
 import type { Theme } from './ink/palette';
 import { drawThumb } from './overview/drawThumb';
@@ -109,14 +109,15 @@ const thumb: Drawings['thumb'] = (canvas, { attempt, corner, theme }) => {
   canvas.getContext('2d')?.drawImage(drawnSmall, 0, 0);
 };
 
-const reading: Drawings['reading'] = (canvas, { tool, at, shown, theme, lang }) => {
+const reading: Drawings['reading'] = (canvas, { attempt, tool, at, from, shown, theme, lang }) => {
   const ratio = canvas.width / Math.max(1, canvas.clientWidth);
   if (typeof shown === 'string') return drawEye({ canvas, ratio, theme }, shown);
   const words = drawingWordsOf(catalogues[lang], { station: 1, joint: undefined });
-  // A ridge is held against its string as a plate is: the edge is read from where the blocks put it.
-  const over = at.startsWith('plate.') || at === 'ridge.straight' ? 'plate' : 'rafter';
-  const strung = tool === 'string' ? { over, nominal: gaugeBlock } : {};
-  const picture = { tool, shown, ...strung } as ReadingPicture;
+  if (tool === 'eye') {
+    const toward = at.startsWith('plate.') ? words.outward : words.yard;
+    return drawSight({ canvas, ratio, theme }, { shown, toward });
+  }
+  const picture = pictureOf(attempt, { tool, at, shown, ...(from === undefined ? {} : { from }) });
   drawReading({ canvas, area: whole(canvas), ratio, theme, words }, picture);
 };
 

@@ -1,4 +1,5 @@
 import type { Action } from '../../src/core/site/action';
+import type { PlannedAction } from '../../src/core/order/crew/view';
 import type { Attempt } from '../../src/core/site/attempt';
 import type { Offer, Picked } from '../../src/present/offers/offer';
 import { spotsFor } from '../../src/present/offers/spots';
@@ -43,4 +44,33 @@ const plain = (action: Action): string => {
   const deed = board === undefined || board === 'board.ridge' ? rest : all;
   const off = 'off' in deed ? { off: Math.round(Number(deed.off) * 16) / 16 } : {};
   return JSON.stringify(Object.entries({ ...deed, ...off }).sort(([a], [b]) => (a < b ? -1 : 1)));
+};
+
+/** An act without what its picker leaves open: amounts, what is said, which board, and how many nails beyond one. */
+export const shapeText = (action: Action | PlannedAction): string => {
+  const open = ['said', 'by', 'why', 'board'];
+  const kept = Object.entries(action).filter(([key]) => !open.includes(key));
+  const coarse = kept.map(([key, value]) => {
+    if (key === 'height') return [key, value !== 0];
+    if (key === 'nails' && action.type === 'draw') return [key, value !== 1];
+    return [key, value];
+  });
+  return JSON.stringify(coarse.sort(([a], [b]) => (String(a) < String(b) ? -1 : 1)));
+};
+
+/** Everything on offer now, so told; handing on and taking back are no acts of their own. */
+export const shapesOnOffer = (attempt: Attempt): ReadonlySet<string> => {
+  const texts = toolset.flatMap(({ tool }) =>
+    spotsFor(attempt, tool).flatMap(({ offers }) =>
+      offers
+        .filter(({ id }) => id !== 'carryOn')
+        .flatMap((offer) => startPicks(offer).map((picked) => shapeText(offer.act(picked)))),
+    ),
+  );
+  return new Set(texts);
+};
+
+const startPicks = ({ picker }: Offer): readonly Picked[] => {
+  if (!picker) return [''];
+  return picker.kind === 'choice' ? picker.options.map(({ value }) => value) : [picker.start];
 };

@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { play } from '../../src/core/hands/play';
+import { shapesOf } from '../../src/core/hands/shapes';
+import { boardIds } from '../../src/core/level/planted';
 import { begin, take } from '../../src/core/site/take';
+import type { Attempt } from '../../src/core/site/attempt';
 import type { Action } from '../../src/core/site/action';
 import { labelText, spotName } from '../../src/present/words/spotNames';
 import { catalogues } from '../../src/present/words/messages';
 import { spotsFor } from '../../src/present/offers/spots';
 import { toolset } from '../../src/present/offers/toolset';
 import { levelOf } from '../site/levels';
-import { findOffer } from './offeredActs';
+import { findOffer, shapeText, shapesOnOffer } from './offeredActs';
 
 /** Runs of a crew that knows its trade, by every way of hanging a ridge. */
 const runs = [
@@ -102,4 +105,39 @@ it('gives the same places in the same order in every mode', () => {
     toolset.map(({ tool }) => spotsFor(begin(level, 2, mode), tool).map(({ id }) => id)),
   );
   for (const other of ids) expect(other).toEqual(ids[0]);
+});
+
+describe('what a random hand draws from', () => {
+  const known = (id: 'garden-hut' | 'boathouse'): ReadonlySet<string> => {
+    const level = levelOf(id);
+    return new Set(shapesOf(level, boardIds(level)).map(shapeText));
+  };
+
+  it.each(runs)('holds everything a screen offers on $id, ridge by $hang', ({ id, hang, seed }) => {
+    const shapes = known(id);
+    let attempt = begin(levelOf(id), seed, 'own');
+    const missing = new Set<string>();
+    play(levelOf(id), 'expert', { seed, wanted: { hang } }).steps.forEach(({ action }, step) => {
+      attempt = take(attempt, action);
+      if (step % 10 === 0)
+        for (const text of shapesOnOffer(attempt)) if (!shapes.has(text)) missing.add(text);
+    });
+    expect([...missing]).toEqual([]);
+  });
+
+  it('holds nothing that a screen does not come to offer in one run or another', () => {
+    const level = levelOf('garden-hut');
+    const offered = new Set<string>();
+    const look = (steps: Attempt['steps'], seed: number): void => {
+      let attempt = begin(level, seed, 'own');
+      steps.forEach(({ action }) => {
+        for (const text of shapesOnOffer(attempt)) offered.add(text);
+        attempt = take(attempt, action);
+      });
+    };
+    look(play(level, 'expert', { seed: 3, wanted: { hang: 'posts', upper: 'collars' } }).steps, 3);
+    look(play(level, 'expert', { seed: 4, wanted: { hang: 'hand', upper: 'straps' } }).steps, 4);
+    for (const seed of [41, 42, 43]) look(play(level, 'random', { seed }).steps, seed);
+    expect([...known('garden-hut')].filter((text) => !offered.has(text))).toEqual([]);
+  });
 });

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { checkRules, orderRules } from '../../src/core/order/rules';
 import { dangers } from '../../src/core/site/dangers/rows';
 import { faults } from '../../src/core/faults/rows';
+import type { Finding } from '../../src/core/score/score';
+import { tellFinding } from '../../src/present/findingWords';
 import { catalogues, type Messages } from '../../src/present/words/messages';
 import { levelOf } from '../site/levels';
 import { fleschKincaid, inflesz } from './readable';
@@ -45,6 +47,15 @@ describe.each(langs)('the catalogue in %s', (lang) => {
       );
     expect(codes.length).toBeGreaterThan(30);
     for (const code of codes) expect(words.refusals[code], code).toBeTruthy();
+  });
+
+  it('tells of a fault that was missed how it shows and everything that finds it', () => {
+    for (const { id, shows, finds } of faults) {
+      const finding: Finding = { kind: 'eye', code: id, at: 'board.3', minutes: 0, numbers: {} };
+      const { why } = tellFinding(words, finding, 'feet');
+      for (const sign of shows) expect(why, id).toContain(words.trade.symptom[sign]);
+      for (const tool of finds) expect(why, id).toContain(words.trade.finder[tool]);
+    }
   });
 
   it('leaves nothing empty', () => {

@@ -1,6 +1,7 @@
 import { faults } from '../faults/rows';
 import { viewOf } from '../order/crew/view';
 import type { Action } from '../site/action';
+import type { Observation } from '../site/observe';
 import { oneOf, type Dice } from './dice';
 import { shapesOf, type Shape } from './shapes';
 import type { Hand } from './hand';
@@ -16,7 +17,7 @@ export const random: Hand = {
       shapes ??= shapesOf(attempt.level, seen.boards.all);
       for (let tries = 0; tries < patience; tries++) {
         const shape = oneOf(dice, shapes);
-        const act = shape && filled(shape, dice, seen.look);
+        const act = shape && filled(shape, dice, seen);
         const outcome = act && seen.would(act);
         const early = act?.type === 'handOver' && attempt.steps.length < keepsAt;
         if (act && !early && outcome && (outcome.ok || outcome.stop)) return act;
@@ -32,13 +33,10 @@ const keepsAt = 300;
 /** Throws before it gives up and hands over. */
 const patience = 2000;
 
-/** Numbers and words are guesses. */
-const filled = (
-  shape: Shape,
-  dice: Dice,
-  look: (reach: Extract<Shape, { readonly type: 'read' }>) => number | string | undefined,
-): Action => {
+/** Numbers and words are guesses; any board is as good as another. */
+const filled = (shape: Shape, dice: Dice, { look, boards }: Observation): Action => {
   if (shape.type === 'read') return { ...shape, said: guess(look(shape), dice) };
+  if (shape.type === 'swap') return { ...shape, board: oneOf(dice, boards.all) ?? shape.board };
   return 'by' in shape ? ({ ...shape, by: (dice.below(257) - 128) / 64 } as Action) : shape;
 };
 

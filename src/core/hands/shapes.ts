@@ -1,9 +1,13 @@
+import { gaugeBlock } from '../instruments/rows';
+import type { Hold } from '../instruments/tool';
 import { roofOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
 import { methodTopics, type Methods } from '../level/method';
+import { plateSpots } from '../level/planted';
 import type { PlannedAction } from '../order/crew/view';
-import { ends, sides } from '../roof/side';
-import { blockId, rafterId, type BoardId, type JointId, type MemberId } from '../site/ids';
+import { ends, sides, type Side } from '../roof/side';
+import { blockId, partsOfJoint, rafterId, type BlockId, type BoardId, type JointId } from '../site/ids';
+import { jointRows } from '../site/jointRows';
 import { requiredFor } from '../site/required';
 
 /** An act with its numbers and its said left open. */
@@ -25,7 +29,6 @@ const crewShapes = (level: Level): readonly Shape[] => [
   ...(methodTopics as readonly (keyof Methods)[]).flatMap((topic) =>
     level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value })),
   ),
-  { type: 'agree', topic: 'signals', value: 'standard' },
   ...(['platform', 'ladder', 'openings', 'gear'] as const).map((what): Shape => ({
     type: 'makeReady',
     what,
@@ -45,36 +48,69 @@ const crewShapes = (level: Level): readonly Shape[] => [
   ),
 ];
 
-const read = (tool: Extract<Shape, { type: 'read' }>['tool'], at: string, from?: string): Shape => ({
+type Read = Extract<Shape, { type: 'read' }>;
+
+const read = (tool: Read['tool'], at: string, from?: Hold): Read => ({
   type: 'read',
   tool,
   at,
   ...(from === undefined ? {} : { from }),
 });
 
+/** The tool held each of these ways, the usual one first. */
+const readHeld = (tool: Read['tool'], at: string, holds: readonly Hold[]): readonly Shape[] => [
+  read(tool, at),
+  ...holds.map((from) => read(tool, at, from)),
+];
+
 const stationNumbers = (level: Level): readonly number[] => stationsOf(level).map((_, i) => i + 1);
 
 const readShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] => [
-  ...['width.A', 'width.mid', 'width.B', 'diagonal.1', 'diagonal.2', 'board.ridge'].map((at) =>
-    read('tape', at),
+  ...['width.A', 'width.mid', 'width.B', 'diagonal.1', 'diagonal.2', 'board.ridge'].flatMap((at) =>
+    readHeld('tape', at, ['inch']),
   ),
-  ...sides.flatMap((side) => ['A', 'mid', 'B'].map((spot) => read('waterLevel', `plate.${side}.${spot}`))),
-  ...sides.map((side) => read('string', `plate.${side}.mid`)),
-  ...ends.flatMap((end) => [
-    read('tape', `ridge.${end}.height`),
-    read('tape', `ridge.${end}.centre`),
-    read('level', 'ridge', end),
+  ...sides.flatMap((side) => [
+    ...plateSpots.map((spot) => read('waterLevel', `plate.${side}.${spot}`)),
+    read('string', `plate.${side}.mid`),
+    read('eye', `plate.${side}.mid`),
   ]),
-  ...boards.flatMap((board) => [read('eye', board), read('pattern', board)]),
-  ...sides.flatMap((side) =>
-    stationNumbers(level).flatMap((n) => [
-      ...['heel', 'heelCut', 'ridge', 'ridgeTop'].map((face) => read('rule', `${face}:rafter.${side}.${n}`)),
-      read('string', `plane.${side}.${n}`),
-      read('tape', `layout.${side}.${n}`),
-    ]),
-  ),
+  ...ridgeReads,
+  ...boards.flatMap((board) => [
+    read('eye', board),
+    read('pattern', board),
+    ...readHeld('square', board, ['turned']),
+    ...readHeld('tape', `${board}.depth`, ['inch']),
+  ]),
+  ...sides.flatMap((side) => stationNumbers(level).flatMap((n) => rowReads(level, side, n))),
+  read('eye', 'board.ridge'),
   read('eye', 'punch'),
 ];
+
+const ridgeReads: readonly Shape[] = [
+  ...ends.flatMap((end) => [
+    ...readHeld('tape', `ridge.${end}.height`, ['inch']),
+    ...readHeld('tape', `ridge.${end}.centre`, ['inch']),
+    ...readHeld('bob', `ridge.${end}.plumb`, ['still']),
+    read('storyPole', `ridge.${end}.height`),
+    read('level', 'ridge', end),
+  ]),
+  read('string', 'ridge.straight'),
+  read('eye', 'ridge.straight'),
+];
+
+/** At one rafter: every station has it but what needs a bay before the next, or a neighbour on both sides. */
+const rowReads = (level: Level, side: Side, n: number): readonly Shape[] => {
+  const last = stationNumbers(level).length;
+  const bay: readonly Shape[] =
+    n < last ? [read('tape', `bay.${side}.${n}`), read('rule', `blockEnd:block.${side}.${n}.far`)] : [];
+  return [
+    ...['heel', 'heelCut', 'ridge', 'ridgeTop'].map((face) => read('rule', `${face}:rafter.${side}.${n}`)),
+    read('string', `plane.${side}.${n}`),
+    ...(n > 1 && n < last ? [read('straightedge', `plane.${side}.${n}`)] : []),
+    ...readHeld('tape', `layout.${side}.${n}`, ['inch', 'last']),
+    ...bay,
+  ];
+};
 
 const judgeShapes = (boards: readonly BoardId[]): readonly Shape[] =>
   [...boards, 'board.ridge', ...sides.map((side) => `plate.${side}`)].flatMap((subject) =>
@@ -82,15 +118,17 @@ const judgeShapes = (boards: readonly BoardId[]): readonly Shape[] =>
   );
 
 const groundShapes = (level: Level): readonly Shape[] => [
-  ...([...sides.map((side) => `plate.${side}` as const), 'ridge'] as const).map((on): Shape => ({
-    type: 'mark',
-    on,
-    datum: 'endA',
-    spacing: level.plan.spacing,
-    faces: 2,
-  })),
+  ...([...sides.map((side) => `plate.${side}` as const), 'ridge'] as const).flatMap((on) =>
+    (['endA', 'endB', 'last'] as const).map((datum): Shape => ({
+      type: 'mark',
+      on,
+      datum,
+      spacing: level.plan.spacing,
+      faces: 2,
+    })),
+  ),
   ...sides.flatMap((side) =>
-    ['A', 'mid', 'B'].flatMap((spot) =>
+    plateSpots.flatMap((spot) =>
       (['shim', 'plane', 'pull'] as const).map((how): Shape => ({
         type: 'mendWall',
         wall: `plate.${side}.${spot}`,
@@ -105,97 +143,124 @@ const groundShapes = (level: Level): readonly Shape[] => [
   { type: 'brace', kind: 'along', from: 'ridge', to: 'floor' },
 ];
 
-const memberShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] => {
-  const last = stationNumbers(level).length;
-  const bays = sides.flatMap((side) =>
+const memberShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] => [
+  ...sides.flatMap((side) => stationNumbers(level).flatMap((n) => rafterShapes(side, n))),
+  ...bayIds(level).flatMap((member): readonly Shape[] => [
+    { type: 'place', member, at: 'drop' },
+    { type: 'place', member, at: 'drive' },
+    { type: 'trim', member, cut: 'end', by: 0 },
+    { type: 'takeOut', member },
+  ]),
+  ...upperStations(level).flatMap((n) => upperShapes(level, n)),
+  ...sides.flatMap((side) => lineShapes(level, side)),
+  ...boards.flatMap((member) =>
+    (['plumb', 'wedge', 'seat', 'heel'] as const).map((cut): Shape => ({ type: 'trim', member, cut, by: 0 })),
+  ),
+  ...standingParts.map((member): Shape => ({ type: 'takeOut', member })),
+];
+
+const standingParts = [
+  'ridge',
+  'post.1',
+  'post.2',
+  'brace.along.1',
+  'brace.across.A',
+  'brace.across.B',
+  'string.street',
+  'string.yard',
+] as const;
+
+const bayIds = (level: Level): readonly BlockId[] =>
+  sides.flatMap((side) =>
     stationNumbers(level)
       .slice(0, -1)
       .map((n) => blockId(side, n)),
   );
+
+/** Any board may be swapped in: whoever fills the shape takes one. */
+const rafterShapes = (side: Side, n: number): readonly Shape[] => {
+  const member = rafterId(side, n);
   return [
-    ...sides.flatMap((side) =>
-      stationNumbers(level).map((n): Shape => ({ type: 'place', member: rafterId(side, n), at: 'mark' })),
-    ),
-    ...bays.flatMap((member) =>
-      (['drop', 'drive'] as const).map((at): Shape => ({ type: 'place', member, at })),
-    ),
-    ...upperStations(level).flatMap((n) =>
-      ([`collar.${n}`, `strap.${n}`] as const).map((member): Shape => ({
-        type: 'place',
-        member,
-        at: 'mark',
-      })),
-    ),
-    ...sides.flatMap((side) =>
-      (['string', 'chalk'] as const).map((kind): Shape => ({
-        type: 'line',
-        kind,
-        from: rafterId(side, 1),
-        to: rafterId(side, last),
-        off: 0.75,
-      })),
-    ),
-    ...[...boards, ...bays].map((member): Shape => ({
-      type: 'trim',
-      member,
-      cut: member.startsWith('block') ? 'end' : 'plumb',
-      by: 0,
-    })),
-    ...(
-      [
-        'post.1',
-        'post.2',
-        'brace.along.1',
-        'brace.across.A',
-        'brace.across.B',
-        'string.street',
-        'string.yard',
-      ] as const
-    ).map((member): Shape => ({ type: 'takeOut', member })),
+    { type: 'place', member, at: 'mark' },
+    ...(n > 1 ? [{ type: 'place', member, at: 'block' } as const] : []),
+    { type: 'swap', member, board: 'board.1', turn: false },
+    { type: 'takeOut', member },
+    { type: 'shift', member, at: 'heel', by: 0 },
+  ];
+};
+
+const upperShapes = ({ methods }: Level, n: number): readonly Shape[] =>
+  methods.upper.flatMap((upper): readonly Shape[] =>
+    upper === 'straps'
+      ? [
+          { type: 'place', member: `strap.${n}`, at: 'mark' },
+          { type: 'takeOut', member: `strap.${n}` },
+        ]
+      : [
+          { type: 'place', member: `collar.${n}`, at: 'line' },
+          { type: 'place', member: `collar.${n}`, at: 'mark' },
+          { type: 'takeOut', member: `collar.${n}` },
+        ],
+  );
+
+/** A string on its blocks, or on the work itself; a chalk line where the collars go. */
+const lineShapes = (level: Level, side: Side): readonly Shape[] => {
+  const [from, to] = [rafterId(side, 1), rafterId(side, stationNumbers(level).length)];
+  const collar = roofOf(level).ties.find(({ kind }) => kind === 'collar')?.height ?? 0;
+  return [
+    { type: 'line', kind: 'string', from, to, off: gaugeBlock },
+    { type: 'line', kind: 'string', from, to, off: 0 },
+    { type: 'line', kind: 'chalk', from, to, off: Math.round(collar * 16) / 16 },
   ];
 };
 
 const jointShapes = (level: Level): readonly Shape[] => {
   const joints = [
-    ...new Set<JointId>([
-      ...requiredFor(level, { upper: 'collars' }).joints,
-      ...requiredFor(level, { upper: 'straps' }).joints,
-    ]),
+    ...new Set<JointId>(level.methods.upper.flatMap((upper) => requiredFor(level, { upper }).joints)),
   ];
-  return joints.flatMap((joint): readonly Shape[] => [
-    { type: 'tack', joint, nails: 2 },
-    { type: 'nailOff', joint },
-    { type: 'draw', joint, nails: 1 },
-  ]);
+  return joints.flatMap((joint): readonly Shape[] => {
+    const { full, tack } = jointRows[partsOfJoint(joint).kind];
+    return [
+      { type: 'tack', joint, nails: tack },
+      { type: 'nailOff', joint },
+      ...[...new Set([1, tack, full])].map((nails): Shape => ({ type: 'draw', joint, nails })),
+    ];
+  });
 };
 
-/** Posts as figured: what a screen would offer. */
-const postHeight = (level: Level): number =>
-  (roofOf(level).ridges[0]?.topHeight ?? 0) - level.plan.ridge.depth;
+/** Posts as figured: what a screen would offer. 0 is cut to fit. */
+const postHeights = (level: Level): readonly number[] => [
+  (roofOf(level).ridges[0]?.topHeight ?? 0) - level.plan.ridge.depth,
+  0,
+];
+
+const ways = { machine: 'machine', posts: 'posts', hand: 'hands' } as const;
 
 const ridgeShapes = (level: Level): readonly Shape[] => [
-  ...(['machine', 'posts', 'hands'] as const).map((at): Shape => ({
+  ...level.methods.hang.map((way): Shape => ({
     type: 'place',
-    member: 'ridge' as MemberId,
-    at,
+    member: 'ridge',
+    at: ways[way],
     board: 'board.ridge',
   })),
-  ...(['twoPoint', 'choked', 'one'] as const).map((hitch): Shape => ({
-    type: 'hookOn',
-    hitch,
-    tagLine: true,
-  })),
-  ...([1, 2] as const).map((at): Shape => ({
-    type: 'setPost',
-    at,
-    height: postHeight(level),
-    fixed: 'both',
-  })),
+  ...([1, 2] as const).flatMap((at) =>
+    postHeights(level).map((height): Shape => ({ type: 'setPost', at, height, fixed: 'both' })),
+  ),
   ...(['A', 'B', 'both'] as const).flatMap((end): readonly Shape[] => [
     { type: 'raise', end, by: 0 },
     { type: 'shift', member: 'ridge', at: end, by: 0 },
   ]),
-  ...(['hoist', 'lower', 'stop', 'swing'] as const).map((sign): Shape => ({ type: 'signal', sign, by: 0 })),
   { type: 'trim', member: 'board.ridge', cut: 'end', by: 0 },
+  ...(level.machine ? machineShapes : []),
+];
+
+const machineShapes: readonly Shape[] = [
+  { type: 'agree', topic: 'signals', value: 'standard' },
+  ...(['twoPoint', 'choked', 'one'] as const).map((hitch): Shape => ({
+    type: 'hookOn',
+    hitch,
+    tagLine: hitch !== 'one',
+  })),
+  ...(['hoist', 'lower'] as const).map((sign): Shape => ({ type: 'signal', sign, by: 0 })),
   { type: 'letGo' },
 ];

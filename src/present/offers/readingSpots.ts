@@ -1,103 +1,81 @@
 import { roofOf, stationsOf } from '../../core/level/layout';
 import type { Level } from '../../core/level/level';
-import type { ToolId } from '../../core/instruments/tool';
+import { plateSpots } from '../../core/level/planted';
 import { ends, sides } from '../../core/roof/side';
 import { rafterId } from '../../core/site/ids';
 import { figuredTop } from '../../core/site/posed';
 import type { Observation } from '../../core/site/observe';
-import type { Offer, Spot } from './offer';
+import type { Offer, ReadAt, Spot } from './offer';
+import { readAt } from './readAt';
 
-/** Places where a tool shows something now: what cannot be reached or is not built yet is not there. */
-
-type At = { readonly tool: ToolId; readonly at: string; readonly from?: string };
-
-/** A reading spot, when the tool shows anything there. */
-const spot = (
-  seen: Observation,
-  reading: At,
-  more: { readonly member: string; readonly start?: number; readonly signed?: boolean },
-): readonly Spot[] => {
-  const shown = seen.look(reading);
-  if (shown === undefined) return [];
-  const picker: Offer['picker'] =
-    reading.tool === 'eye' && reading.at !== 'punch'
-      ? {
-          kind: 'choice',
-          label: ['act', 'see'],
-          options: ['clean', 'crownDown', 'split', 'twist'].map((value) => ({
-            value,
-            label: ['seen', value],
-          })),
-        }
-      : { kind: 'reading', start: more.start ?? 0, signed: more.signed ?? false };
-  const read: Offer = {
-    id: 'read',
-    label: ['act', 'read'],
-    picker,
-    act: (said) => ({ type: 'read', ...reading, said }),
-  };
-  const id = `${reading.tool}@${reading.at}${reading.from === undefined ? '' : `@${reading.from}`}`;
-  return [{ id, member: more.member, offers: [read], reading }];
-};
+/** Everything that can be read, tool by tool and each in walking order. One hand of the rail may hold two tools. */
 
 const whole = (value: number): number => Math.floor(value);
 const numbers = (level: Level): readonly number[] => stationsOf(level).map((_, i) => i + 1);
 
+/** A tape is hooked, or held at its inch mark so that its hook has no say. */
+const taped = { usual: 'hooked', others: ['inch'] } as const;
+const tapedAlong = { usual: 'hooked', others: ['inch', 'last'] } as const;
+
 export const tapeSpots = (seen: Observation): readonly Spot[] => {
-  const { level } = seen;
-  const { span, length, ridge } = level.plan;
-  const diagonal = whole(Math.sqrt(span * span + length * length));
-  const figured = roofOf(level);
+  const { span, length } = seen.level.plan;
+  const tape = (at: string, member: string, start: number): readonly Spot[] =>
+    readAt(seen, { tool: 'tape', at }, { member, start: whole(start), holds: taped });
   return [
-    ...['A', 'mid', 'B'].flatMap((at) =>
-      spot(seen, { tool: 'tape', at: `width.${at}` }, { member: 'plate.street', start: whole(span) }),
-    ),
+    ...plateSpots.flatMap((at) => tape(`width.${at}`, 'plate.street', span)),
     ...['1', '2'].flatMap((which) =>
-      spot(seen, { tool: 'tape', at: `diagonal.${which}` }, { member: 'plate.yard', start: diagonal }),
+      tape(`diagonal.${which}`, 'plate.yard', Math.sqrt(span * span + length * length)),
     ),
-    ...spot(
-      seen,
-      { tool: 'tape', at: 'board.ridge' },
-      { member: 'board.ridge', start: whole(figured.ridges[0]?.length ?? 0) },
-    ),
-    ...ends.flatMap((end) => [
-      ...spot(
-        seen,
-        { tool: 'tape', at: `ridge.${end}.height` },
-        { member: 'ridge', start: whole(figuredTop(level)) },
-      ),
-      ...spot(
-        seen,
-        { tool: 'tape', at: `ridge.${end}.centre` },
-        { member: 'ridge', start: whole(span / 2 - ridge.thickness / 2) },
-      ),
-    ]),
-    ...sides.flatMap((side) =>
-      numbers(level).flatMap((n) => [
-        ...spot(
-          seen,
-          { tool: 'tape', at: `layout.${side}.${n}` },
-          {
-            member: rafterId(side, n),
-            start: whole(
-              Math.max(0, (figured.layout.stations[n - 1] ?? 0) - level.plan.rafter.thickness / 2),
-            ),
-          },
-        ),
-        ...spot(
-          seen,
-          { tool: 'tape', at: `bay.${side}.${n}` },
-          { member: `block.${side}.${n}`, start: whole(level.plan.spacing - level.plan.rafter.thickness) },
-        ),
-      ]),
-    ),
+    ...tape('board.ridge', 'board.ridge', roofOf(seen.level).ridges[0]?.length ?? 0),
+    ...ridgeTapes(seen),
+    ...sides.flatMap((side) => rowTapes(seen, side)),
+    ...seen.boards.all.flatMap((board) => tape(`${board}.depth`, board, seen.level.plan.rafter.depth)),
   ];
+};
+
+/** Heights and centre of the ridge by tape, and its height by the story pole. */
+const ridgeTapes = (seen: Observation): readonly Spot[] => {
+  const { span, ridge } = seen.level.plan;
+  return ends.flatMap((end) => [
+    ...readAt(
+      seen,
+      { tool: 'tape', at: `ridge.${end}.height` },
+      { member: 'ridge', start: whole(figuredTop(seen.level)), holds: taped },
+    ),
+    ...readAt(seen, { tool: 'storyPole', at: `ridge.${end}.height` }, { member: 'ridge', signed: true }),
+    ...readAt(
+      seen,
+      { tool: 'tape', at: `ridge.${end}.centre` },
+      { member: 'ridge', start: whole(span / 2 - ridge.thickness / 2), holds: taped },
+    ),
+  ]);
+};
+
+const rowTapes = (seen: Observation, side: (typeof sides)[number]): readonly Spot[] => {
+  const { rafter, spacing } = seen.level.plan;
+  const { stations } = roofOf(seen.level).layout;
+  return numbers(seen.level).flatMap((n) => [
+    ...readAt(
+      seen,
+      { tool: 'tape', at: `layout.${side}.${n}` },
+      {
+        member: rafterId(side, n),
+        start: whole(Math.max(0, (stations[n - 1] ?? 0) - rafter.thickness / 2)),
+        holds: tapedAlong,
+      },
+    ),
+    ...readAt(
+      seen,
+      { tool: 'tape', at: `bay.${side}.${n}` },
+      { member: `block.${side}.${n}`, start: whole(spacing - rafter.thickness) },
+    ),
+  ]);
 };
 
 export const levelSpots = (seen: Observation): readonly Spot[] => [
   ...sides.flatMap((side) =>
-    ['A', 'mid', 'B'].flatMap((at) =>
-      spot(
+    plateSpots.flatMap((at) =>
+      readAt(
         seen,
         { tool: 'waterLevel', at: `plate.${side}.${at}` },
         { member: `plate.${side}`, signed: true },
@@ -105,43 +83,60 @@ export const levelSpots = (seen: Observation): readonly Spot[] => [
     ),
   ),
   ...ends.flatMap((from) =>
-    spot(seen, { tool: 'level', at: 'ridge', from }, { member: 'ridge', signed: true }),
+    readAt(seen, { tool: 'level', at: 'ridge', from }, { member: 'ridge', signed: true }),
   ),
-];
-
-export const stringReadings = (seen: Observation): readonly Spot[] => [
-  ...spot(seen, { tool: 'string', at: 'ridge.straight' }, { member: 'ridge', signed: true }),
-  ...sides.flatMap((side) =>
-    spot(seen, { tool: 'string', at: `plate.${side}.mid` }, { member: `plate.${side}`, signed: true }),
-  ),
-  ...sides.flatMap((side) =>
-    numbers(seen.level).flatMap((n) =>
-      spot(seen, { tool: 'string', at: `plane.${side}.${n}` }, { member: rafterId(side, n) }),
+  ...ends.flatMap((end) =>
+    readAt(
+      seen,
+      { tool: 'bob', at: `ridge.${end}.plumb` },
+      { member: 'ridge', signed: true, holds: { usual: 'swinging', others: ['still'] } },
     ),
   ),
 ];
+
+export const stringReadings = (seen: Observation): readonly Spot[] => {
+  const along = (tool: 'string' | 'straightedge', signed: boolean): readonly Spot[] =>
+    sides.flatMap((side) =>
+      numbers(seen.level).flatMap((n) =>
+        readAt(seen, { tool, at: `plane.${side}.${n}` }, { member: rafterId(side, n), signed }),
+      ),
+    );
+  return [
+    ...readAt(seen, { tool: 'string', at: 'ridge.straight' }, { member: 'ridge', signed: true }),
+    ...sides.flatMap((side) =>
+      readAt(seen, { tool: 'string', at: `plate.${side}.mid` }, { member: `plate.${side}`, signed: true }),
+    ),
+    ...along('string', false),
+    ...along('straightedge', true),
+  ];
+};
 
 export const ruleSpots = (seen: Observation): readonly Spot[] =>
   sides.flatMap((side) =>
     numbers(seen.level).flatMap((n) => {
       const id = rafterId(side, n);
+      const rule = (at: string, member: string): readonly Spot[] =>
+        readAt(seen, { tool: 'rule', at }, { member });
       return [
-        ...['heel', 'heelCut', 'ridge', 'ridgeTop'].flatMap((kind) =>
-          spot(seen, { tool: 'rule', at: `${kind}:${id}` }, { member: id }),
-        ),
-        ...spot(
-          seen,
-          { tool: 'rule', at: `blockEnd:block.${side}.${n}.far` },
-          { member: `block.${side}.${n}` },
-        ),
+        ...['heel', 'heelCut', 'ridge', 'ridgeTop'].flatMap((kind) => rule(`${kind}:${id}`, id)),
+        ...rule(`blockEnd:block.${side}.${n}.far`, `block.${side}.${n}`),
       ];
     }),
   );
 
-export const patternSpots = (seen: Observation): readonly Spot[] =>
-  seen.boards.all.flatMap((board) =>
-    spot(seen, { tool: 'pattern', at: board }, { member: board, signed: true }),
-  );
+/** The pattern over the whole pile, then the square. */
+export const patternSpots = (seen: Observation): readonly Spot[] => [
+  ...seen.boards.all.flatMap((board) =>
+    readAt(seen, { tool: 'pattern', at: board }, { member: board, signed: true }),
+  ),
+  ...seen.boards.all.flatMap((board) =>
+    readAt(
+      seen,
+      { tool: 'square', at: board },
+      { member: board, signed: true, holds: { usual: 'oneWay', others: ['turned'] } },
+    ),
+  ),
+];
 
 const calls = ['sound', 'swap', 'turn', 'mend'] as const;
 
@@ -156,18 +151,24 @@ const judge = (subject: string): Offer => ({
   act: (call) => ({ type: 'judge', subject, call: call as (typeof calls)[number] }),
 });
 
-/** Boards and walls are looked at and called; the round with the punch list ends the job. */
-export const lookSpots = (seen: Observation): readonly Spot[] => [
-  ...sides.map((side): Spot => ({
-    id: `judge@plate.${side}`,
-    member: `plate.${side}`,
-    offers: [judge(`plate.${side}`)],
-  })),
-  ...[...seen.boards.all, 'board.ridge' as const].flatMap((board) =>
-    spot(seen, { tool: 'eye', at: board }, { member: board }).map((so) => ({
-      ...so,
-      offers: [...so.offers, judge(board)],
-    })),
-  ),
-  ...spot(seen, { tool: 'eye', at: 'punch' }, { member: 'site' }),
-];
+/** Boards and walls are looked at and called, lines are sighted along; the round with the punch list ends the job. */
+export const lookSpots = (seen: Observation): readonly Spot[] => {
+  const sight = (at: string, member: string): readonly Spot[] => {
+    const reading: ReadAt = { tool: 'eye', at };
+    return readAt(seen, reading, { member, signed: true });
+  };
+  return [
+    ...sides.flatMap((side): readonly Spot[] => [
+      { id: `judge@plate.${side}`, member: `plate.${side}`, offers: [judge(`plate.${side}`)] },
+      ...sight(`plate.${side}.mid`, `plate.${side}`),
+    ]),
+    ...[...seen.boards.all, 'board.ridge' as const].flatMap((board) =>
+      readAt(seen, { tool: 'eye', at: board }, { member: board }).map((so) => ({
+        ...so,
+        offers: [...so.offers, judge(board)],
+      })),
+    ),
+    ...sight('ridge.straight', 'ridge'),
+    ...readAt(seen, { tool: 'eye', at: 'punch' }, { member: 'site' }),
+  ];
+};

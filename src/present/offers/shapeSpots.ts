@@ -53,30 +53,33 @@ const wallSpot = (side: Side, at: string): Spot => {
   return { id: wall, member: wall, offers: [mend('shim'), mend('plane'), mend('pull')] };
 };
 
-const stretch = (seen: Observation, side: Side): readonly Offer[] => {
+/** From end rafter to end rafter of a side, on blocks or on the work itself; undefined before both stand. */
+const pull = (seen: Observation, side: Side): ((id: string, off: number) => Offer) | undefined => {
   const last = stationsOf(seen.level).length;
   const [from, to] = [rafterId(side, 1), rafterId(side, last)];
-  if (seen.members[from] === undefined || seen.members[to] === undefined) return [];
-  return [
-    {
-      id: 'stretch',
-      label: ['act', 'stretch'],
-      act: () => ({ type: 'line', kind: 'string', from, to, off: gaugeBlock }),
-    },
-  ];
+  if (seen.members[from] === undefined || seen.members[to] === undefined) return undefined;
+  return (id, off) => ({
+    id,
+    label: ['act', id],
+    act: () => ({ type: 'line', kind: 'string', from, to, off }),
+  });
+};
+
+const stringOffers = (seen: Observation, side: Side): readonly Offer[] => {
+  const pulled = pull(seen, side);
+  const hangs = seen.site.lines[`string.${side}`];
+  if (!hangs) return pulled ? [pulled('stretch', gaugeBlock), pulled('stretchBare', 0)] : [];
+  const down: Offer = {
+    id: 'takeOut',
+    label: ['act', 'takeDown'],
+    act: () => ({ type: 'takeOut', member: `string.${side}` }),
+  };
+  return pulled ? [pulled('pullAgain', hangs.off), down] : [down];
 };
 
 export const stretchSpots = (seen: Observation): readonly Spot[] =>
   sides.flatMap((side) => {
-    const offers = seen.site.lines[`string.${side}`]
-      ? [
-          {
-            id: 'takeOut',
-            label: ['act', 'takeOut'],
-            act: () => ({ type: 'takeOut' as const, member: `string.${side}` as const }),
-          },
-        ]
-      : stretch(seen, side);
+    const offers = stringOffers(seen, side);
     return offers.length === 0 ? [] : [{ id: `string.${side}`, member: `string.${side}`, offers }];
   });
 

@@ -62,19 +62,28 @@ export const jointName = (words: Messages, joint: string): string => {
   return `${name}, ${plain[kind] ?? ''}`;
 };
 
+type ReadAs = { readonly tool: string; readonly at: string; readonly from?: string };
+
+/** What was read, and how the tool was held where that makes a difference. */
+export const heldName = (words: Messages, reading: ReadAs): string => {
+  const place = readingName(words, reading);
+  const { hold } = words.trade;
+  const { from } = reading;
+  return from !== undefined && from in hold ? `${place}, ${hold[from as keyof typeof hold]}` : place;
+};
+
 /** What a place to read at is called. `from` is the end a level's mark lies toward. */
-export const readingName = (
-  words: Messages,
-  { tool, at, from }: { readonly tool: string; readonly at: string; readonly from?: string },
-): string => {
+export const readingName = (words: Messages, { tool, at, from }: ReadAs): string => {
   const { place, side: sides, end } = words.trade;
   const parts = at.split('.');
   const { station = 0, side } = placeOf(at);
   const where = side ? sides[side] : '';
   const spot = (word: string): string => (word === 'mid' ? place.mid : word);
   if (at === 'punch') return place.punch;
-  if (tool === 'eye') return place.eye(memberName(words, at));
-  if (tool === 'pattern') return place.pattern(memberName(words, at));
+  if (tool === 'eye') return sightName(words, at, where);
+  if (tool === 'pattern' || tool === 'square') return place[tool](memberName(words, at));
+  if (tool === 'bob' || tool === 'storyPole') return place[tool](end[parts[1] as End]);
+  if (parts[2] === 'depth') return place.depth(memberName(words, at));
   if (tool === 'level') return place.ridgeLevel(end[from === 'B' ? 'B' : 'A']);
   if (at === 'board.ridge') return place.ridgeLength;
   if (at.includes(':')) return gapName(words, at);
@@ -91,10 +100,21 @@ export const readingName = (
     case 'bay':
       return place.bay(station, where);
     case 'plane':
-      return place.plane(station, where);
+      return place[tool === 'straightedge' ? 'overThree' : 'plane'](station, where);
     default:
-      return tool === 'string' ? place.plateStraight(where) : place.plateHeight(where, spot(parts[2] ?? ''));
+      if (tool === 'string') return place.plateStraight(where);
+      return at === waterMark ? place.together : place.plateHeight(where, spot(parts[2] ?? ''));
   }
+};
+
+/** Where the water level starts: both its ends are held together there. */
+const waterMark = 'plate.street.A';
+
+const sightName = (words: Messages, at: string, where: string): string => {
+  const { place } = words.trade;
+  if (at === 'ridge.straight') return place.sightRidge;
+  if (at.startsWith('plate.')) return place.sightPlate(where);
+  return place.eye(memberName(words, at));
 };
 
 const gapName = (words: Messages, at: string): string => {

@@ -55,9 +55,12 @@ const readAt = (
     .filter((r) => r.tool === tool && r.at === at && (from === undefined || r.from === from))
     .at(-1);
   if (last === undefined) return '';
-  return typeof last.said === 'number'
-    ? readingText(words, last.said, units)
-    : pick(words.trade.seen, last.said);
+  if (typeof last.said === 'string') return pick(words.trade.seen, last.said);
+  const said = readingText(words, last.said, units);
+  const { held } = words.trade;
+  return last.from !== undefined && last.from in held
+    ? `${said} ${held[last.from as keyof typeof held]}`
+    : said;
 };
 
 const calledAs = (words: Messages, call: string | undefined): string =>

@@ -2,6 +2,8 @@ import { css } from '../ink/color';
 import { palettes, type Theme } from '../ink/palette';
 import { pencil, inkOn, type Ink, type Point } from '../ink/pencil';
 
+import { dryChecks, endPaint, gradeStamp, knotAt, woodColor, type Face } from './drawMarks';
+
 /** Somebody sights along a rafter lying on its edge: near end large, far end small, so that a crown shows. */
 
 export type EyeInto = { readonly canvas: HTMLCanvasElement; readonly ratio: number; readonly theme: Theme };
@@ -37,7 +39,8 @@ export const drawEye = ({ canvas, ratio, theme }: EyeInto, seen: string): void =
   const bow = seen === 'crownDown' ? -lie.crown : lie.crown * 0.28;
   const board: Board = { width, height, bow, twist: seen === 'twist' ? lie.twist : 0 };
   const steps = Array.from({ length: 41 }, (_, i) => edgeAt(board, i / 40));
-  fillFace(ink, { steps, color: css(theme === 'day' ? [228, 190, 137] : [150, 114, 75]) });
+  const batch = seen === 'otherBatch' ? 'other' : 'own';
+  fillFace(ink, { steps, color: woodColor(theme, batch) });
   const lines = { ink, ratio, color: palette.edge };
   grain(lines, board);
   edge(
@@ -49,7 +52,12 @@ export const drawEye = ({ canvas, ratio, theme }: EyeInto, seen: string): void =
     steps.map(({ low }) => low),
   );
   notch(lines, board, css(palette.deck));
+  const face: Face = { ink, ratio, theme, at: (along, across) => between(edgeAt(board, along), across) };
+  endPaint(face, batch);
+  gradeStamp(face, seen === 'lowGrade' ? 'No. 3' : 'No. 2');
   if (seen === 'split') crack(lines, board);
+  if (seen === 'knot') knotAt(face, face.at(notchAt + 0.025, 0.6));
+  if (seen === 'otherBatch') dryChecks(face);
   sightLine(lines, board, palette.chalk);
 };
 

@@ -3,13 +3,30 @@ import { palettes } from '../ink/palette';
 import { drawPiece, edgePiece, toX, toY, type Scaled } from '../closeUp/board';
 import type { Into } from '../closeUp/drawJoint';
 import { drawTicks } from '../closeUp/steel';
+import { drawHops, drawInchHeld } from './drawStart';
+import type { ReadingPicture } from './readingPicture';
+import { partsOf } from './scaledFor';
+import { within } from './within';
 
 /** How wide the blade is, inches: a common 1-inch tape. */
 const blade = 1;
 const foot = 12;
 
+type Taped = Extract<ReadingPicture, { tool: 'tape' }>;
+
+/** A tape that is hooked alone; held otherwise, with its other end small beside it. */
+export const drawTape = (view: Scaled, into: Into, picture: Taped): void => {
+  const { whole, near } = partsOf(into, picture);
+  const { from } = picture;
+  if (from !== undefined)
+    within(view.ink, whole, () =>
+      from === 'inch' ? drawInchHeld(view, whole) : drawHops(view, whole, into.words.sum),
+    );
+  within(view.ink, near, () => drawBlade(view, near, picture));
+};
+
 /** The blade over the work's edge: the number to read is where the edge cuts the ticks. Hook far to the left. */
-export const drawTape = (view: Scaled, { area }: Into, shown: number): void => {
+const drawBlade = (view: Scaled, area: Into['area'], { shown, from }: Taped): void => {
   const { k } = view;
   const far: Scaled = { ...view, zero: [view.zero[0] - shown * k, view.zero[1]] };
   const [left, right] = [(area.x - far.zero[0]) / k, (area.x + area.width - far.zero[0]) / k];
@@ -34,7 +51,7 @@ export const drawTape = (view: Scaled, { area }: Into, shown: number): void => {
     numbers: () => '',
   });
   numbers(far, { left, right, deep });
-  if (left < 0.2) hook(far);
+  if (left < 0.2 && from !== 'inch') hook(far);
 };
 
 /** Where a tape's numbers stand over the edge of its blade, as shares of its width: inches, then feet and inches. */
@@ -71,8 +88,8 @@ const numbers = (view: Scaled, { left, right, deep }: Sight): void => {
   ink.textBaseline = 'middle';
   ink.textAlign = 'right';
   for (let inch = Math.max(1, Math.ceil(left)); inch <= Math.floor(right); inch++) {
-    const x = toX(view, inch) - 0.05 * k;
-    const size = Math.max(18 * ratio, 0.2 * deep);
+    const x = toX(view, inch) - 0.03 * k;
+    const size = Math.max(18 * ratio, Math.min(32 * ratio, 0.2 * deep));
     ink.font = `700 ${size.toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
     const wide = ink.measureText(String(inch)).width;
     if (x - wide < toX(view, left)) continue;

@@ -3,6 +3,8 @@ import { palettes } from '../ink/palette';
 import { toX, toY, type Scaled } from '../closeUp/board';
 import { drawPlate, drawTicks } from '../closeUp/steel';
 import { put, slab } from './drawAcross';
+import type { Area } from '../overview/fit';
+import { standRule } from './standRule';
 import type { ReadingPicture } from './readingPicture';
 
 /** Tools read on a rule that stands up: a string crosses it, a plate's edge, or water stands beside the mark. */
@@ -30,11 +32,14 @@ const drawRule = (view: Scaled, from: number, number: (inch: number) => string):
 
 export const drawUpright = (
   view: Scaled,
+  area: Area,
   picture: Extract<ReadingPicture, { tool: 'string' | 'waterLevel' }>,
 ): void => {
   if (picture.tool === 'waterLevel') {
-    drawRule(view, -1.95, (inch) => String(Math.abs(inch)));
-    drawWater(view, picture.shown);
+    standRule(view, area, { at: rule.at, low: -100 });
+    const wide = Math.min(hose.wide, (area.width * hose.most) / view.k);
+    if (picture.together) drawWater(view, { shown: 0, from: hose.to - 2.3 * wide, wide });
+    drawWater(view, { shown: picture.shown, from: hose.to - wide, wide });
   } else if (picture.over === 'plate') drawAlongPlate(view, picture);
   else drawOverRafter(view, picture);
 };
@@ -68,7 +73,9 @@ const drawAlongPlate = (view: Scaled, { shown, nominal }: Strung): void => {
   ]);
 };
 
+/** A gauge block under the string; none where it lies on the work. */
 const drawBlock = (view: Scaled, nominal: number): void => {
+  if (nominal <= 0) return;
   put(view, {
     outline: slab([-1.15, -0.4], [0, nominal]),
     seed: 55,
@@ -93,10 +100,15 @@ const drawLine = (view: Scaled, points: readonly (readonly [number, number])[]):
   }
 };
 
+/** How wide a hose is and where its right side stands, inches; the most of the picture's width it takes. Ours. */
+const hose = { wide: 0.55, to: -0.16, most: 0.17 };
+
+type Water = { readonly shown: number; readonly from: number; readonly wide: number };
+
 /** A clear hose: the water's lower curve stands at the reading. */
-const drawWater = (view: Scaled, shown: number): void => {
+const drawWater = (view: Scaled, { shown, from, wide }: Water): void => {
   const { ink, ratio, k, theme } = view;
-  const [x0, x1] = [toX(view, -0.75), toX(view, -0.2)];
+  const [x0, x1] = [toX(view, from), toX(view, from + wide)];
   const y = toY(view, shown);
   ink.save();
   ink.fillStyle = theme === 'night' ? 'rgba(120,150,170,.45)' : 'rgba(96,132,158,.4)';
@@ -118,7 +130,7 @@ const drawWater = (view: Scaled, shown: number): void => {
   ink.lineWidth = 1.2 * ratio;
   ink.beginPath();
   ink.moveTo(x1, y);
-  ink.lineTo(toX(view, 0.5), y);
+  ink.lineTo(toX(view, rule.at), y);
   ink.stroke();
   ink.restore();
 };

@@ -14,6 +14,11 @@ export type DrawingWords = {
   readonly nail: string;
   /** Under a lens: "each tick is". */
   readonly eachTick: string;
+  /** Beside a tape that was put from rafter to rafter: what it shows is a sum. */
+  readonly sum: string;
+  /** The side a bow is sighted to: of the ridge, of a plate. */
+  readonly yard: string;
+  readonly outward: string;
   /** A spot for a joint's name and how it is looked at. */
   readonly joint?: { readonly title: string; readonly from: string };
 };

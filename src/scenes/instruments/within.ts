@@ -1,0 +1,33 @@
+import { css } from '../ink/color';
+import { palettes, type Theme } from '../ink/palette';
+import type { Ink, Point } from '../ink/pencil';
+import type { Area } from '../overview/fit';
+
+/** Draws inside one part of a picture only. */
+export const within = (ink: Ink, { x, y, width, height }: Area, draw: () => void): void => {
+  ink.save();
+  ink.beginPath();
+  ink.rect(x, y, width, height);
+  ink.clip();
+  draw();
+  ink.restore();
+};
+
+/** Light that comes through between two faces. */
+export const lightIn = (theme: Theme): string => (theme === 'night' ? '#fff0cd' : '#ffffff');
+
+type Spotted = { readonly ink: Ink; readonly theme: Theme; readonly ratio: number };
+
+/** A pencil ring round the spot that the picture beside shows large. */
+export const ringAt = ({ ink, theme, ratio }: Spotted, [x, y]: Point): void => {
+  for (const [width, color] of [
+    [4.5, css(palettes[theme].casing, 0.8)],
+    [1.8, css(palettes[theme].chalk)],
+  ] as const) {
+    ink.strokeStyle = color;
+    ink.lineWidth = width * ratio;
+    ink.beginPath();
+    ink.arc(x, y, 10 * ratio, 0, 7);
+    ink.stroke();
+  }
+};
