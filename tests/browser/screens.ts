@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { play } from '../../src/core/hands/play';
+import type { Hold } from '../../src/core/instruments/tool';
 import type { Action } from '../../src/core/site/action';
 import type { Tool } from '../../src/present/offers/toolset';
 import type { StageView } from '../../src/present/stagePort';
@@ -29,6 +30,9 @@ const tackedAt =
   (action: Action): boolean =>
     action.type === 'tack' && action.joint === joint;
 
+/** The button that takes a tool up in another way. */
+const hold = (from: Hold): string => `.act > .choice [data-value="read.${from}"]`;
+
 /** The table of screens. */
 export const screens: readonly Screen[] = [
   { name: 'start', go: 'start' },
@@ -39,11 +43,17 @@ export const screens: readonly Screen[] = [
     through: readAt('board.1'),
     show: { tool: 'pattern', spot: 'pattern@board.1' },
   },
+  { name: 'square', show: { tool: 'pattern', spot: 'square@board.1' } },
+  { name: 'together', show: { tool: 'level', spot: 'waterLevel@plate.street.A' } },
+  { name: 'depth', show: { tool: 'tape', spot: 'tape@board.1.depth' }, press: hold('inch') },
   {
     name: 'tape',
     through: readAt('ridge.A.height'),
     show: { tool: 'tape', spot: 'tape@ridge.A.height' },
   },
+  { name: 'pole', show: { tool: 'tape', spot: 'storyPole@ridge.A.height' } },
+  { name: 'bob', show: { tool: 'level', spot: 'bob@ridge.A.plumb' } },
+  { name: 'sight', show: { tool: 'look', spot: 'eye@ridge.straight' } },
   {
     name: 'joint',
     through: tackedAt('heel:rafter.street.1'),
@@ -56,6 +66,12 @@ export const screens: readonly Screen[] = [
   },
   { name: 'section', show: { tool: 'set', spot: 'block.street.4', view: 'section' } },
   { name: 'side', show: { view: 'side' } },
+  {
+    name: 'straightedge',
+    through: tackedAt('ridge:rafter.street.8'),
+    show: { tool: 'string', spot: 'straightedge@plane.street.4', view: 'overview' },
+  },
+  { name: 'added', show: { tool: 'tape', spot: 'tape@layout.street.5' }, press: hold('last') },
   { name: 'settings', show: { view: 'overview' }, press: 'header .btn:nth-last-of-type(2)' },
   { name: 'debrief', through: ({ type }) => type === 'handOver', go: 'debrief' },
 ];

@@ -32,7 +32,7 @@ export const endPaint = ({ ink, at }: Face, batch: keyof typeof paints): void =>
 };
 
 /** Where the stamp stands along the board and across it. */
-const stampAt = { from: 0.075, to: 0.155, top: 0.3, low: 0.7 };
+const stampAt = { from: 0.075, to: 0.155, top: 0.12, low: 0.48 };
 
 /** The grade's number alone: whose stamp it is does not matter here. */
 export const gradeStamp = ({ ink, ratio, theme, at }: Face, grade: string): void => {
@@ -69,11 +69,11 @@ export const knotAt = ({ ink, ratio, theme }: Face, [x, y]: Point): void => {
 
 /** Checks a board has that dried fast: short cracks from its end along the grain. Share across, and how far along. */
 const checks = [
-  [0.16, 0.13],
-  [0.36, 0.2],
-  [0.5, 0.09],
-  [0.66, 0.17],
-  [0.84, 0.12],
+  [0.56, 0.11],
+  [0.66, 0.2],
+  [0.75, 0.08],
+  [0.83, 0.16],
+  [0.92, 0.1],
 ] as const;
 
 export const dryChecks = ({ ink, ratio, at }: Face): void => {

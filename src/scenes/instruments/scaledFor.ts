@@ -61,7 +61,7 @@ const spanOf = (picture: ReadingPicture): (Span & { readonly way: 'across' | 'up
   const gap = Math.abs(shown);
   switch (tool) {
     case 'square':
-      return { way: 'across', low: -0.3, high: gap + 0.4, read: gap };
+      return { way: 'across', low: -0.1, high: Math.max(0.35, gap + 0.15), read: gap };
     case 'bob':
       return { way: 'across', low: Math.min(0, shown) - 0.5, high: Math.max(0, shown) + 0.5, read: shown };
     case 'straightedge':

@@ -14,7 +14,7 @@ export const within = (ink: Ink, { x, y, width, height }: Area, draw: () => void
 };
 
 /** Light that comes through between two faces. */
-export const lightIn = (theme: Theme): string => (theme === 'night' ? '#fff0cd' : '#ffffff');
+export const lightIn = (theme: Theme): string => (theme === 'night' ? '#fff0cd' : '#ffeeb2');
 
 type Spotted = { readonly ink: Ink; readonly theme: Theme; readonly ratio: number };
 
