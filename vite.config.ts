@@ -27,6 +27,7 @@ const wholeJobs = [
   'tests/present/strip.test.ts',
   'tests/score/checked.test.ts',
   'tests/site/balance.test.ts',
+  'tests/site/driftLessons.test.ts',
   'tests/site/frameLessons.test.ts',
   'tests/tt/**/*.test.ts',
 ];

@@ -17,7 +17,8 @@ export const framed = (level: Level): Attempt => {
   return { ...start, site: eventsOf(ideal).reduce(evolve, start.site) };
 };
 
-const eventsOf = (level: Level): readonly SiteEvent[] => {
+/** The events of a frame in its figured place. */
+export const eventsOf = (level: Level): readonly SiteEvent[] => {
   const marks = stationsOf(level);
   const on = { A: 0, B: 0 };
   return [
