@@ -24,8 +24,9 @@ type WorkProps = {
 export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
   const words = wordsOf(desk);
   const { units } = useSignal(desk.settings);
-  const [offerAt, setOffer] = useState(0);
-  const offer = spot.offers[Math.min(offerAt, spot.offers.length - 1)] as Offer;
+  const [chosen, setOffer] = useState<string>();
+  // What was chosen before may be gone with the act: then the first is taken up, not what came into its place.
+  const offer = (spot.offers.find(({ id }) => id === chosen) ?? spot.offers[0]) as Offer;
   const [picks, setPicks] = useState<Readonly<Record<string, Picked>>>({});
   const usual = usualPick(offer);
   const kept = picks[offer.id];
@@ -44,7 +45,7 @@ export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
           label={words.ui.site.acts}
           options={spot.offers.map((one) => ({ value: one.id, text: labelText(words, one.label) }))}
           value={offer.id}
-          set={(id) => setOffer(spot.offers.findIndex((one) => one.id === id))}
+          set={setOffer}
         />
       )}
       {offer.picker && (

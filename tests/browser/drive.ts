@@ -42,33 +42,45 @@ const picksOf = ({ picker }: Offer, action: Action): readonly Picked[] => {
   return numbers.flatMap((value) => [value, -value]).filter((value) => value >= least && value <= most);
 };
 
-const pointerStrides = [
-  [1, 5],
-  [-1, 0],
-  [1 / 4, 4],
-  [-1 / 4, 1],
-  [1 / 16, 3],
-  [-1 / 16, 2],
+/** What is on the buttons that change a number. A coarse reading has no sixteenths. */
+const strides = [
+  [1, '+1'],
+  [-1, '−1'],
+  [1 / 4, '+¼'],
+  [-1 / 4, '−¼'],
+  [1 / 16, '+1⁄16'],
+  [-1 / 16, '−1⁄16'],
 ] as const;
 
 const startOf = ({ picker }: Offer): number => (picker && picker.kind !== 'choice' ? picker.start : 0);
 
-export const actByPointer = async (page: Page, { tool, spot, offer, pick }: Found): Promise<void> => {
-  await page.click(`[data-tool="${tool}"]`);
-  await page.click(`[data-spot="${spot.id}"]`);
-  if (spot.offers.length > 1) await page.click(`.act > .choice [data-value="${offer.id}"]`);
-  if (offer.picker?.kind === 'choice') await page.click(`.picker [data-value="${pick}"]`);
+/** One press of what a selector finds. */
+type Press = (selector: string) => Promise<void>;
+
+const actBy = async (press: Press, { tool, spot, offer, pick }: Found, open?: string): Promise<void> => {
+  await press(`[data-tool="${tool}"]`);
+  if (open !== undefined) await press(open);
+  await press(`[data-spot="${spot.id}"]`);
+  if (spot.offers.length > 1) await press(`.act > .choice [data-value="${offer.id}"]`);
+  if (offer.picker?.kind === 'choice') await press(`.picker [data-value="${pick}"]`);
   else if (offer.picker) {
     let left = Math.round((Number(pick) - startOf(offer)) * 16);
-    for (const [by, button] of pointerStrides) {
+    for (const [by, button] of strides) {
       while (left !== 0 && Math.sign(by) === Math.sign(left) && Math.abs(left) >= Math.abs(by) * 16) {
-        await page.click(`.picker .steps .btn >> nth=${button}`);
+        await press(`.picker .steps .btn:text-is("${button}")`);
         left -= by * 16;
       }
     }
   }
-  await page.click('#main-act');
+  await press('#main-act');
 };
+
+export const actByPointer = (page: Page, found: Found): Promise<void> =>
+  actBy((selector) => page.click(selector), found);
+
+/** On a phone, where one place is shown and the list opens at a touch. */
+export const actByTouch = (page: Page, found: Found): Promise<void> =>
+  actBy((selector) => page.tap(selector), found, '.stepper .here');
 
 const keyStrides = [
   [1, 'PageUp'],
