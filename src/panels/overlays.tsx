@@ -114,6 +114,9 @@ const Erase = ({ desk }: { readonly desk: Desk }) => {
   );
 };
 
+/** Tools whose names are not said elsewhere. */
+const glossaryTools = ['waterLevel', 'bob', 'square', 'straightedge', 'storyPole', 'pattern'] as const;
+
 /** Terms as pairs, each in both languages. */
 const WordsPanel = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
@@ -130,6 +133,7 @@ const WordsPanel = ({ desk }: { readonly desk: Desk }) => {
     [en.trade.tool.tack, es.trade.tool.tack],
     [en.trade.tool.nail, es.trade.tool.nail],
     [en.trade.tool.draw, es.trade.tool.draw],
+    ...glossaryTools.map((tool) => [en.trade.finder[tool], es.trade.finder[tool]] as const),
     [en.trade.fault.crownDown, es.trade.fault.crownDown],
     [en.trade.fault.splitAtNotch, es.trade.fault.splitAtNotch],
     [en.ui.talk.figures.plumbCut, es.ui.talk.figures.plumbCut],

@@ -59,26 +59,41 @@ const doneText = (words: Messages, action: Action, units: Units): string => {
     case 'handOver':
       return words.ui.site.handed;
     default:
-      return caption.did(pick(act, labels[action.type] ?? action.type));
+      return caption.did(pick(act, labelOf(action)));
   }
 };
 
 const labels: Readonly<Partial<Record<Action['type'], string>>> = {
   mark: 'mark',
-  mendWall: 'shim',
   draw: 'draw',
   hookOn: 'hook',
   stand: 'stand',
   signal: 'signal',
   setPost: 'post',
-  raise: 'raise',
-  shift: 'toYard',
   brace: 'brace',
   letGo: 'letGo',
-  line: 'snap',
   swap: 'swap',
-  takeOut: 'takeOut',
   carryOn: 'carryOn',
+};
+
+/** The words of an act by what it came to: which way, with what. */
+const labelOf = (action: Action): string => {
+  switch (action.type) {
+    case 'mendWall':
+      return action.how;
+    case 'raise':
+      return action.by < 0 ? 'lower' : 'raise';
+    case 'shift':
+      if (action.member === 'ridge') return action.by < 0 ? 'toStreet' : 'toYard';
+      return action.by < 0 ? 'toA' : 'toB';
+    case 'line':
+      if (action.kind === 'chalk') return 'snap';
+      return action.off === 0 ? 'stretchBare' : 'stretch';
+    case 'takeOut':
+      return /^(string|chalk)/.test(action.member) ? 'takeDown' : 'takeOut';
+    default:
+      return labels[action.type] ?? action.type;
+  }
 };
 
 /** The line that stands when a page opens on a run. */
