@@ -167,11 +167,11 @@ const rafterOf = (standing: Standing, id: RafterId): GableRafter => {
   };
 };
 
-/** Crown, twist and wood of a board as it was found. */
-const ownShape = (standing: Standing, board: BoardId): Pick<GableRafter, 'crown' | 'twist' | 'wood'> => {
-  const { crown, twist, fault } = boardTruth(standing, board);
+/** Twist and wood of a board as it was found. Its crown turns neither end: the cuts were marked true to the line of its ends. */
+const ownShape = (standing: Standing, board: BoardId): Pick<GableRafter, 'twist' | 'wood'> => {
+  const { twist, fault } = boardTruth(standing, board);
   const turned = twist / standing.level.plan.rafter.depth;
-  return { crown, twist: turned, ...(fault === 'lowGrade' ? { wood: lowGrade } : {}) };
+  return { twist: turned, ...(fault === 'lowGrade' ? { wood: lowGrade } : {}) };
 };
 
 const fasteningOf = (site: SiteState, joint: JointId): Fastening => {
