@@ -43,12 +43,16 @@ const faultTold = (words: Messages, id: FaultId): readonly string[] => {
   if (!row) return [];
   const { trade, ui } = words;
   return [
-    ui.debrief.showsAs(
-      oneOf(
-        words,
-        row.shows.map((sign) => trade.symptom[sign]),
-      ),
-    ),
+    ...(row.shows.length === 0
+      ? []
+      : [
+          ui.debrief.showsAs(
+            oneOf(
+              words,
+              row.shows.map((sign) => trade.symptom[sign]),
+            ),
+          ),
+        ]),
     ui.debrief.foundBy(
       oneOf(
         words,

@@ -40,6 +40,8 @@ export const bareGable = (length: number): Gable => {
     supports: [],
     ties: [],
     braces: [],
+    blocks: [],
+    straps: [],
     lean: 1,
   };
 };

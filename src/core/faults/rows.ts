@@ -76,7 +76,7 @@ export const faults: readonly FaultRow<FaultId>[] = [
     ...board,
     id: 'lowGrade',
     looks: 'lowGrade',
-    shows: ['punch'],
+    shows: [],
     finds: ['eye'],
     calls: ['swap'],
     mends: ['swap'],

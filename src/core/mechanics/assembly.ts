@@ -15,7 +15,7 @@ export const lasting = (frame: Frame, given: Given): Equations => {
     addBlock(stiffness, { dofs, block });
     if (unstressed) addMisfit(load, { dofs, block, unstressed });
   }
-  const kept = new Set([...given.keys()].flatMap(({ links }) => links));
+  const kept = keptBy(given);
   frame.links.forEach((link, i) => {
     if (link.acts === 'both' && !kept.has(i)) addLink({ stiffness, load }, link);
   });
@@ -24,6 +24,13 @@ export const lasting = (frame: Frame, given: Given): Equations => {
       addForce(load, (frame.links[n] as Link).row, -(forces[i] as number));
     });
   return { stiffness, load };
+};
+
+/** Links whose force no longer depends on what moves. */
+export const keptBy = (given: Given): ReadonlyMap<number, number> => {
+  const kept = new Map<number, number>();
+  for (const [{ links }, forces] of given) links.forEach((n, i) => void kept.set(n, forces[i] as number));
+  return kept;
 };
 
 /** Room for all that touches in a frame, found once. */

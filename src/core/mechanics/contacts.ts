@@ -1,4 +1,4 @@
-import { lasting, pressedInto, type Equations, type Given } from './assembly';
+import { keptBy, lasting, pressedInto, type Equations, type Given } from './assembly';
 import { factored, solved, type Factored } from './factor';
 import { addForce, valueOf, type Frame, type Link } from './frame';
 import { copied } from './skyline';
@@ -23,7 +23,8 @@ const passesAlone = 200;
 /** Finds which faces touch: those that part let go, those that would pass through each other hold. */
 export const touching = (frame: Frame, given: Given): Rest => {
   const base = lasting(frame, given);
-  const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' ? [i] : []));
+  const kept = keptBy(given);
+  const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' && !kept.has(i) ? [i] : []));
   const closed = new Uint8Array(frame.links.length);
   for (const i of faces) closed[i] = touchesAtFirst(frame.links[i] as Link) ? 1 : 0;
   const matrix = copied(base.stiffness);

@@ -43,6 +43,18 @@ export const leastBearing = 1.5;
 /** Both ends of a tie or collar, each with three nails: lb/in along it, and the pounds at which an end gives. */
 export const tieEnd = { stiffness: 15_000, cap: 360 } as const;
 
+/** What of a nail still counts in a stick that is split where it goes in. Ours: half its wood is still whole. */
+export const splitShare = 1 / 2;
+
+/** Ends of a block that share the nails of its lower edge in the plate. */
+export const blockEnds = 2;
+
+/**
+ * A light strap over the ridge, inches and psi: ours but for the stiffness of steel, which any handbook has. `free` is what
+ * lies between the nearest nails on the two sides; each side has half of its nails.
+ */
+export const strapSteel = { width: 1.25, thick: 0.036, free: 12, stiffness: 29e6 } as const;
+
 /** A 2×4 brace with three nails an end: lb/in level, and the pounds at which it gives. */
 export const braceEnd = { stiffness: 2_300, cap: 300 } as const;
 

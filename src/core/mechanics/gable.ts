@@ -16,6 +16,8 @@ export type Gable = {
   readonly supports: readonly Support[];
   readonly ties: readonly GableTie[];
   readonly braces: readonly GableBrace[];
+  readonly blocks: readonly GableBlock[];
+  readonly straps: readonly GableStrap[];
   /** Which way the row leans by nature: the level push goes there. */
   readonly lean: 1 | -1;
   /** For what-if runs only: other nails than the usual rows. */
@@ -74,13 +76,11 @@ export type GableRafter = {
   readonly wood?: Wood;
 };
 
-/** Nails home and not home, and how the two parts stood to each other when they were driven: three moves, three turns. */
-export type Fastening = {
-  readonly joint: string;
-  readonly nails: number;
-  readonly tacks: number;
-  readonly rest?: readonly number[];
-};
+/** Nails home and not home; less than a whole one counts where its stick is split. */
+export type Nails = { readonly nails: number; readonly tacks: number };
+
+/** Nails of a joint, and how the two parts stood to each other when they were driven: three moves, three turns. */
+export type Fastening = Nails & { readonly joint: string; readonly rest?: readonly number[] };
 
 /** Something that carries or steadies the ridge at a place along it. */
 export type Support = {
@@ -103,6 +103,27 @@ export type GableTie = {
   readonly section: Size;
   /** Of its middle above the plates. */
   readonly height: number;
+  readonly nails: number;
+  readonly rest?: number;
+};
+
+/** One end of a block that is nailed both to a rafter and to the plate. */
+export type GableBlock = {
+  readonly name: string;
+  readonly side: Side;
+  /** Of the rafter, counted from 0. */
+  readonly station: number;
+  readonly end: Nails;
+  /** The whole block's, in its lower edge. */
+  readonly plate: Nails;
+  readonly rest?: number;
+};
+
+/** A steel strap over the ridge from rafter to rafter. */
+export type GableStrap = {
+  readonly name: string;
+  readonly station: number;
+  /** Of both sides together. */
   readonly nails: number;
   readonly rest?: number;
 };

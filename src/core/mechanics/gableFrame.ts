@@ -8,6 +8,7 @@ import { startFraming, type Framing, type Held } from './framing';
 import type { Gable, GableRafter } from './gable';
 import { axesOf, type Axes } from './beam';
 import type { GableParts, RafterParts } from './gableParts';
+import { addBlocks, addStraps } from './gableBlocks';
 import { addHeel, addTop } from './gableJoints';
 import { addBraces, addSupports, addTies } from './gableHolds';
 import { rafterPoints } from './rafterPoints';
@@ -42,6 +43,8 @@ export const gableFrame = (gable: Gable): GableParts => {
   addTies(framing, gable, parts);
   addSupports(framing, gable, parts);
   addBraces(framing, gable, parts);
+  addBlocks(framing, gable, parts);
+  addStraps(framing, gable, parts);
   addLean(framing, gable, nodes);
   return { frame: framing.done(), ...parts };
 };

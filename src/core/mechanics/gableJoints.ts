@@ -2,7 +2,7 @@ import { faceStiffness, nail, rubbing, tack, type NailRow } from './fasteners';
 import type { Node, Row } from './frame';
 import type { Framing } from './framing';
 import { signOf } from '../roof/side';
-import type { Fastening, Gable } from './gable';
+import type { Fastening, Gable, Nails } from './gable';
 import type { FaceName, RafterParts } from './gableParts';
 import { between, partingsOf, type NailRows } from './partings';
 
@@ -93,7 +93,7 @@ const addNails = (framing: Framing, gable: Gable, so: Nailed): void => {
   const { fastening, rows, end, met, pulls } = so;
   const { joint, nails, tacks, rest } = fastening;
   if (nails + tacks === 0) return addRubbing(framing, so);
-  const held = holdOf(gable, nails, tacks);
+  const held = holdOf(gable, fastening);
   // Up is the one way in which a plate is not part of the frame.
   const onPlate = pulls === 2 ? 'z' : undefined;
   const links: number[] = [];
@@ -116,7 +116,7 @@ const addNails = (framing: Framing, gable: Gable, so: Nailed): void => {
 };
 
 /** What so many nails and tacks hold together. */
-const holdOf = ({ rows }: Gable, nails: number, tacks: number): NailRow => {
+export const holdOf = ({ rows }: Pick<Gable, 'rows'>, { nails, tacks }: Nails): NailRow => {
   const [home, proud] = [rows?.nail ?? nail, rows?.tack ?? tack];
   return {
     shear: nails * home.shear + tacks * proud.shear,

@@ -2,7 +2,7 @@ import { forceIn, touching, type Rest } from './contacts';
 import { solved, wayOf, type Factored } from './factor';
 import { valueOf, type Frame, type Grip, type Link } from './frame';
 import { leaned } from './leaning';
-import { pressedInto, type Equations, type Given } from './assembly';
+import { keptBy, pressedInto, type Equations, type Given } from './assembly';
 import { emptyLike } from './skyline';
 import { worstOf } from './slips';
 
@@ -72,11 +72,10 @@ type Found = {
 
 const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found): Settled => {
   const { u, closed } = rest;
-  const kept = new Map<number, number>();
-  for (const [{ links }, forces] of given) links.forEach((n, i) => void kept.set(n, forces[i] as number));
+  const kept = keptBy(given);
   const forces = new Float64Array(frame.links.length);
   frame.links.forEach((link, i) => {
-    if (link.acts === 'both' || closed[i] === 1) forces[i] = kept.get(i) ?? forceIn(link, u);
+    if (link.acts === 'both' || closed[i] === 1 || kept.has(i)) forces[i] = kept.get(i) ?? forceIn(link, u);
   });
   const gave = [...given].map(([grip, caps]) => ({
     grip,

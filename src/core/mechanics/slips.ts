@@ -16,7 +16,7 @@ export const worstOf = (
   const strained = frame.grips
     .filter((grip) => !given.has(grip))
     .map((grip) => {
-      const forces = grip.links.map((i) => forceIn(frame.links[i] as Link, u));
+      const forces = grip.links.map((i) => felt(frame.links[i] as Link, u));
       return { grip, forces, ratio: sizeOf(forces) / grip.cap };
     });
   const worst = strained.reduce((most, { ratio }) => Math.max(most, ratio), 0);
@@ -25,5 +25,9 @@ export const worstOf = (
     .filter(({ ratio }) => ratio > 1 + grace && ratio >= worst * (1 - alike))
     .map(({ grip, forces, ratio }) => ({ grip, forces: forces.map((f) => f / ratio) }));
 };
+
+/** What only acts one way feels nothing the other way. */
+const felt = (link: Link, u: Float64Array): number =>
+  link.acts === 'push' ? Math.min(0, forceIn(link, u)) : forceIn(link, u);
 
 const sizeOf = (forces: readonly number[]): number => Math.sqrt(forces.reduce((sum, f) => sum + f * f, 0));

@@ -1,5 +1,6 @@
 import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
 import { leastBearing } from '../mechanics/fasteners';
+import { blockRow, strapRow } from '../mechanics/gableBlocks';
 import { ridgeRow, tieRow } from '../mechanics/gableHolds';
 import { between, partingsOf } from '../mechanics/partings';
 import type { Settled } from '../mechanics/settle';
@@ -7,10 +8,20 @@ import type { Vec3 } from '../geometry/vector';
 import { signOf, type Side } from '../roof/side';
 import { evolve } from './evolve';
 import type { SiteEvent } from './event';
-import { carries, framed, spotAt, tieHeight, type Framed } from './framed';
+import { framed, spotAt, type Framed } from './framed';
+import { metBy, tieHeight } from './framedHolds';
 import { carried } from './holding';
 import { cutRafter } from './hung';
-import { partsOfJoint, placeOf, type BoardId, type JointId, type MemberId, type RafterId } from './ids';
+import {
+  blockEndsOf,
+  partsOfJoint,
+  placeOf,
+  type BlockId,
+  type BoardId,
+  type JointId,
+  type MemberId,
+  type RafterId,
+} from './ids';
 import { hungAt } from './posed';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
@@ -33,10 +44,7 @@ const weighty: ReadonlySet<SiteEvent['type']> = new Set<SiteEvent['type']>([
   'unhooked',
 ]);
 
-const weighs = (event: SiteEvent): boolean =>
-  weighty.has(event.type) &&
-  !('joint' in event && !carries(event.joint)) &&
-  !('member' in event && !carries(event.member));
+const weighs = (event: SiteEvent): boolean => weighty.has(event.type);
 
 type Rests = Readonly<Record<string, readonly number[]>>;
 
@@ -56,7 +64,7 @@ export const aftermath = (before: Standing, events: readonly SiteEvent[]): reado
     site = evolve(site, event);
   };
   const rests = {
-    ...fastenedNow(before, events),
+    ...fastenedNow(before, site, events),
     ...(movedBodily(events) ? handledAgain(before, site) : {}),
   };
   if (Object.keys(rests).length > 0) tell({ type: 'rested', rests });
@@ -76,12 +84,12 @@ export const aftermath = (before: Standing, events: readonly SiteEvent[]): reado
 const movedBodily = (events: readonly SiteEvent[]): boolean =>
   events.some(({ type }) => type === 'ridgeMoved' || type === 'wallMended');
 
-/** Joints of rafters fastened just now, and ties and braces, as they stand. */
-const fastenedNow = (before: Standing, events: readonly SiteEvent[]): Rests => {
+/** Joints of rafters fastened just now, and ties, braces, blocks and straps, as they stand. */
+const fastenedNow = (before: Standing, after: SiteState, events: readonly SiteEvent[]): Rests => {
   const rests: Record<string, readonly number[]> = {};
   for (const event of events) {
     if ((event.type === 'tacked' || event.type === 'nailed') && !heldAlready(before.site, event.joint))
-      Object.assign(rests, restOf(before, event.joint));
+      Object.assign(rests, restOf(before, event.joint), blockRests(before, after, event.joint));
     if (event.type === 'tieSet') rests[event.member] = [tiePart(before, event.member, 'plates')];
     if (event.type === 'braced') rests[event.member] = [bracePart(before, event.member)];
   }
@@ -104,7 +112,31 @@ const restOf = (before: Standing, joint: JointId): Rests => {
     const { station } = placeOf(member);
     return { [`heels.${station ?? 0}`]: [tiePart(before, member, 'heels')] };
   }
-  return {};
+  return kind === 'strap' ? { [joint]: [strapPart(before, member)] } : {};
+};
+
+/** Ends of a block that hold from now on, because they or the block's plate were nailed. */
+const blockRests = (before: Standing, after: SiteState, joint: JointId): Rests => {
+  const { kind, member } = partsOfJoint(joint);
+  if (kind !== 'blockEnd' && kind !== 'blockPlate') return {};
+  const block = member as BlockId;
+  if (!heldAlready(after, `blockPlate:${block}`)) return {};
+  const ends = kind === 'blockEnd' ? [joint] : blockEndsOf(block).filter((end) => heldAlready(after, end));
+  return Object.fromEntries(ends.map((end) => [end, [blockPart(before, end)]]));
+};
+
+/** How far a rafter has rolled from its plate where a block meets it; 0 where the frame does not have it yet. */
+const blockPart = (standing: Standing, end: string): number => {
+  const frame = framed(standing);
+  const row = frame && blockRow(frame.parts, frame.gable.shape, metBy(end));
+  return frame && row ? valueOf(row, frame.settled.u) : 0;
+};
+
+const strapPart = (standing: Standing, member: string): number => {
+  const frame = framed(standing);
+  const station = (placeOf(member).station ?? 1) - 1;
+  const row = frame && strapRow(frame.parts, frame.gable.shape, station);
+  return frame && row ? valueOf(row, frame.settled.u) : 0;
 };
 
 /** How a rafter's end stands to ridge or plate while a hand holds it there: along, across, up. */

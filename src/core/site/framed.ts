@@ -4,28 +4,28 @@ import { uniform } from '../level/draw';
 import { middleStations, postX, roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { wallBraceSpacing } from '../mechanics/fasteners';
-import type {
-  Fastening,
-  Gable,
-  GableBrace,
-  GableRafter,
-  GableShape,
-  GableTie,
-  PlateSpot,
-  Support,
-} from '../mechanics/gable';
+import type { Fastening, Gable, GableRafter, GableShape, PlateSpot, Support } from '../mechanics/gable';
 import { gableFrame } from '../mechanics/gableFrame';
 import type { GableParts } from '../mechanics/gableParts';
 import { settle, type Settled } from '../mechanics/settle';
 import type { CommonRafter } from '../roof/figured';
-import { ends, sides, type End, type Side } from '../roof/side';
+import { ends, type End, type Side } from '../roof/side';
 import { lowGrade, woodOf } from '../stock/wood';
 import { gradient } from '../units/slope';
 import { fastened, pairHolds } from './holding';
-import { placeOf, rafterId, type BoardId, type JointId, type RafterId } from './ids';
+import { blocksOf, bracesOf, nailsOf, strapsOf, tiesOf, type NailsIn } from './framedHolds';
+import {
+  blockEndsOf,
+  partsOfJoint,
+  placeOf,
+  type BlockId,
+  type BoardId,
+  type JointId,
+  type RafterId,
+} from './ids';
 import { cutRafter } from './hung';
 import type { Standing } from './standing';
-import type { Placed, RidgeState, SiteState } from './state';
+import type { RidgeState, SiteState } from './state';
 import { plateAt, platePose } from './truePlate';
 
 /** The site as a frame: what is fastened, what carries and steadies it, and where it comes to rest. */
@@ -65,18 +65,25 @@ const keyOf = ({ level, seed, site }: Standing): string => {
   levels.set(level, known);
   const parts: string[] = [`${known}|${seed}`];
   for (const [id, placed] of Object.entries(site.members)) {
-    if (placed && carries(id))
+    if (placed && !idle(id))
       parts.push(`${id} ${placed.board ?? ''} ${placed.how ?? ''} ${placed.off ?? ''}`);
   }
   for (const [joint, so] of Object.entries(site.joints))
-    if (so && carries(joint)) parts.push(`${joint} ${so.nails} ${so.tacks}`);
-  const { rests, ridge, mends, trims, sling } = site;
-  parts.push(JSON.stringify([rests, ridge, mends, trims, sling !== undefined]));
+    if (so && counts(site, joint)) parts.push(`${joint} ${so.nails} ${so.tacks}`);
+  const { rests, ridge, mends, trims, sling, splits } = site;
+  parts.push(JSON.stringify([rests, ridge, mends, trims, sling !== undefined, splits]));
   return parts.join('|');
 };
 
-/** Blocks and straps are not part of the frame. */
-export const carries = (id: string): boolean => !id.includes('block') && !id.includes('strap');
+/** A block or strap does nothing before it is nailed. */
+const idle = (id: string): boolean => id.startsWith('block.') || id.startsWith('strap.');
+
+/** An end of a block holds nothing until the block is nailed to the plate, and the plate's nails nothing without an end. */
+const counts = (site: SiteState, joint: string): boolean => {
+  const { kind, member } = partsOfJoint(joint);
+  if (kind === 'blockEnd') return fastened(site, `blockPlate:${member as BlockId}`);
+  return kind !== 'blockPlate' || blockEndsOf(member as BlockId).some((end) => fastened(site, end));
+};
 
 const rafterIds = (site: SiteState): readonly RafterId[] =>
   Object.keys(site.members).filter((id): id is RafterId => id.startsWith('rafter.'));
@@ -87,8 +94,13 @@ const anyFastened = (site: SiteState): boolean => rafterIds(site).some((id) => i
 export const inFrame = (site: SiteState, id: RafterId): boolean =>
   fastened(site, `ridge:${id}`) || fastened(site, `heel:${id}`);
 
+/**
+ * What stands, as a gable. Every rafter is taken to stand at its figured station: one that stands off its mark by an inch
+ * weighs on the ridge as if it did not.
+ */
 const gableOf = (standing: Standing): Gable => {
   const { level, seed, site } = standing;
+  const nails = nailsOf(standing);
   return {
     shape: shapeOf(level),
     stations: stationsOf(level),
@@ -100,10 +112,12 @@ const gableOf = (standing: Standing): Gable => {
     },
     rafters: rafterIds(site)
       .filter((id) => inFrame(site, id))
-      .map((id) => rafterOf(standing, id)),
+      .map((id) => rafterOf(standing, id, nails)),
     supports: supportsOf(standing),
-    ties: tiesOf(standing),
+    ties: tiesOf(standing, nails),
     braces: bracesOf(standing),
+    blocks: blocksOf(standing, nails),
+    straps: strapsOf(standing, nails),
     lean: uniform(seed, 'walls', 'lean') < 0.5 ? 1 : -1,
   };
 };
@@ -148,7 +162,7 @@ const wallBraces = ({ level, site }: Standing, side: Side): readonly number[] =>
   return Array.from({ length: count }, (_, i) => ((i + 1) * level.plan.length) / (count + 1));
 };
 
-const rafterOf = (standing: Standing, id: RafterId): GableRafter => {
+const rafterOf = (standing: Standing, id: RafterId, nails: NailsIn): GableRafter => {
   const { side, station } = placeOf(id) as { side: Side; station: number };
   const board = (standing.site.members[id]?.board ?? 'board.1') as BoardId;
   const cut = cutRafter(standing, board);
@@ -156,8 +170,8 @@ const rafterOf = (standing: Standing, id: RafterId): GableRafter => {
     name: id,
     side,
     station: station - 1,
-    top: fasteningOf(standing.site, `ridge:${id}`),
-    heel: fasteningOf(standing.site, `heel:${id}`),
+    top: fasteningOf(standing.site, `ridge:${id}`, nails),
+    heel: fasteningOf(standing.site, `heel:${id}`, nails),
     long: cut.long,
     open: cut.open,
     deep: cut.deep,
@@ -174,10 +188,9 @@ const ownShape = (standing: Standing, board: BoardId): Pick<GableRafter, 'twist'
   return { twist: turned, ...(fault === 'lowGrade' ? { wood: lowGrade } : {}) };
 };
 
-const fasteningOf = (site: SiteState, joint: JointId): Fastening => {
-  const { nails, tacks } = site.joints[joint] ?? { nails: 0, tacks: 0 };
+const fasteningOf = (site: SiteState, joint: JointId, nails: NailsIn): Fastening => {
   const rest = site.rests[joint];
-  return { joint, nails, tacks, ...(rest ? { rest } : {}) };
+  return { joint, ...nails(joint), ...(rest ? { rest } : {}) };
 };
 
 /** Between the two ends, as far along as x. */
@@ -236,54 +249,4 @@ const handsOn = (
 const stacking = ({ level, site }: Standing): boolean => {
   const first = [1, stationsOf(level).length, ...middleStations(level)];
   return rafterIds(site).some((id) => !first.includes(placeOf(id).station ?? 1));
-};
-
-const tiesOf = ({ level, site }: Standing): readonly GableTie[] => {
-  const section = level.plan.rafter;
-  return (Object.entries(site.members) as [string, Placed][]).flatMap(([id, placed]) => {
-    const station = (placeOf(id).station ?? 1) - 1;
-    const tie = (kind: GableTie['kind'], name: string, nails: number): readonly GableTie[] => {
-      const height = tieHeight(level, kind, placed);
-      const rest = site.rests[name]?.[0];
-      const so = { name, kind, station, section, height, nails };
-      return nails > 0 ? [rest === undefined ? so : { ...so, rest }] : [];
-    };
-    if (/^(joist|rafterTie|crossTie)\./.test(id))
-      return [
-        ...tie('plates', id, fewest(site, [`joistPlate:${id}.street`, `joistPlate:${id}.yard`])),
-        ...tie('heels', `heels.${station + 1}`, fewest(site, heelTies(station + 1))),
-      ];
-    if (id.startsWith('collar.'))
-      return tie('upper', id, fewest(site, [`collarEnd:${id}.street`, `collarEnd:${id}.yard`]));
-    return [];
-  });
-};
-
-/** Middle of a tie above the plates. */
-export const tieHeight = (level: Level, kind: GableTie['kind'], placed: Placed): number => {
-  const half = level.plan.rafter.depth / 2;
-  const collar = roofOf(level).ties.find((tie) => tie.kind === 'collar')?.height ?? 0;
-  return kind === 'upper' ? collar + (placed.off ?? 0) + half : half;
-};
-
-const heelTies = (station: number): readonly string[] =>
-  sides.map((side) => `heelTie:${rafterId(side, station)}`);
-
-/** Nails in the weaker of some joints, tacks not counted. */
-const fewest = (site: SiteState, joints: readonly string[]): number =>
-  joints.reduce((least, joint) => Math.min(least, site.joints[joint as JointId]?.nails ?? 0), 9);
-
-const bracesOf = ({ level, site }: Standing): readonly GableBrace[] => {
-  const stations = stationsOf(level);
-  const { length } = level.plan;
-  const brace = (name: string, way: GableBrace['way'], x: number): readonly GableBrace[] => {
-    const rest = site.rests[name]?.[0];
-    const so = { name, way, x };
-    return site.members[name as 'brace.along.1'] ? [rest === undefined ? so : { ...so, rest }] : [];
-  };
-  return [
-    ...brace('brace.across.A', 'across', stations[0] as number),
-    ...brace('brace.across.B', 'across', stations[stations.length - 1] as number),
-    ...brace('brace.along.1', 'along', length / 2),
-  ];
 };

@@ -41,6 +41,12 @@ export type JointKind =
 export const rafterId = (side: Side, station: number): RafterId => `rafter.${side}.${station}`;
 export const blockId = (side: Side, bay: number): BlockId => `block.${side}.${bay}`;
 
+/** The two ends of a block, nailed to the rafters before and after it. */
+export const blockEndsOf = (block: BlockId): readonly JointId[] => [
+  `blockEnd:${block}.near`,
+  `blockEnd:${block}.far`,
+];
+
 /** The kind before the colon and the member after it, without `.near`, `.far` or a side at the end. */
 export const partsOfJoint = (joint: string): { readonly kind: JointKind; readonly member: MemberId } => {
   const colon = joint.indexOf(':');

@@ -1,3 +1,5 @@
+import type { FaultId } from '../faults/fault';
+import { faultRow } from '../faults/rows';
 import { boardTruth } from '../level/boardTruth';
 import type { Placed } from './state';
 import type { Standing } from './standing';
@@ -19,13 +21,14 @@ export const openItems = (standing: Standing): readonly OpenItem[] => {
   return [...missing, ...nails, ...splitMembers(standing).map((at) => ({ what: 'split' as const, at }))];
 };
 
-/** Members that are split: by drawn nails, or put up with a board that was split at the notch. */
+const weak = (fault: FaultId | undefined): boolean => fault !== undefined && faultRow(fault)?.weak === true;
+
+/** Members that nails split: by drawn ones, or put up with a board that was split or has its knot at the notch. */
 export const splitMembers = (standing: Standing): readonly string[] => {
   const { site } = standing;
   const placed = Object.entries(site.members) as [string, Placed][];
   const up = placed.filter(
-    ([id, { board }]) =>
-      id.startsWith('rafter.') && boardTruth(standing, board ?? '').fault === 'splitAtNotch',
+    ([id, { board }]) => id.startsWith('rafter.') && weak(boardTruth(standing, board ?? '').fault),
   );
   return [...new Set([...up.map(([id]) => id), ...site.splits])];
 };

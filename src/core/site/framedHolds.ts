@@ -1,0 +1,118 @@
+import { roofOf, stationsOf } from '../level/layout';
+import type { Level } from '../level/level';
+import { splitShare } from '../mechanics/fasteners';
+import type { GableBlock, GableBrace, GableStrap, GableTie, Nails } from '../mechanics/gable';
+import { sides, type Side } from '../roof/side';
+import { fastened } from './holding';
+import {
+  blockEndsOf,
+  partsOfJoint,
+  placeOf,
+  rafterId,
+  type BlockId,
+  type JointId,
+  type StrapId,
+} from './ids';
+import { splitMembers } from './punch';
+import type { Standing } from './standing';
+import type { Placed, SiteState } from './state';
+
+/** What holds rafters besides ridge and plate, as the frame takes it: ties, braces, blocks and straps. */
+
+/** The nails of a joint that count. */
+export type NailsIn = (joint: string) => Nails;
+
+/** Nails count in part where they go through a stick that is split. */
+export const nailsOf = (standing: Standing): NailsIn => {
+  const split = new Set(splitMembers(standing));
+  return (joint) => {
+    const { nails, tacks } = standing.site.joints[joint as JointId] ?? { nails: 0, tacks: 0 };
+    const share = split.has(partsOfJoint(joint).member) ? splitShare : 1;
+    return { nails: nails * share, tacks: tacks * share };
+  };
+};
+
+const membersOf = ({ members }: SiteState): readonly [string, Placed][] =>
+  Object.entries(members) as [string, Placed][];
+
+export const tiesOf = ({ level, site }: Standing, nails: NailsIn): readonly GableTie[] => {
+  const section = level.plan.rafter;
+  return membersOf(site).flatMap(([id, placed]) => {
+    const station = (placeOf(id).station ?? 1) - 1;
+    const tie = (kind: GableTie['kind'], name: string, count: number): readonly GableTie[] => {
+      const height = tieHeight(level, kind, placed);
+      const so = { name, kind, station, section, height, nails: count };
+      return count > 0 ? [{ ...so, ...restOf(site, name) }] : [];
+    };
+    const fewest = (joints: readonly string[]): number =>
+      joints.reduce((least, joint) => Math.min(least, nails(joint).nails), 9);
+    if (/^(joist|rafterTie|crossTie)\./.test(id))
+      return [
+        ...tie('plates', id, fewest([`joistPlate:${id}.street`, `joistPlate:${id}.yard`])),
+        ...tie('heels', `heels.${station + 1}`, fewest(heelTies(station + 1))),
+      ];
+    if (id.startsWith('collar.'))
+      return tie('upper', id, fewest([`collarEnd:${id}.street`, `collarEnd:${id}.yard`]));
+    return [];
+  });
+};
+
+/** How the two sides stood to each other when they were fastened. */
+const restOf = ({ rests }: SiteState, name: string): { readonly rest?: number } => {
+  const rest = rests[name]?.[0];
+  return rest === undefined ? {} : { rest };
+};
+
+/** Middle of a tie above the plates. */
+export const tieHeight = (level: Level, kind: GableTie['kind'], placed: Placed): number => {
+  const half = level.plan.rafter.depth / 2;
+  const collar = roofOf(level).ties.find((tie) => tie.kind === 'collar')?.height ?? 0;
+  return kind === 'upper' ? collar + (placed.off ?? 0) + half : half;
+};
+
+const heelTies = (station: number): readonly string[] =>
+  sides.map((side) => `heelTie:${rafterId(side, station)}`);
+
+export const bracesOf = ({ level, site }: Standing): readonly GableBrace[] => {
+  const stations = stationsOf(level);
+  const { length } = level.plan;
+  const brace = (name: string, way: GableBrace['way'], x: number): readonly GableBrace[] =>
+    site.members[name as 'brace.along.1'] ? [{ name, way, x, ...restOf(site, name) }] : [];
+  return [
+    ...brace('brace.across.A', 'across', stations[0] as number),
+    ...brace('brace.across.B', 'across', stations[stations.length - 1] as number),
+    ...brace('brace.along.1', 'along', length / 2),
+  ];
+};
+
+/** Which rafter the end of a block is nailed to. */
+export const metBy = (end: string): Pick<GableBlock, 'side' | 'station'> => {
+  const { side, station: bay } = placeOf(end) as { side: Side; station: number };
+  return { side, station: end.endsWith('.far') ? bay : bay - 1 };
+};
+
+/** Ends of blocks that are nailed to the plate as well. */
+export const blocksOf = ({ site }: Standing, nails: NailsIn): readonly GableBlock[] =>
+  membersOf(site).flatMap(([id]): readonly GableBlock[] => {
+    if (!id.startsWith('block.')) return [];
+    const plate = `blockPlate:${id as BlockId}` as const;
+    if (!fastened(site, plate)) return [];
+    return blockEndsOf(id as BlockId)
+      .filter((end) => fastened(site, end))
+      .map((name) => ({
+        name,
+        ...metBy(name),
+        end: nails(name),
+        plate: nails(plate),
+        ...restOf(site, name),
+      }));
+  });
+
+export const strapsOf = ({ site }: Standing, nails: NailsIn): readonly GableStrap[] =>
+  membersOf(site).flatMap(([id]): readonly GableStrap[] => {
+    if (!id.startsWith('strap.')) return [];
+    const name = `strap:${id as StrapId}` as const;
+    const count = nails(name).nails;
+    const station = (placeOf(id).station as number) - 1;
+    return count > 0 ? [{ name, station, nails: count, ...restOf(site, name) }] : [];
+  });
