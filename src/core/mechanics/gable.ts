@@ -68,8 +68,6 @@ export type GableRafter = {
   readonly seatOpen?: number;
   /** Heel cut eased: it stands that much farther out than figured. */
   readonly eased?: number;
-  /** Middle of it above (+) the line of its ends when nothing forces it. */
-  readonly crown?: number;
   /** How far its upper end is turned about its length against its heel, radians. */
   readonly twist?: number;
   /** Where it is not what the roof's rafters are made of. */

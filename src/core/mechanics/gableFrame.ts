@@ -166,18 +166,14 @@ const addRafter = (framing: Framing, { shape }: Gable, parts: Ends): Beam => {
   return beam;
 };
 
-/** Moves and turns of a rafter's ends when nothing forces it: its length as cut, its crown, its twist. */
-const ownShape = (
-  { long, crown = 0, twist = 0 }: GableRafter,
-  { along, across, length }: Axes,
-): Float64Array | undefined => {
-  if (long === 0 && crown === 0 && twist === 0) return undefined;
+/** Moves and turns of a rafter's ends when nothing forces it: its length as cut, its twist. Its crown turns neither: its cuts are
+ * true to the line of its ends. */
+const ownShape = ({ long, twist = 0 }: GableRafter, { along }: Axes): Float64Array | undefined => {
+  if (long === 0 && twist === 0) return undefined;
   const free = new Float64Array(12);
-  const slope = (4 * crown) / length;
   for (let i = 0; i < 3; i++) {
-    free[3 + i] = -slope * (across[i] as number);
     free[6 + i] = long * (along[i] as number);
-    free[9 + i] = slope * (across[i] as number) + twist * (along[i] as number);
+    free[9 + i] = twist * (along[i] as number);
   }
   return free;
 };

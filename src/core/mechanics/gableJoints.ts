@@ -21,12 +21,12 @@ export const addTop = (
   const { joint } = rafter.top;
   const { plumbCut: stiffness } = faceStiffness;
   const off = signOf(rafter.side) * (rafter.top.rest?.[1] ?? 0);
-  const opens = rafter.open + rows.plumb * endTurn(parts);
+  const { open } = rafter;
   const edgeAt = (what: 'plumbTop' | 'plumbBottom', rest: number, apart: number): number =>
     framing.link({ joint, what, row: between(rows[what], top, ridge), stiffness, rest, acts: 'push', apart });
   const faces = {
-    plumbTop: edgeAt('plumbTop', Math.min(0, rafter.open), off + Math.max(0, -opens)),
-    plumbBottom: edgeAt('plumbBottom', -Math.max(0, rafter.open), off + Math.max(0, opens)),
+    plumbTop: edgeAt('plumbTop', Math.min(0, open), off + Math.max(0, -open)),
+    plumbBottom: edgeAt('plumbBottom', -Math.max(0, open), off + Math.max(0, open)),
   };
   addNails(framing, gable, { fastening: rafter.top, rows: rows.top, end: top, met: ridge, pulls: 1 });
   return faces;
@@ -45,7 +45,6 @@ export const addHeel = (
   const high = spot.up - rafter.deep;
   const { seatOpen = 0, eased = 0 } = rafter;
   const off = (rafter.heel.rest?.[2] ?? high) - high;
-  const opens = seatOpen + gable.shape.seat * endTurn(parts);
   const edgeAt = (what: 'seatOut' | 'seatIn', rest: number, apart: number): number => {
     const row = between(rows[what], heel, plate);
     return framing.link({ joint, what, row, stiffness: seat, rest, acts: 'push', apart, ground: 'z' });
@@ -54,8 +53,8 @@ export const addHeel = (
   const rest = spot.out - eased;
   const out = signOf(rafter.side) * (rafter.heel.rest?.[1] ?? 0);
   const faces = {
-    seatOut: edgeAt('seatOut', high + Math.min(0, seatOpen), off + Math.max(0, -opens)),
-    seatIn: edgeAt('seatIn', high - Math.max(0, seatOpen), off + Math.max(0, opens)),
+    seatOut: edgeAt('seatOut', high + Math.min(0, seatOpen), off + Math.max(0, -seatOpen)),
+    seatIn: edgeAt('seatIn', high - Math.max(0, seatOpen), off + Math.max(0, seatOpen)),
     heelCut: framing.link({
       joint,
       what: 'heelCut',
@@ -68,12 +67,6 @@ export const addHeel = (
   };
   addNails(framing, gable, { fastening: rafter.heel, rows: rows.heel, end: heel, met: plate, pulls: 2 });
   return faces;
-};
-
-/** How far the ends of a rafter are turned by its crown, radians: it opens the seat's inner edge and the plumb cut's lower one. */
-const endTurn = ({ rafter, heel, top }: Parts): number => {
-  const [level, up] = [top.at[1] - heel.at[1], top.at[2] - heel.at[2]];
-  return (4 * (rafter.crown ?? 0)) / Math.sqrt(level * level + up * up);
 };
 
 type Nailed = {
