@@ -9,8 +9,6 @@ import { rafterPoints } from './rafterPoints';
  * to 11). All rafters of a side have them in common, so they are figured once.
  */
 export type Partings = {
-  /** Length of the plumb cut on the ridge's face. */
-  readonly plumb: number;
   readonly plumbTop: Row;
   readonly plumbBottom: Row;
   readonly top: NailRows;
@@ -68,7 +66,6 @@ const rowsOf = (shape: GableShape, side: Side): Partings => {
     less(pointRow(heel, point, way), pointRow(plate, plate.at, way));
   const [x, y, z] = ways as readonly [Vec3, Vec3, Vec3];
   return {
-    plumb,
     plumbTop: cutEdge(0),
     plumbBottom: cutEdge(plumb),
     top: {
