@@ -1,6 +1,6 @@
 import type { Side } from '../roof/side';
 import { spread, uniform } from './draw';
-import { plantedAt, type Drawn, type PlateSpot } from './planted';
+import { plantedAt, waterStart, type Drawn, type PlateSpot } from './planted';
 
 /** What nature and earlier trades left on this site. The learner never sees it; instruments do. Inches. */
 
@@ -24,7 +24,7 @@ export const plateHeight = ({ level, seed }: Drawn, { side, at }: { side: Side; 
   const place = `plate.${side}.${at}`;
   const planted = plantedAt({ level, seed }, place);
   if (planted) return -planted.by;
-  return place === 'plate.street.A'
+  return place === waterStart
     ? 0
     : spread({ seed, place, purpose: 'height' }, level.asFound.ranges.plateHeight);
 };

@@ -10,6 +10,9 @@ export type Drawn = { readonly level: Level; readonly seed: number };
 export type PlateSpot = 'A' | 'mid' | 'B';
 export const plateSpots: readonly PlateSpot[] = ['A', 'mid', 'B'];
 
+/** Where the water level starts: every plate's height is told from here, and both its ends are held together here. */
+export const waterStart = 'plate.street.A';
+
 /** The cut rafters on the pile: one for each place and the spares. */
 export const boardIds = (level: Level): readonly `board.${number}`[] =>
   Array.from({ length: rafterCount(level) + level.asFound.spareBoards }, (_, i) => `board.${i + 1}` as const);
@@ -43,6 +46,6 @@ const openPlaces = (level: Level, at: string): readonly string[] => {
   if (at === 'plate.any')
     return sides
       .flatMap((side) => plateSpots.map((spot) => `plate.${side}.${spot}`))
-      .filter((p) => p !== 'plate.street.A');
+      .filter((p) => p !== waterStart);
   return [at];
 };

@@ -10,6 +10,9 @@ export const sawn: Wood = { stiffness: 1.4e6, weight: 35 };
 /** Sawn lumber a grade too low: 1.2 million psi, from memory of the same tables. */
 export const lowGrade: Wood = { stiffness: 1.2e6, weight: 35 };
 
+/** What the grader's stamp says on the one and the other: the number alone, which is the trade's own. */
+export const gradeStamps = { asOrdered: 'No. 2', tooLow: 'No. 3' } as const;
+
 /** Engineered lumber for ridges and beams: 2.0 million psi and 42 lb/ft³, both from memory of makers' tables. */
 export const engineered: Wood = { stiffness: 2.0e6, weight: 42 };
 

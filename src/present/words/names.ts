@@ -1,3 +1,4 @@
+import { waterStart } from '../../core/level/planted';
 import { partsOfJoint, placeOf } from '../../core/site/ids';
 import type { End, Wall } from '../../core/roof/side';
 import type { Messages } from './messages';
@@ -103,12 +104,9 @@ export const readingName = (words: Messages, { tool, at, from }: ReadAs): string
       return place[tool === 'straightedge' ? 'overThree' : 'plane'](station, where);
     default:
       if (tool === 'string') return place.plateStraight(where);
-      return at === waterMark ? place.together : place.plateHeight(where, spot(parts[2] ?? ''));
+      return at === waterStart ? place.together : place.plateHeight(where, spot(parts[2] ?? ''));
   }
 };
-
-/** Where the water level starts: both its ends are held together there. */
-const waterMark = 'plate.street.A';
 
 const sightName = (words: Messages, at: string, where: string): string => {
   const { place } = words.trade;

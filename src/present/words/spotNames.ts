@@ -16,7 +16,6 @@ export const spotName = (words: Messages, spot: Spot): string => {
   if (id === 'carryOn') return ui.act.carryOn;
   if (id === 'handOver') return ui.act.handOver;
   if (/^ridge\.(A|B|both)$/.test(id)) return `${trade.member.ridge}, ${pick(trade.end, second)}`;
-  if (id === 'ridge.mid') return `${trade.member.ridge}, ${trade.place.mid}`;
   if (head === 'plate') return `${memberName(words, id)}, ${third === 'mid' ? trade.place.mid : third}`;
   return memberName(words, member);
 };

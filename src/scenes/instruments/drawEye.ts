@@ -1,7 +1,7 @@
+import { gradeStamps } from '../../core/stock/wood';
 import { css } from '../ink/color';
 import { palettes, type Theme } from '../ink/palette';
 import { pencil, inkOn, type Ink, type Point } from '../ink/pencil';
-
 import { dryChecks, endPaint, gradeStamp, knotAt, woodColor, type Face } from './drawMarks';
 
 /** Somebody sights along a rafter lying on its edge: near end large, far end small, so that a crown shows. */
@@ -54,7 +54,7 @@ export const drawEye = ({ canvas, ratio, theme }: EyeInto, seen: string): void =
   notch(lines, board, css(palette.deck));
   const face: Face = { ink, ratio, theme, at: (along, across) => between(edgeAt(board, along), across) };
   endPaint(face, batch);
-  gradeStamp(face, seen === 'lowGrade' ? 'No. 3' : 'No. 2');
+  gradeStamp(face, seen === 'lowGrade' ? gradeStamps.tooLow : gradeStamps.asOrdered);
   if (seen === 'split') crack(lines, board);
   if (seen === 'knot') knotAt(face, face.at(notchAt + 0.025, 0.6));
   if (seen === 'otherBatch') dryChecks(face);

@@ -1,6 +1,7 @@
 import { gaugeBlock } from '../../core/instruments/rows';
 import type { ToolId } from '../../core/instruments/tool';
 import { roofOf } from '../../core/level/layout';
+import { waterStart } from '../../core/level/planted';
 import type { CommonRafter } from '../../core/roof/figured';
 import type { Side } from '../../core/roof/side';
 import type { Attempt } from '../../core/site/attempt';
@@ -15,9 +16,6 @@ export type Read = {
   readonly shown: number;
 };
 
-/** Where both ends of the water level are held together. */
-const waterMark = 'plate.street.A';
-
 /** What has to be drawn for a reading: what the tool shows, and what of the place belongs in the picture. */
 export const pictureOf = ({ level, site }: Pick<Attempt, 'level' | 'site'>, read: Read): ReadingPicture => {
   const { tool, at, from, shown } = read;
@@ -25,7 +23,7 @@ export const pictureOf = ({ level, site }: Pick<Attempt, 'level' | 'site'>, read
     case 'tape':
       return from === 'inch' || from === 'last' ? { tool, shown, from } : { tool, shown };
     case 'waterLevel':
-      return { tool, shown, together: at === waterMark };
+      return { tool, shown, together: at === waterStart };
     case 'string': {
       // A ridge is held against its string as a plate is: the edge is read from where the blocks put it.
       const over = at.startsWith('plane.') ? 'rafter' : 'plate';

@@ -10,7 +10,7 @@ import { openItems } from '../../site/punch';
 import { finished, methodsOf, requiredFor } from '../../site/required';
 import { offPlane } from '../../site/readings/string';
 import { heightFromStart } from '../../site/truePlate';
-import { plateSpots } from '../../level/planted';
+import { plateSpots, waterStart } from '../../level/planted';
 import type { Standing } from '../../site/standing';
 import type { Look, Want, Way } from './want';
 
@@ -32,7 +32,7 @@ const grace = 1 / 16;
 
 const heights: readonly Look[] = sides
   .flatMap((side) => plateSpots.map((spot) => `plate.${side}.${spot}`))
-  .filter((at) => at !== 'plate.street.A')
+  .filter((at) => at !== waterStart)
   .map((at) => ({ tool: 'waterLevel', at }));
 
 const isLevel = (standing: Standing): boolean =>
