@@ -99,6 +99,12 @@ const actsFor = (done: number, { through }: Screen): readonly Action[] => {
   return acts().slice(done, last + 1);
 };
 
+/** Presses a button and lets the page take it up, so that a key pressed next is not lost. */
+const pressed = async (page: Page, button: string): Promise<void> => {
+  await page.click(button);
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+};
+
 /** Goes through all screens of one run, and stops at each. */
 export const walkScreens = async (page: Page, at: (screen: Screen) => Promise<void>): Promise<void> => {
   let done = 0;
@@ -108,7 +114,7 @@ export const walkScreens = async (page: Page, at: (screen: Screen) => Promise<vo
     await page.evaluate((some) => some.forEach((one) => window.__tt.do(one)), next);
     if (screen.go) await page.evaluate((name) => window.__tt.go(name), screen.go);
     if (screen.show) await page.evaluate((what) => window.__tt.show(what), screen.show);
-    if (screen.press) await page.click(screen.press);
+    if (screen.press) await pressed(page, screen.press);
     await at(screen);
     if (screen.press) await page.keyboard.press('Escape');
   }
