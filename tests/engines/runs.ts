@@ -23,9 +23,9 @@ export type Run = { readonly id: 'garden-hut' | 'boathouse'; readonly hand: Hand
 /** Ten runs, clean and wild, on a short roof and on one that bends. */
 export const runs: readonly Run[] = [
   { id: 'garden-hut', hand: 'expert', seed: 11 },
-  { id: 'garden-hut', hand: 'skips-checks', seed: 12 },
-  { id: 'garden-hut', hand: 'naive-order', seed: 13 },
-  { id: 'boathouse', hand: 'skips-checks', seed: 14 },
+  { id: 'garden-hut', hand: 'reads-nothing', seed: 12 },
+  { id: 'garden-hut', hand: 'nails-first', seed: 13 },
+  { id: 'boathouse', hand: 'reads-nothing', seed: 14 },
   ...[21, 22, 23].map((seed): Run => ({ id: 'garden-hut', hand: 'random', seed })),
   ...[31, 32, 33].map((seed): Run => ({ id: 'boathouse', hand: 'random', seed })),
 ];

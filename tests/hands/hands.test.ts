@@ -120,7 +120,7 @@ describe.each(ids)('the others on the %s', { timeout: patient }, (id) => {
   });
 
   it('who skips the checks loses them, the eye, and the pass, but keeps most of the order', () => {
-    for (const { parts, pass, findings } of scores(id, 'skips-checks', 3)) {
+    for (const { parts, pass, findings } of scores(id, 'reads-nothing', 3)) {
       expect(parts.checks).toBeLessThan(0.05);
       expect(parts.eye).toBe(0);
       expect(parts.order).toBeGreaterThan(0.7);
@@ -130,7 +130,7 @@ describe.each(ids)('the others on the %s', { timeout: patient }, (id) => {
   });
 
   it('who follows eagerness loses the order, and the pass, but keeps most of the checks', () => {
-    for (const { parts, pass, findings } of scores(id, 'naive-order', 3)) {
+    for (const { parts, pass, findings } of scores(id, 'nails-first', 3)) {
       expect(parts.order).toBeLessThan(0.2);
       // Out of order its ridge does not go where it is pushed, or comes down: some checks stay open.
       expect(parts.checks).toBeGreaterThan(0.5);
@@ -153,7 +153,7 @@ describe('a hand', { timeout: patient }, () => {
   });
 
   it('stops by itself', () => {
-    for (const hand of ['expert', 'skips-checks', 'naive-order', 'idle'] as const) {
+    for (const hand of ['expert', 'reads-nothing', 'nails-first', 'idle'] as const) {
       const { site } = play(levelOf('garden-hut'), hand, { seed: 3 });
       expect(site.handedOver || site.down !== undefined, hand).toBe(true);
     }

@@ -9,7 +9,7 @@ describe('every step of an attempt', () => {
   it.each<['garden-hut' | 'boathouse' | 'hay-barn', HandName, number]>([
     ['garden-hut', 'expert', 1],
     ['hay-barn', 'expert', 3],
-    ['boathouse', 'naive-order', 4],
+    ['boathouse', 'nails-first', 4],
   ])('is in balance on the %s by the hand %s', (id, hand, seed) => {
     const { frames, worst } = balanceOf(levelOf(id), hand, seed);
     expect(frames).toBeGreaterThan(20);

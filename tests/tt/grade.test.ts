@@ -21,7 +21,7 @@ const assignment = {
   mode: 'check-off',
 };
 const seed = seedFor(assignment, 'garden-hut', 'R7');
-const attempt = play(level, 'skips-checks', { seed, wanted: { hang: 'hand' } });
+const attempt = play(level, 'reads-nothing', { seed, wanted: { hang: 'hand' } });
 const honest = attemptFile(attempt, scoreOf(attempt), { assignment: 'week-3', learner: 'R7' });
 
 const sealed = (change: Partial<AttemptFile>): AttemptFile => {

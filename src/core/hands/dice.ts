@@ -1,13 +1,24 @@
 import { uniform } from '../level/draw';
 
-/** A hand's own chance, apart from the site's: a throw for every time it is asked. */
-export type Dice = { readonly below: (count: number) => number; readonly chance: (share: number) => boolean };
+/**
+ * A hand's own chance, apart from the site's: a throw for every time it is asked, or a throw that belongs to a name and
+ * falls the same whenever it is asked for.
+ */
+export type Dice = {
+  readonly below: (count: number) => number;
+  readonly chance: (share: number) => boolean;
+  readonly keyed: (key: string) => number;
+};
 
 /** Dice for a hand on a seed. The site's draws are keyed by places; these by the hand's name, so they share nothing. */
 export const diceOf = (seed: number, name: string): Dice => {
   let thrown = 0;
   const next = (): number => uniform(seed, `hand.${name}`, `throw.${thrown++}`);
-  return { below: (count) => Math.floor(next() * count), chance: (share) => next() < share };
+  return {
+    below: (count) => Math.floor(next() * count),
+    chance: (share) => next() < share,
+    keyed: (key) => uniform(seed, `hand.${name}`, key),
+  };
 };
 
 /** One of a list, each as likely. */

@@ -16,8 +16,8 @@ const staying = 0.9;
 export const expert: Hand = { name: 'expert', player: (dice, wanted) => worker({ dice, wanted }) };
 
 /** The right order, but nothing read, proved or judged. */
-export const skipsChecks: Hand = {
-  name: 'skips-checks',
+export const readsNothing: Hand = {
+  name: 'reads-nothing',
   player: (dice, wanted) => worker({ dice, wanted, careless: true }),
 };
 

@@ -1,5 +1,6 @@
 import type { Action } from '../site/action';
 import type { Attempt } from '../site/attempt';
+import type { CharacterName, RungName } from './characters';
 import type { Methods } from '../level/method';
 import type { Dice } from './dice';
 
@@ -12,4 +13,6 @@ export type Hand = {
 
 export type Player = (attempt: Attempt) => Action | undefined;
 
-export type HandName = 'expert' | 'skips-checks' | 'naive-order' | 'random' | 'idle';
+/** The expert with one thing left out is no learner: levels are proved with them, and their consequences shown. */
+export type HandName =
+  'expert' | 'reads-nothing' | 'nails-first' | CharacterName | RungName | 'random' | 'idle';

@@ -10,8 +10,8 @@ import type { Hand } from './hand';
 import { wayOf } from './ways';
 
 /** Reads and judges, but does what shows first and what holds later: nails before it proves, stacks before it braces. */
-export const naiveOrder: Hand = {
-  name: 'naive-order',
+export const nailsFirst: Hand = {
+  name: 'nails-first',
   player: (dice, wanted) => {
     let way: Methods | undefined;
     return (attempt) => {

@@ -3,27 +3,50 @@ import type { Methods } from '../level/method';
 import type { Attempt, Mode } from '../site/attempt';
 import { begin, take } from '../site/take';
 import { diceOf } from './dice';
-import { expert, skipsChecks } from './expert';
-import type { Hand, HandName } from './hand';
+import { characters, rungName, rungs } from './characters';
+import { expert, readsNothing } from './expert';
+import type { Hand, HandName, Player } from './hand';
 import { idle } from './idle';
-import { naiveOrder } from './naive';
+import { nailsFirst } from './naive';
 import { random } from './random';
+import { evenSkill } from './skill';
+import { skilled } from './skilled';
+
+const characterHands = (Object.keys(characters) as (keyof typeof characters)[]).map((name): Hand => ({
+  name,
+  player: (dice, wanted) => skilled({ character: characters[name], dice, wanted }).play,
+}));
+
+const ladder = rungs.map((tenths): Hand => ({
+  name: rungName(tenths),
+  player: (dice, wanted) => skilled({ character: { skill: evenSkill(tenths / 10) }, dice, wanted }).play,
+}));
 
 /** Every crew hand by name. */
-export const hands: readonly Hand[] = [expert, skipsChecks, naiveOrder, random, idle];
+export const hands: readonly Hand[] = [
+  expert,
+  ...characterHands,
+  ...ladder,
+  readsNothing,
+  nailsFirst,
+  random,
+  idle,
+];
 
 /** More acts than any job here needs: a hand that goes round in a circle ends here. */
 const enough = 2000;
 
+export type Run = { readonly seed: number; readonly mode?: Mode; readonly wanted?: Partial<Methods> };
+
 /** A hand plays a level from the start until it stops. Same level, hand, seed and way: same attempt. */
-export const play = (
-  level: Level,
-  hand: HandName,
-  run: { readonly seed: number; readonly mode?: Mode; readonly wanted?: Partial<Methods> },
-): Attempt => {
+export const play = (level: Level, hand: HandName, run: Run): Attempt => {
   const found = hands.find(({ name }) => name === hand) ?? idle;
-  const player = found.player(diceOf(run.seed, hand), run.wanted);
-  let attempt = begin(level, run.seed, run.mode ?? 'check-off');
+  return playOut(level, found.player(diceOf(run.seed, hand), run.wanted), run);
+};
+
+/** The same with a player of one's own. */
+export const playOut = (level: Level, player: Player, { seed, mode = 'check-off' }: Run): Attempt => {
+  let attempt = begin(level, seed, mode);
   for (let acts = 0; acts < enough; acts++) {
     const act = player(attempt);
     if (!act) break;

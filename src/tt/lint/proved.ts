@@ -69,7 +69,7 @@ const offPar = (level: Level, played: readonly Played[]): readonly Complaint[] =
 /** A hand that reads nothing must miss every fault that is planted, or it is no fault. */
 const notMissed = (level: Level): readonly Complaint[] => {
   const score = scoreOf(
-    play(level, 'skips-checks', {
+    play(level, 'reads-nothing', {
       seed: 1,
       wanted: level.methods.ridgeLength.includes('cut') ? { ridgeLength: 'cut' } : {},
     }),

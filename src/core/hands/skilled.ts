@@ -1,0 +1,210 @@
+import type { Methods } from '../level/method';
+import { jobsOf, possible, type Standing } from '../order/crew/planner';
+import { byEye } from '../order/crew/endProofs';
+import type { Task } from '../order/crew/task';
+import { setUp } from '../order/crew/pairs';
+import { held, stands, viewOf, type PlannedAction, type View } from '../order/crew/view';
+import { sides } from '../roof/side';
+import type { Action } from '../site/action';
+import type { Attempt } from '../site/attempt';
+import { rafterId, type RafterId } from '../site/ids';
+import { requiredFor } from '../site/required';
+import { assume, believing, keyOf, type Assumed } from './assumed';
+import type { Character } from './characters';
+import { daringOf, dared, withoutCare, wouldDare, type Daring } from './daring';
+import type { Dice } from './dice';
+import { expected, toldBy } from './expects';
+import type { Player } from './hand';
+import { fitName, judged, misfit, misread, pushedOff } from './misdone';
+import { takenUp } from './putOff';
+import { said } from './said';
+import { deciderOf, type Decider } from './skill';
+import { wayOf } from './ways';
+
+/** A learner who knows the plan of the work and gets each decision right by its own chance. */
+
+type Start = {
+  readonly character: Character;
+  readonly dice: Dice;
+  readonly wanted?: Partial<Methods> | undefined;
+  /** The name of one decision that is right whatever the dice say. */
+  readonly righted?: string | undefined;
+};
+
+/** What a player carries along: its decisions, what it took for read, how often it did each thing, whom it pushed. */
+type Mind = {
+  readonly character: Character;
+  readonly decider: Decider;
+  readonly assumed: Assumed;
+  readonly done: Map<string, number>;
+  readonly pushed: Set<RafterId>;
+};
+
+export const skilled = ({ character, dice, wanted, righted }: Start): { play: Player; decider: Decider } => {
+  const decider = deciderOf(dice, character.skill, righted);
+  const mind: Mind = { character, decider, assumed: new Map(), done: new Map(), pushed: new Set() };
+  let way: Methods | undefined;
+  const play: Player = (attempt) => {
+    way ??= wayOf(attempt.level, dice, wanted);
+    if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
+    if (leaves(attempt, character)) return { type: 'handOver' };
+    const act = nextAct(attempt, way, mind) ?? { type: 'handOver' };
+    const name = JSON.stringify(act);
+    mind.done.set(name, (mind.done.get(name) ?? 0) + 1);
+    return act;
+  };
+  return { play, decider };
+};
+
+const leaves = (attempt: Attempt, { leavesAt }: Character): boolean => {
+  if (leavesAt === undefined) return false;
+  const { members, joints } = requiredFor(attempt.level, attempt.site.agreed);
+  const { seen } = viewOf(attempt);
+  const open = seen.open.filter(({ what }) => what !== 'split').length;
+  return 1 - open / (members.length + joints.length) >= leavesAt;
+};
+
+/** Readings that one act may pass over before it; more than any job asks for. */
+const mostPassedOver = 300;
+
+/** Passes over the readings it does not take, and moves it has given up, until it comes to an act it does. */
+const nextAct = (attempt: Attempt, way: Methods, mind: Mind): Action | undefined => {
+  for (let passed = 0; passed < mostPassedOver; passed++) {
+    const seen = viewOf(attempt, { wanted: way });
+    const view = believing(seen, mind.assumed);
+    const dares = daringOf(view, mind.decider);
+    const step = attempt.steps.length - 0.5;
+    if (takenAsDone(view, mind, step)) continue;
+    const act = chosen(view, mind, dares);
+    if (act === undefined) return undefined;
+    if (act.type !== 'read' || taken(view, act, mind)) return done(view, act, { mind, dares });
+    assume(mind.assumed, { read: act, value: expected(view, act), step });
+  }
+  return undefined;
+};
+
+/** A thing moved often enough is taken to be where it should: its readings are passed over from here on. */
+const takenAsDone = (view: View, { assumed, done }: Mind, step: number): boolean => {
+  const given = jobsOf(view)
+    .flatMap(({ left }) => left)
+    .filter((act) => isMove(act) && moves(done, act) >= enoughMoves)
+    .flatMap((act) => toldBy(view, act))
+    .filter(({ tool, at, from }) => assumed.get(keyOf(tool, at, from))?.at(-1)?.step !== step);
+  for (const read of given) assume(assumed, { read, value: expected(view, read), step });
+  return given.length > 0;
+};
+
+type Read = Extract<PlannedAction, { type: 'read' }>;
+
+/** Boards are always looked at, since what is called of them is a decision already; each other reading is one. */
+const taken = (view: View, { tool, at, from }: Read, { decider, assumed }: Mind): boolean =>
+  /^board\.\d+/.test(at) ||
+  decider.right('check', `${keyOf(tool, at, from)} ${times(view, assumed, { tool, at, from })}`);
+
+/** How often a place was read or passed over so far. */
+const times = (
+  view: View,
+  assumed: Assumed,
+  { tool, at, from }: Pick<Read, 'tool' | 'at'> & { from: string | undefined },
+): number =>
+  view.seen.said.filter((one) => one.tool === tool && one.at === at && one.from === from).length +
+  (from === undefined ? 0 : 0) +
+  (assumed.get(keyOf(tool, at, from))?.length ?? 0);
+
+const chosen = (view: View, mind: Mind, dares: Daring): PlannedAction | undefined => {
+  const can = (act: PlannedAction): boolean =>
+    !hopeless(act, mind) && (possible(view, act) || wouldDare(view, act, dares));
+  const hanging = handHeld(view).find(can);
+  if (hanging) return hanging;
+  const left = (job: Standing): Standing => withoutHope(view, withoutCare(job, dares), mind);
+  const stuck = new Set<Task>();
+  for (;;) {
+    const jobs = takenUp(view, { decider: mind.decider, left, stuck });
+    for (const { task, left: acts } of jobs) {
+      const found = (task.anyOrder ? inAnyOrder(acts, mind.decider) : acts).find(can);
+      if (found) return found;
+    }
+    // Nothing goes on: what stands open is closed by eye, and then whatever is stuck is left behind.
+    const closing = stuck.size === 0 ? [...byEye(view), ...driven(jobs)].find(can) : undefined;
+    if (closing || jobs.length === 0) return closing;
+    for (const { task } of jobs) stuck.add(task);
+  }
+};
+
+/** A block that was cut and does not drop in yet is driven. */
+const driven = (jobs: readonly Standing[]): readonly PlannedAction[] =>
+  jobs.flatMap(({ left }) =>
+    left.flatMap((act) => (act.type === 'place' && act.at === 'drop' ? [{ ...act, at: 'drive' }] : [])),
+  );
+
+/** The same act comes to nothing more often than this only where it is hopeless. Ours. */
+const patience = 4;
+/** So often an end of the ridge, a wall or a heel is moved before it is left as it is. Ours. */
+const enoughMoves = 4;
+
+/** Calls on what nobody looked at are dropped, so that the rest of the job goes on. */
+const withoutHope = (view: View, job: Standing, mind: Mind): Standing => ({
+  ...job,
+  left: job.left.filter((act) => (act.type === 'judge' ? possible(view, act) : !hopeless(act, mind))),
+});
+
+/** It came to nothing before, or the thing was moved often enough. */
+const hopeless = (act: PlannedAction, { done }: Mind): boolean =>
+  (done.get(JSON.stringify(act)) ?? 0) >= patience || (isMove(act) && moves(done, act) >= enoughMoves);
+
+const isMove = ({ type }: PlannedAction): boolean => ['raise', 'shift', 'mendWall', 'trim'].includes(type);
+
+const moves = (done: Mind['done'], act: PlannedAction): number => {
+  const alike = moveName(act as Action);
+  return [...done].reduce((sum, [name, count]) => {
+    const past = JSON.parse(name) as Action;
+    return sum + (isMove(past as PlannedAction) && moveName(past) === alike ? count : 0);
+  }, 0);
+};
+
+const moveName = (act: Action): string => fitName(act, 0);
+
+const inAnyOrder = (acts: readonly PlannedAction[], { how }: Decider): readonly PlannedAction[] =>
+  [...acts]
+    .map((act) => ({ act, at: how(`turn ${JSON.stringify(act)}`) }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ act }) => act);
+
+/** A rafter held by hand is tacked before anything else is touched. */
+const handHeld = (view: View): readonly PlannedAction[] =>
+  setUp(
+    view,
+    sides
+      .flatMap((side) => view.stations.map((_, i) => rafterId(side, i + 1)))
+      .filter((id) => stands(view, id) && !held(view, `ridge:${id}`)),
+  );
+
+type Doing = { readonly mind: Mind; readonly dares: Daring };
+
+/** The act as this hand does it: read, called, set and dared as its decisions fall. */
+const done = (view: View, act: PlannedAction, { mind, dares }: Doing): Action | undefined => {
+  const { decider, character } = mind;
+  if (act.type === 'read') {
+    const name = `${keyOf(act.tool, act.at, act.from)} ${times(view, mind.assumed, { ...act, from: act.from })}`;
+    return decider.right('read', name) ? said(view, act) : misread(view, act, decider.how(name));
+  }
+  if (act.type === 'judge') return judged(act, decider, character.everyBoard);
+  const push = act.type === 'tack' ? pushFirst(view, act.joint.split(':')[1] as RafterId, mind) : undefined;
+  return push ?? fitted(view, dared(view, act, dares), mind);
+};
+
+/** A rafter that is not set true is pushed off its mark before its first tack. */
+const pushFirst = (view: View, id: RafterId, { decider, pushed }: Mind): Action | undefined => {
+  if (!id.startsWith('rafter.') || pushed.has(id)) return undefined;
+  pushed.add(id);
+  if (decider.right('fit', `place ${id}`)) return undefined;
+  const off = pushedOff(id, decider.how(`place ${id}`));
+  return view.seen.would(off).ok ? off : undefined;
+};
+
+const fitted = (view: View, act: Action, { decider, done: past }: Mind): Action => {
+  const name = fitName(act, isMove(act as PlannedAction) ? moves(past, act as PlannedAction) : 0);
+  const off = misfit(act, decider.how(name));
+  if (off === undefined || decider.right('fit', name)) return act;
+  return view.seen.would(off).ok ? off : act;
+};
