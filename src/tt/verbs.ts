@@ -5,6 +5,7 @@ export const verbs: Readonly<Record<string, () => Promise<Verb>>> = {
   figure: async () => (await import('./figure')).figureVerb,
   lint: async () => (await import('./lint')).lintVerb,
   play: async () => (await import('./play')).playVerb,
+  prove: async () => (await import('./prove')).proveVerb,
   grade: async () => (await import('./grade')).gradeVerb,
   schemas: async () => (await import('./schemas')).schemasVerb,
   serve: async () => (await import('./serve')).serveVerb,

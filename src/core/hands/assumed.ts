@@ -15,9 +15,9 @@ export const believing = (view: View, assumed: Assumed): View => ({
     const taken = assumed.get(keyOf(tool, at, from))?.at(-1);
     return !own || (taken && taken.step > own.step) ? (taken ?? own) : own;
   },
-  everSaid: (tool, at, ...from) => [
-    ...view.everSaid(tool, at, ...from),
-    ...(assumed.get(keyOf(tool, at, ...from)) ?? []),
+  everSaid: (tool, at, from) => [
+    ...view.everSaid(tool, at, from),
+    ...(assumed.get(keyOf(tool, at, from)) ?? []),
   ],
 });
 

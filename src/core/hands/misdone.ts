@@ -67,7 +67,7 @@ const signed = (how: number, [least, most]: readonly [number, number]): number =
 const notNothing = (by: number): number => (by === 0 ? 1 / 16 : by);
 
 /** Each of a kind of move at a place is a decision of its own. */
-export const fitName = (act: Action, times: number): string => {
+export const fitName = (act: Action | PlannedAction, times: number): string => {
   const what = 'member' in act ? act.member : 'on' in act ? act.on : 'wall' in act ? act.wall : '';
   const at = 'end' in act ? act.end : 'at' in act ? act.at : '';
   return `${act.type} ${what} ${at} ${times}`;

@@ -16,7 +16,7 @@ import type { Dice } from './dice';
 import { expected, toldBy } from './expects';
 import type { Player } from './hand';
 import { fitName, judged, misfit, misread, pushedOff } from './misdone';
-import { takenUp } from './putOff';
+import { latersOf, takenUp } from './putOff';
 import { said } from './said';
 import { deciderOf, type Decider } from './skill';
 import { wayOf } from './ways';
@@ -31,26 +31,39 @@ type Start = {
   readonly righted?: string | undefined;
 };
 
-/** What a player carries along: its decisions, what it took for read, how often it did each thing, whom it pushed. */
+/**
+ * What a player carries along: its decisions, what it took for read, how often it did each thing and moved each thing, what
+ * it pushed, which rules it knows it broke.
+ */
 type Mind = {
   readonly character: Character;
   readonly decider: Decider;
   readonly assumed: Assumed;
   readonly done: Map<string, number>;
+  readonly moved: Map<string, number>;
   readonly pushed: Set<RafterId>;
+  readonly broken: Set<string>;
 };
 
 export const skilled = ({ character, dice, wanted, righted }: Start): { play: Player; decider: Decider } => {
   const decider = deciderOf(dice, character.skill, righted);
-  const mind: Mind = { character, decider, assumed: new Map(), done: new Map(), pushed: new Set() };
+  const mind: Mind = {
+    character,
+    decider,
+    assumed: new Map(),
+    done: new Map(),
+    moved: new Map(),
+    pushed: new Set(),
+    broken: new Set(),
+  };
   let way: Methods | undefined;
   const play: Player = (attempt) => {
     way ??= wayOf(attempt.level, dice, wanted);
     if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
     if (leaves(attempt, character)) return { type: 'handOver' };
     const act = nextAct(attempt, way, mind) ?? { type: 'handOver' };
-    const name = JSON.stringify(act);
-    mind.done.set(name, (mind.done.get(name) ?? 0) + 1);
+    countUp(mind.done, JSON.stringify(act));
+    if (isMove(act)) countUp(mind.moved, moveName(act));
     return act;
   };
   return { play, decider };
@@ -77,39 +90,38 @@ const nextAct = (attempt: Attempt, way: Methods, mind: Mind): Action | undefined
     if (takenAsDone(view, mind, step)) continue;
     const act = chosen(view, mind, dares);
     if (act === undefined) return undefined;
-    if (act.type !== 'read' || taken(view, act, mind)) return done(view, act, { mind, dares });
+    if (act.type !== 'read' || taken(view, act, mind)) {
+      const does = done(view, act, { mind, dares });
+      for (const later of does ? latersOf(view, does) : []) mind.broken.add(later);
+      return does;
+    }
     assume(mind.assumed, { read: act, value: expected(view, act), step });
   }
   return undefined;
 };
 
 /** A thing moved often enough is taken to be where it should: its readings are passed over from here on. */
-const takenAsDone = (view: View, { assumed, done }: Mind, step: number): boolean => {
+const takenAsDone = (view: View, mind: Mind, step: number): boolean => {
   const given = jobsOf(view)
     .flatMap(({ left }) => left)
-    .filter((act) => isMove(act) && moves(done, act) >= enoughMoves)
+    .filter((act) => isMove(act) && moves(mind, act) >= enoughMoves)
     .flatMap((act) => toldBy(view, act))
-    .filter(({ tool, at, from }) => assumed.get(keyOf(tool, at, from))?.at(-1)?.step !== step);
-  for (const read of given) assume(assumed, { read, value: expected(view, read), step });
+    .filter(({ tool, at, from }) => mind.assumed.get(keyOf(tool, at, from))?.at(-1)?.step !== step);
+  for (const read of given) assume(mind.assumed, { read, value: expected(view, read), step });
   return given.length > 0;
 };
 
 type Read = Extract<PlannedAction, { type: 'read' }>;
 
 /** Boards are always looked at, since what is called of them is a decision already; each other reading is one. */
-const taken = (view: View, { tool, at, from }: Read, { decider, assumed }: Mind): boolean =>
-  /^board\.\d+/.test(at) ||
-  decider.right('check', `${keyOf(tool, at, from)} ${times(view, assumed, { tool, at, from })}`);
+const taken = (view: View, act: Read, { decider }: Mind): boolean =>
+  /^board\.\d+/.test(act.at) || decider.right('check', readName(view, act));
+
+const readName = (view: View, act: Read): string =>
+  `${keyOf(act.tool, act.at, act.from)} ${times(view, act)}`;
 
 /** How often a place was read or passed over so far. */
-const times = (
-  view: View,
-  assumed: Assumed,
-  { tool, at, from }: Pick<Read, 'tool' | 'at'> & { from: string | undefined },
-): number =>
-  view.seen.said.filter((one) => one.tool === tool && one.at === at && one.from === from).length +
-  (from === undefined ? 0 : 0) +
-  (assumed.get(keyOf(tool, at, from))?.length ?? 0);
+const times = (view: View, { tool, at, from }: Read): number => view.everSaid(tool, at, from).length;
 
 const chosen = (view: View, mind: Mind, dares: Daring): PlannedAction | undefined => {
   const can = (act: PlannedAction): boolean =>
@@ -119,7 +131,7 @@ const chosen = (view: View, mind: Mind, dares: Daring): PlannedAction | undefine
   const left = (job: Standing): Standing => withoutHope(view, withoutCare(job, dares), mind);
   const stuck = new Set<Task>();
   for (;;) {
-    const jobs = takenUp(view, { decider: mind.decider, left, stuck });
+    const jobs = takenUp(view, { decider: mind.decider, broken: mind.broken, left, stuck });
     for (const { task, left: acts } of jobs) {
       const found = (task.anyOrder ? inAnyOrder(acts, mind.decider) : acts).find(can);
       if (found) return found;
@@ -149,20 +161,19 @@ const withoutHope = (view: View, job: Standing, mind: Mind): Standing => ({
 });
 
 /** It came to nothing before, or the thing was moved often enough. */
-const hopeless = (act: PlannedAction, { done }: Mind): boolean =>
-  (done.get(JSON.stringify(act)) ?? 0) >= patience || (isMove(act) && moves(done, act) >= enoughMoves);
+const hopeless = (act: PlannedAction, mind: Mind): boolean =>
+  (mind.done.get(JSON.stringify(act)) ?? 0) >= patience || (isMove(act) && moves(mind, act) >= enoughMoves);
 
-const isMove = ({ type }: PlannedAction): boolean => ['raise', 'shift', 'mendWall', 'trim'].includes(type);
+const isMove = ({ type }: PlannedAction | Action): boolean =>
+  ['raise', 'shift', 'mendWall', 'trim'].includes(type);
 
-const moves = (done: Mind['done'], act: PlannedAction): number => {
-  const alike = moveName(act as Action);
-  return [...done].reduce((sum, [name, count]) => {
-    const past = JSON.parse(name) as Action;
-    return sum + (isMove(past as PlannedAction) && moveName(past) === alike ? count : 0);
-  }, 0);
+const moveName = (act: PlannedAction | Action): string => fitName(act, 0);
+
+const moves = ({ moved }: Mind, act: PlannedAction | Action): number => moved.get(moveName(act)) ?? 0;
+
+const countUp = (counts: Map<string, number>, name: string): void => {
+  counts.set(name, (counts.get(name) ?? 0) + 1);
 };
-
-const moveName = (act: Action): string => fitName(act, 0);
 
 const inAnyOrder = (acts: readonly PlannedAction[], { how }: Decider): readonly PlannedAction[] =>
   [...acts]
@@ -185,7 +196,7 @@ type Doing = { readonly mind: Mind; readonly dares: Daring };
 const done = (view: View, act: PlannedAction, { mind, dares }: Doing): Action | undefined => {
   const { decider, character } = mind;
   if (act.type === 'read') {
-    const name = `${keyOf(act.tool, act.at, act.from)} ${times(view, mind.assumed, { ...act, from: act.from })}`;
+    const name = readName(view, act);
     return decider.right('read', name) ? said(view, act) : misread(view, act, decider.how(name));
   }
   if (act.type === 'judge') return judged(act, decider, character.everyBoard);
@@ -202,8 +213,9 @@ const pushFirst = (view: View, id: RafterId, { decider, pushed }: Mind): Action 
   return view.seen.would(off).ok ? off : undefined;
 };
 
-const fitted = (view: View, act: Action, { decider, done: past }: Mind): Action => {
-  const name = fitName(act, isMove(act as PlannedAction) ? moves(past, act as PlannedAction) : 0);
+const fitted = (view: View, act: Action, mind: Mind): Action => {
+  const { decider } = mind;
+  const name = fitName(act, isMove(act) ? moves(mind, act) : 0);
   const off = misfit(act, decider.how(name));
   if (off === undefined || decider.right('fit', name)) return act;
   return view.seen.would(off).ok ? off : act;

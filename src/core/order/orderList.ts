@@ -147,3 +147,15 @@ const soBefore = (
     ? facts(`string.${instance}`)
     : milestones[rule.before as MilestoneId](facts, job);
 };
+
+/** Whether doing a thing now breaks no rule. */
+export const keepsRules = (
+  fact: Fact,
+  { done, job }: { readonly done: ReadonlySet<Fact>; readonly job: Job },
+): boolean =>
+  orderRules
+    .filter((rule) => rule.applies(job))
+    .every((rule) => {
+      const instance = rule.after(fact, job);
+      return instance === undefined || soBefore(rule, { instance, done, job });
+    });
