@@ -3,20 +3,20 @@ import type { PlannedAction, View } from '../order/crew/view';
 import type { Action, Of } from '../site/action';
 import type { RafterId } from '../site/ids';
 import { between, type Decider } from './skill';
+import { expected } from './expects';
 import { said } from './said';
 
 /** Acts as they come out where the decision about them is wrong. Amounts are in inches and ours. */
 
 type Read = Extract<PlannedAction, { type: 'read' }>;
 
-/** A reading is off by one to four divisions, either way; an eye sees nothing where there is something. */
-export const misread = (view: View, act: Read, how: number): Action | undefined => {
+/** Who misreads says what was expected there: the figure of the plan to the tool's division, nothing out of true, a clean board. */
+export const misread = (view: View, act: Read): Action | undefined => {
   const as = said(view, act);
   if (as?.type !== 'read') return undefined;
-  if (act.tool === 'eye') return { ...as, said: typeof as.said === 'number' ? 0 : 'clean' };
-  if (typeof as.said !== 'number') return as;
-  const ticks = between(how, [-4, 3]);
-  return { ...as, said: as.said + (ticks < 0 ? ticks : ticks + 1) * tools[act.tool].division };
+  const wanted = expected(view, act);
+  const { division } = tools[act.tool];
+  return { ...as, said: typeof wanted === 'number' ? Math.round(wanted / division) * division + 0 : wanted };
 };
 
 /** The other call: what is sound is refused, what is not is taken. */
@@ -34,8 +34,11 @@ export const pushedOff = (member: RafterId, how: number): Action => ({
   by: signed(how, [3, 8]) / 16,
 });
 
-/** What can be set, cut or moved less true; undefined for what cannot. */
-export const misfit = (act: Action, how: number): Action | undefined => {
+/**
+ * What can be set, cut or moved less true; undefined for what cannot. What has to move or come off goes half the way and is
+ * left there; a block that is too long is driven; marks are stepped off one from the next.
+ */
+export const misfit = (act: Action): Action | undefined => {
   switch (act.type) {
     case 'mark':
       return { ...act, datum: 'last' };
@@ -44,17 +47,20 @@ export const misfit = (act: Action, how: number): Action | undefined => {
     case 'trim':
       return act.member.startsWith('block.')
         ? { type: 'place', member: act.member as 'block.yard.1', at: 'drive' }
-        : { ...act, by: act.by + between(how, [2, 4]) / 16 };
+        : { ...act, by: halfOf(act.by) };
     case 'raise':
     case 'shift':
-      return { ...act, by: notNothing(act.by + signed(how, [2, 6]) / 16) };
     case 'mendWall':
-      return { ...act, by: notNothing(act.by + signed(how, [2, 3]) / 16) };
-    case 'setPost':
-      return act.height === 0 ? undefined : { ...act, height: act.height + signed(how, [2, 6]) / 16 };
+      return { ...act, by: halfOf(act.by) };
     default:
       return undefined;
   }
+};
+
+/** Half of it, to the 64th, and never nothing. */
+const halfOf = (by: number): number => {
+  const half = Math.round(by * 32) / 64;
+  return half === 0 ? by : half;
 };
 
 /** As many from least to most, one way or the other. */
@@ -63,14 +69,11 @@ const signed = (how: number, [least, most]: readonly [number, number]): number =
   return twice < 1 ? -between(twice, [least, most]) : between(twice - 1, [least, most]);
 };
 
-/** Nobody moves a thing by nothing. */
-const notNothing = (by: number): number => (by === 0 ? 1 / 16 : by);
-
-/** Each of a kind of move at a place is a decision of its own. */
-export const fitName = (act: Action | PlannedAction, times: number): string => {
+/** One decision for each thing that is set, cut or moved, however often: what kind of act, which thing, where. */
+export const fitName = (act: Action | PlannedAction): string => {
   const what = 'member' in act ? act.member : 'on' in act ? act.on : 'wall' in act ? act.wall : '';
   const at = 'end' in act ? act.end : 'at' in act ? act.at : '';
-  return `${act.type} ${what} ${at} ${times}`;
+  return `${act.type} ${what} ${at}`;
 };
 
 export const judged = (

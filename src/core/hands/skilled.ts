@@ -90,7 +90,7 @@ const nextAct = (attempt: Attempt, way: Methods, mind: Mind): Action | undefined
     if (takenAsDone(view, mind, step)) continue;
     const act = chosen(view, mind, dares);
     if (act === undefined) return undefined;
-    if (act.type !== 'read' || taken(view, act, mind)) {
+    if (act.type !== 'read' || taken(act, mind)) {
       const does = done(view, act, { mind, dares });
       for (const later of does ? latersOf(view, does) : []) mind.broken.add(later);
       return does;
@@ -114,14 +114,10 @@ const takenAsDone = (view: View, mind: Mind, step: number): boolean => {
 type Read = Extract<PlannedAction, { type: 'read' }>;
 
 /** Boards are always looked at, since what is called of them is a decision already; each other reading is one. */
-const taken = (view: View, act: Read, { decider }: Mind): boolean =>
-  /^board\.\d+/.test(act.at) || decider.right('check', readName(view, act));
+const taken = (act: Read, { decider }: Mind): boolean =>
+  /^board\.\d+/.test(act.at) || decider.right('check', readName(act));
 
-const readName = (view: View, act: Read): string =>
-  `${keyOf(act.tool, act.at, act.from)} ${times(view, act)}`;
-
-/** How often a place was read or passed over so far. */
-const times = (view: View, { tool, at, from }: Read): number => view.everSaid(tool, at, from).length;
+const readName = ({ tool, at, from }: Read): string => keyOf(tool, at, from);
 
 const chosen = (view: View, mind: Mind, dares: Daring): PlannedAction | undefined => {
   const can = (act: PlannedAction): boolean =>
@@ -167,7 +163,7 @@ const hopeless = (act: PlannedAction, mind: Mind): boolean =>
 const isMove = ({ type }: PlannedAction | Action): boolean =>
   ['raise', 'shift', 'mendWall', 'trim'].includes(type);
 
-const moveName = (act: PlannedAction | Action): string => fitName(act, 0);
+const moveName = (act: PlannedAction | Action): string => fitName(act);
 
 const moves = ({ moved }: Mind, act: PlannedAction | Action): number => moved.get(moveName(act)) ?? 0;
 
@@ -196,8 +192,8 @@ type Doing = { readonly mind: Mind; readonly dares: Daring };
 const done = (view: View, act: PlannedAction, { mind, dares }: Doing): Action | undefined => {
   const { decider, character } = mind;
   if (act.type === 'read') {
-    const name = readName(view, act);
-    return decider.right('read', name) ? said(view, act) : misread(view, act, decider.how(name));
+    const name = readName(act);
+    return decider.right('read', name) ? said(view, act) : misread(view, act);
   }
   if (act.type === 'judge') return judged(act, decider, character.everyBoard);
   const push = act.type === 'tack' ? pushFirst(view, act.joint.split(':')[1] as RafterId, mind) : undefined;
@@ -213,10 +209,9 @@ const pushFirst = (view: View, id: RafterId, { decider, pushed }: Mind): Action 
   return view.seen.would(off).ok ? off : undefined;
 };
 
-const fitted = (view: View, act: Action, mind: Mind): Action => {
-  const { decider } = mind;
-  const name = fitName(act, isMove(act) ? moves(mind, act) : 0);
-  const off = misfit(act, decider.how(name));
-  if (off === undefined || decider.right('fit', name)) return act;
-  return view.seen.would(off).ok ? off : act;
+const fitted = (view: View, act: Action, { decider, moved }: Mind): Action => {
+  const off = misfit(act);
+  if (off === undefined || decider.right('fit', fitName(act)) || !view.seen.would(off).ok) return act;
+  if (isMove(act)) moved.set(moveName(act), enoughMoves);
+  return off;
 };

@@ -34,17 +34,17 @@ export const runsEach = 2;
 /** Decisions that are put right, one at a time, in one run. */
 export const trialsEach = 4;
 
-/** A full run is as many runs of each as asked for; 10,000 of the random hand and 1,000 order lists whatever is asked. */
-export const fullSizes = (runs: number): Sizes => ({
+/** For 200 runs of each, the usual: 10,000 of the random hand, which is quick, 1,000 order lists, 20 people on each rung. */
+export const sizesFor = (runs: number): Sizes => ({
   expert: runs,
   each: runs,
-  people: Math.max(4, Math.round(runs / 10)),
-  random: 10_000,
+  people: Math.max(2, Math.round(runs / 10)),
+  random: 50 * runs,
   flips: Math.ceil(runs / 2),
-  lists: 1000,
+  lists: 5 * runs,
 });
 
-/** A share of it, for levels that are not the reference, and for the quick form. */
+/** A share of it, for levels that are not the reference. */
 export const shareOf = (sizes: Sizes, share: number): Sizes => {
   const part = (count: number, least: number): number => Math.max(least, Math.ceil(count * share));
   return {

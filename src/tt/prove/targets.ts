@@ -258,8 +258,8 @@ const flipLines = (level: string, all: Played): readonly Line[] => {
 
 /** Over the levels together: what the mean of four runs tells, and how far people agree with themselves from job to job. */
 export const linesOver = (levels: readonly string[], told: readonly Told[]): readonly Line[] => {
+  if (levels.length < 2) return [];
   const people = overLevels(levels, told);
-  if (levels.length < 2 || people.length < 3) return [];
   const name = levels.join(', ');
   const n = people.length;
   const means = people.map(({ runs }) => mean(runs));
