@@ -19,12 +19,12 @@ export const misread = (view: View, act: Read): Action | undefined => {
   return { ...as, said: typeof wanted === 'number' ? Math.round(wanted / division) * division + 0 : wanted };
 };
 
-/** The other call: what is sound is refused, what is not is taken. */
-export const misjudged = ({ subject, call }: Of<'judge'>): Of<'judge'> => {
-  if (call !== 'sound') return { type: 'judge', subject, call: 'sound' };
-  const mends = subject.startsWith('plate.') || subject === 'board.ridge';
-  return { type: 'judge', subject, call: mends ? 'mend' : 'swap' };
-};
+/** The other call: a sound board is refused, any other is taken. */
+const misjudged = ({ subject, call }: Of<'judge'>): Of<'judge'> => ({
+  type: 'judge',
+  subject,
+  call: call === 'sound' ? 'swap' : 'sound',
+});
 
 /** A rafter pushed off its mark. */
 export const pushedOff = (member: RafterId, how: number): Action => ({
@@ -36,7 +36,7 @@ export const pushedOff = (member: RafterId, how: number): Action => ({
 
 /**
  * What can be set, cut or moved less true; undefined for what cannot. What has to move or come off goes half the way and is
- * left there; a block that is too long is driven; marks are stepped off one from the next.
+ * left there; a block is cut short; marks are stepped off one from the next.
  */
 export const misfit = (act: Action): Action | undefined => {
   switch (act.type) {
@@ -46,7 +46,7 @@ export const misfit = (act: Action): Action | undefined => {
       return act.at === 'line' ? { ...act, at: 'mark' } : undefined;
     case 'trim':
       return act.member.startsWith('block.')
-        ? { type: 'place', member: act.member as 'block.yard.1', at: 'drive' }
+        ? { ...act, by: act.by + cutShort }
         : { ...act, by: halfOf(act.by) };
     case 'raise':
     case 'shift':
@@ -56,6 +56,9 @@ export const misfit = (act: Action): Action | undefined => {
       return undefined;
   }
 };
+
+/** How much shorter than it should be a block ends up that is cut without care, inches. */
+const cutShort = 3 / 16;
 
 /** Half of it, to the 64th, and never nothing. */
 const halfOf = (by: number): number => {
@@ -76,12 +79,13 @@ export const fitName = (act: Action | PlannedAction): string => {
   return `${act.type} ${what} ${at}`;
 };
 
+/** What is called of a board is a decision; plates and the ridge are called what was read at them. */
 export const judged = (
   act: Of<'judge'>,
   decider: Decider,
   everyBoard: 'sound' | 'swap' | undefined,
 ): Action => {
-  if (everyBoard && /^board\.\d+$/.test(act.subject))
-    return { type: 'judge', subject: act.subject, call: everyBoard };
+  if (!/^board\.\d+$/.test(act.subject)) return act;
+  if (everyBoard) return { type: 'judge', subject: act.subject, call: everyBoard };
   return decider.right('judge', act.subject) ? act : misjudged(act);
 };

@@ -1,8 +1,9 @@
 import type { Methods } from '../level/method';
 import { jobsOf, possible, type Standing } from '../order/crew/planner';
+import { boardRank } from '../order/crew/boards';
 import { byEye } from '../order/crew/endProofs';
 import type { Task } from '../order/crew/task';
-import { setUp } from '../order/crew/pairs';
+import { endRafters, setUp } from '../order/crew/pairs';
 import { held, stands, viewOf, type PlannedAction, type View } from '../order/crew/view';
 import { sides } from '../roof/side';
 import type { Action } from '../site/action';
@@ -113,9 +114,10 @@ const takenAsDone = (view: View, mind: Mind, step: number): boolean => {
 
 type Read = Extract<PlannedAction, { type: 'read' }>;
 
-/** Boards are always looked at, since what is called of them is a decision already; each other reading is one. */
-const taken = (act: Read, { decider }: Mind): boolean =>
-  /^board\.\d+/.test(act.at) || decider.right('check', readName(act));
+/** A board is always looked at and said to be what it looks like: what is called of it is the one decision about it. */
+const isLook = ({ at }: Read): boolean => /^board\.\d+/.test(at);
+
+const taken = (act: Read, { decider }: Mind): boolean => isLook(act) || decider.right('check', readName(act));
 
 const readName = ({ tool, at, from }: Read): string => keyOf(tool, at, from);
 
@@ -193,16 +195,26 @@ const done = (view: View, act: PlannedAction, { mind, dares }: Doing): Action | 
   const { decider, character } = mind;
   if (act.type === 'read') {
     const name = readName(act);
-    return decider.right('read', name) ? said(view, act) : misread(view, act);
+    return isLook(act) || decider.right('read', name) ? said(view, act) : misread(view, act);
   }
   if (act.type === 'judge') return judged(act, decider, character.everyBoard);
   const push = act.type === 'tack' ? pushFirst(view, act.joint.split(':')[1] as RafterId, mind) : undefined;
-  return push ?? fitted(view, dared(view, act, dares), mind);
+  return push ?? fitted(view, dared(view, withBoard(view, act, decider), dares), mind);
 };
 
-/** A rafter that is not set true is pushed off its mark before its first tack. */
+/** Of boards that are as good any one is taken, by the place it is for: one board more or less moves few others. */
+const withBoard = (view: View, act: Action, { how }: Decider): Action => {
+  if (act.type !== 'place' || !act.member.startsWith('rafter.') || act.board === undefined) return act;
+  const best = boardRank(view, act.board);
+  const alike = view.seen.boards.free.filter((board) => boardRank(view, board) === best);
+  const liking = (board: string): number => how(`board ${board} ${act.member}`);
+  const board = alike.reduce((most, one) => (liking(one) > liking(most) ? one : most), act.board);
+  return { ...act, board };
+};
+
+/** A rafter that is not set true is pushed off its mark before its first tack; the end pairs stand flush anyway. */
 const pushFirst = (view: View, id: RafterId, { decider, pushed }: Mind): Action | undefined => {
-  if (!id.startsWith('rafter.') || pushed.has(id)) return undefined;
+  if (!id.startsWith('rafter.') || pushed.has(id) || endRafters(view).includes(id)) return undefined;
   pushed.add(id);
   if (decider.right('fit', `place ${id}`)) return undefined;
   const off = pushedOff(id, decider.how(`place ${id}`));
