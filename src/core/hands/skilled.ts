@@ -105,7 +105,7 @@ const nextAct = (attempt: Attempt, way: Methods, mind: Mind): Action | undefined
 const takenAsDone = (view: View, mind: Mind, step: number): boolean => {
   const given = jobsOf(view)
     .flatMap(({ left }) => left)
-    .filter((act) => isMove(act) && moves(mind, act) >= enoughMoves)
+    .filter((act) => isMove(act) && hopeless(act, mind))
     .flatMap((act) => toldBy(view, act))
     .filter(({ tool, at, from }) => mind.assumed.get(keyOf(tool, at, from))?.at(-1)?.step !== step);
   for (const read of given) assume(mind.assumed, { read, value: expected(view, read), step });
@@ -151,6 +151,8 @@ const driven = (jobs: readonly Standing[]): readonly PlannedAction[] =>
 const patience = 4;
 /** So often an end of the ridge, a wall or a heel is moved before it is left as it is. Ours. */
 const enoughMoves = 4;
+/** A block is cut a sixteenth at a time until it drops in; more than this and the bay is no bay. Ours. */
+const enoughCuts = 16;
 
 /** Calls on what nobody looked at are dropped, so that the rest of the job goes on. */
 const withoutHope = (view: View, job: Standing, mind: Mind): Standing => ({
@@ -159,8 +161,12 @@ const withoutHope = (view: View, job: Standing, mind: Mind): Standing => ({
 });
 
 /** It came to nothing before, or the thing was moved often enough. */
-const hopeless = (act: PlannedAction, mind: Mind): boolean =>
-  (mind.done.get(JSON.stringify(act)) ?? 0) >= patience || (isMove(act) && moves(mind, act) >= enoughMoves);
+const hopeless = (act: PlannedAction, mind: Mind): boolean => {
+  if (act.type === 'trim' && act.member.startsWith('block.')) return moves(mind, act) >= enoughCuts;
+  return (
+    (mind.done.get(JSON.stringify(act)) ?? 0) >= patience || (isMove(act) && moves(mind, act) >= enoughMoves)
+  );
+};
 
 const isMove = ({ type }: PlannedAction | Action): boolean =>
   ['raise', 'shift', 'mendWall', 'trim'].includes(type);
@@ -224,6 +230,6 @@ const pushFirst = (view: View, id: RafterId, { decider, pushed }: Mind): Action 
 const fitted = (view: View, act: Action, { decider, moved }: Mind): Action => {
   const off = misfit(act);
   if (off === undefined || decider.right('fit', fitName(act)) || !view.seen.would(off).ok) return act;
-  if (isMove(act)) moved.set(moveName(act), enoughMoves);
+  if (isMove(act) && toldBy(view, act).length > 0) moved.set(moveName(act), enoughMoves);
   return off;
 };
