@@ -62,6 +62,9 @@ export type SiteEvent =
       readonly high: Readonly<Record<End, number>>;
       readonly aside: Readonly<Record<End, number>>;
     }
+  /** Hands push the middle of the ridge to this far toward the yard (+) of the centre line and hold it; or let go of it. */
+  | { readonly type: 'ridgePushed'; readonly aside: number }
+  | { readonly type: 'ridgeEased' }
   | {
       readonly type: 'heelMoved';
       readonly member: MemberId;

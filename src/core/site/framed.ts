@@ -1,7 +1,7 @@
 import { ridgeTruth } from '../level/asFound';
 import { boardTruth } from '../level/boardTruth';
 import { uniform } from '../level/draw';
-import { middleStations, postX, roofOf, stationsOf } from '../level/layout';
+import { postX, roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { wallBraceSpacing } from '../mechanics/fasteners';
 import type { Fastening, Gable, GableRafter, GableShape, PlateSpot, Support } from '../mechanics/gable';
@@ -12,7 +12,7 @@ import type { CommonRafter } from '../roof/figured';
 import { ends, type End, type Side } from '../roof/side';
 import { lowGrade, woodOf } from '../stock/wood';
 import { gradient } from '../units/slope';
-import { fastened, pairHolds } from './holding';
+import { beyondLock, fastened, pairHolds } from './holding';
 import { blocksOf, bracesOf, nailsOf, strapsOf, tiesOf, type NailsIn } from './framedHolds';
 import {
   blockEndsOf,
@@ -220,7 +220,7 @@ const supportsOf = (standing: Standing): readonly Support[] => {
         ...at(x),
       }))
     : [];
-  return [...posts, ...slings, ...handsOn(standing, at)];
+  return [...posts, ...slings, ...handsOn(standing, at), ...handsAtMiddle(standing)];
 };
 
 /**
@@ -245,8 +245,13 @@ const handsOn = (
   });
 };
 
-/** A rafter stands beyond the end pairs and the middle third. */
-const stacking = ({ level, site }: Standing): boolean => {
-  const first = [1, stationsOf(level).length, ...middleStations(level)];
-  return rafterIds(site).some((id) => !first.includes(placeOf(id).station ?? 1));
+const stacking = ({ level, site }: Standing): boolean => rafterIds(site).some((id) => beyondLock(level, id));
+
+/** Somebody holds the middle where it was pushed to. */
+const handsAtMiddle = ({ level, site }: Standing): readonly Support[] => {
+  const aside = site.ridge?.pushed;
+  if (aside === undefined) return [];
+  return [
+    { name: 'hands.mid', kind: 'hands', fixed: false, x: level.plan.length / 2, high: undefined, aside },
+  ];
 };

@@ -95,15 +95,16 @@ const ridgeAt = (standing: Standing, frame: Framed | undefined, x: number): Ridg
   return { high: a.z + (b.z - a.z) * t, aside: a.y + (b.y - a.y) * t, along: a.x + (b.x - a.x) * t };
 };
 
-/** Straight between its ends but for its own bow and crown. */
+/** Straight between its ends but for its own crown, and its own bow where nobody pushes its middle. */
 const ridgeByHand = (standing: Standing, x: number): RidgeOff => {
-  const { high, aside } = standing.site.ridge as RidgeState;
+  const { high, aside, pushed } = standing.site.ridge as RidgeState;
   const share = x / standing.level.plan.length;
   const { bow, crown } = ridgeTruth(standing);
   const off = 4 * share * (1 - share);
+  const held = pushed === undefined ? bow : pushed - (aside.A + aside.B) / 2;
   return {
     high: high.A + (high.B - high.A) * share + crown * off,
-    aside: aside.A + (aside.B - aside.A) * share + bow * off,
+    aside: aside.A + (aside.B - aside.A) * share + held * off,
     along: 0,
   };
 };

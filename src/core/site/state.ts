@@ -40,6 +40,8 @@ export type RidgeState = {
   /** Top of the ridge above (+) its figured height, and aside of the centre line toward the yard (+), at each end. */
   readonly high: Readonly<Record<End, number>>;
   readonly aside: Readonly<Record<End, number>>;
+  /** Where hands hold its middle, toward the yard (+) of the centre line, until they let go or a pair holds it there. */
+  readonly pushed?: number;
 };
 
 export type Placed = {

@@ -29,7 +29,7 @@ export type View = {
   /** The last thing said at a place, and at which step. */
   readonly said: (tool: ToolId, at: string, from?: string) => Said | undefined;
   /** Everything ever said at a place. */
-  readonly everSaid: (tool: ToolId, at: string) => readonly Said[];
+  readonly everSaid: (tool: ToolId, at: string, from?: string) => readonly Said[];
   /** Step of the last event of this kind at this thing; −1 when there was none. `raised A` and `shifted B` are the ridge's ends. */
   readonly lastly: (type: SiteEvent['type'] | 'raised' | 'shifted', thing?: string) => number;
 };
@@ -49,7 +49,7 @@ export const viewOf = (attempt: Attempt, { wanted, careless }: Manner = {}): Vie
     methods: wanted ?? methodsOf(level, site.agreed),
     careful: careless !== true,
     said: (tool, at, from) => memory.said(placeKey(tool, at, from)),
-    everSaid: (tool, at) => memory.everSaid(placeKey(tool, at)),
+    everSaid: (tool, at, from) => memory.everSaid(placeKey(tool, at, from)),
     lastly: (type, thing) => memory.lastly(thing === undefined ? type : `${type} ${thing}`),
   };
 };
