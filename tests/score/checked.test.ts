@@ -67,7 +67,7 @@ describe('checks', () => {
       'C6',
       'C7',
     ]);
-    // C4 is not asked for; the others weigh 5 + 5 + 4 + 5 + 3 + 3.
+    // A 16 ft ridge is not strung (C4); the others weigh 5 + 5 + 4 + 5 + 3 + 3.
     expect(checked.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(25, 9);
   });
 

@@ -64,7 +64,8 @@ export const aftermath = (before: Standing, events: readonly SiteEvent[]): reado
     told.push(event);
     site = evolve(site, event);
   };
-  if (lettingGo({ ...before, site }, events)) tell({ type: 'ridgeEased' });
+  const eased = lettingGo({ ...before, site }, events);
+  if (eased) tell(eased);
   const rests = {
     ...fastenedNow(before, site, events),
     ...(movedBodily(events) ? handledAgain(before, site) : {}),
@@ -87,10 +88,13 @@ const movedBodily = (events: readonly SiteEvent[]): boolean =>
   events.some(({ type }) => type === 'ridgeMoved' || type === 'ridgePushed' || type === 'wallMended');
 
 /** Whoever holds the middle of the ridge lets go once a pair locks it, or when the crew turns to stacking. */
-const lettingGo = (standing: Standing, events: readonly SiteEvent[]): boolean =>
-  standing.site.ridge?.pushed !== undefined &&
-  (middleLocked(standing) ||
-    events.some((event) => event.type === 'placed' && beyondLock(standing.level, event.member)));
+const lettingGo = (standing: Standing, events: readonly SiteEvent[]): SiteEvent | undefined => {
+  const { ridge } = standing.site;
+  if (ridge?.pushed === undefined || ridge.eased) return undefined;
+  if (middleLocked(standing)) return { type: 'ridgeEased', locked: true };
+  const stacks = events.some((event) => event.type === 'placed' && beyondLock(standing.level, event.member));
+  return stacks ? { type: 'ridgeEased', locked: false } : undefined;
+};
 
 /** Joints of rafters fastened just now, and ties, braces, blocks and straps, as they stand. */
 const fastenedNow = (before: Standing, after: SiteState, events: readonly SiteEvent[]): Rests => {

@@ -133,7 +133,8 @@ const shiftRidge = (standing: Standing, { at, by }: Pick<Of<'shift'>, 'at' | 'by
 /** Pushed from where it stands, and held there by hand until a pair locks it. */
 const pushMiddle = (standing: Standing, by: number): Decision => {
   if (middleLocked(standing)) return refuse('ridgeLocked');
-  return happen({ type: 'ridgePushed', aside: snap((pose(standing).ridge?.mid.y ?? 0) + by) });
+  const { A, B } = (standing.site.ridge as RidgeState).aside;
+  return happen({ type: 'ridgePushed', to: snap((pose(standing).ridge?.mid.y ?? 0) + by - (A + B) / 2) });
 };
 
 /** With anybody near, a machine that lets go too soon is stopped; with all clear it is done, and the frame decides. */

@@ -55,7 +55,16 @@ const drawn = (site: SiteState, { joint, nails, split }: Told<'drawn'>): SiteSta
   return split && !site.splits.includes(member) ? { ...next, splits: [...site.splits, member] } : next;
 };
 
-const eased = ({ on, high, aside }: RidgeState): RidgeState => ({ on, high, aside });
+const withRidge = (site: SiteState, to: (ridge: RidgeState) => RidgeState): SiteState => ({
+  ...site,
+  ridge: site.ridge && to(site.ridge),
+});
+
+/** As it lies by itself. */
+const lying = ({ on, high, aside }: RidgeState): RidgeState => ({ on, high, aside });
+
+/** Nobody holds its middle any more; what a pair keeps stays. */
+const letGo = (ridge: RidgeState): RidgeState => (ridge.eased ? ridge : lying(ridge));
 
 const heelMoved = (site: SiteState, { member, by }: Told<'heelMoved'>): SiteState => {
   const placed = site.members[member];
@@ -111,12 +120,10 @@ const tellers: Tellers = {
   hookedOn: (site, { hitch, tagLine }) => ({ ...site, sling: { hitch, tagLine }, unhooked: false }),
   stood: (site, { who, where }) => ({ ...site, people: { ...site.people, [who]: where } }),
   signalled: (site) => site,
-  ridgeMoved: (site, { high, aside }) => ({
-    ...site,
-    ridge: site.ridge && eased({ ...site.ridge, high, aside }),
-  }),
-  ridgePushed: (site, { aside }) => ({ ...site, ridge: site.ridge && { ...site.ridge, pushed: aside } }),
-  ridgeEased: (site) => ({ ...site, ridge: site.ridge && eased(site.ridge) }),
+  ridgeMoved: (site, { high, aside }) => withRidge(site, (ridge) => ({ ...letGo(ridge), high, aside })),
+  ridgePushed: (site, { to }) => withRidge(site, (ridge) => ({ ...lying(ridge), pushed: to })),
+  ridgeEased: (site, { locked }) =>
+    withRidge(site, (ridge) => (locked ? { ...ridge, eased: true } : lying(ridge))),
   heelMoved,
   postSet: (site, { member, fixed, off, high }) => {
     const ridge = site.ridge && high ? { ...site.ridge, high } : site.ridge;

@@ -24,6 +24,7 @@ import {
   type RafterId,
 } from './ids';
 import { cutRafter } from './hung';
+import { ownLie } from './ridgeLies';
 import type { Standing } from './standing';
 import type { RidgeState, SiteState } from './state';
 import { plateAt, platePose } from './truePlate';
@@ -201,11 +202,11 @@ const supportsOf = (standing: Standing): readonly Support[] => {
   const { level, site } = standing;
   const ridge = site.ridge as RidgeState;
   const { length } = level.plan;
-  const at = (x: number): Pick<Support, 'x' | 'high' | 'aside'> => ({
-    x,
-    high: between(ridge.high, x, length),
-    aside: between(ridge.aside, x, length),
-  });
+  // A ridge that is bowed by itself is carried and steadied where it lies: nobody forces it onto its posts.
+  const at = (x: number): Pick<Support, 'x' | 'high' | 'aside'> => {
+    const { up, over } = ownLie(standing, x / length);
+    return { x, high: between(ridge.high, x, length) + up, aside: between(ridge.aside, x, length) + over };
+  };
   const posts = ([1, 2] as const).flatMap((n): readonly Support[] => {
     const post = site.members[`post.${n}`];
     const fixed = post?.how === 'both';
@@ -220,7 +221,7 @@ const supportsOf = (standing: Standing): readonly Support[] => {
         ...at(x),
       }))
     : [];
-  return [...posts, ...slings, ...handsOn(standing, at), ...handsAtMiddle(standing)];
+  return [...posts, ...slings, ...handsOn(standing, at), ...handsAtMiddle(standing, at)];
 };
 
 /**
@@ -248,10 +249,10 @@ const handsOn = (
 const stacking = ({ level, site }: Standing): boolean => rafterIds(site).some((id) => beyondLock(level, id));
 
 /** Somebody holds the middle where it was pushed to. */
-const handsAtMiddle = ({ level, site }: Standing): readonly Support[] => {
-  const aside = site.ridge?.pushed;
-  if (aside === undefined) return [];
-  return [
-    { name: 'hands.mid', kind: 'hands', fixed: false, x: level.plan.length / 2, high: undefined, aside },
-  ];
+const handsAtMiddle = (
+  { site, level }: Standing,
+  at: (x: number) => Pick<Support, 'x' | 'aside'>,
+): readonly Support[] => {
+  if (site.ridge?.pushed === undefined || site.ridge.eased) return [];
+  return [{ ...at(level.plan.length / 2), name: 'hands.mid', kind: 'hands', fixed: false, high: undefined }];
 };

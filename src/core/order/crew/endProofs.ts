@@ -51,7 +51,10 @@ const ridgeReads = (view: View, { word, moved, figure }: Wanted): readonly Plann
     return { end, off: value === undefined ? undefined : value - figure(end) };
   });
   const moves = told.flatMap(({ end, off }): readonly PlannedAction[] => {
-    const near = trusted(view, end, moved) || tapings(view, `ridge.${end}.${word}`) > enoughTapings ? onceSitting : nearEnough;
+    const near =
+      trusted(view, end, moved) || tapings(view, `ridge.${end}.${word}`) > enoughTapings
+        ? onceSitting
+        : nearEnough;
     if (off === undefined || Math.abs(off) <= near) return [];
     return [
       moved === 'raised'

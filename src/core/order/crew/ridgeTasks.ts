@@ -131,7 +131,12 @@ const lockMiddle: Task = {
     const held = ids.some((id) => stands(view, id));
     if (!held && straightened(view).length > 0) return straightened(view);
     const up = setUp(view, ids);
-    return [...up, ...(up.length > 0 ? [] : straightened(view)), ...proofs, ...ids.flatMap((id) => nailUp(view, id, ['ridge', 'heel']))];
+    return [
+      ...up,
+      ...(up.length > 0 ? [] : straightened(view)),
+      ...proofs,
+      ...ids.flatMap((id) => nailUp(view, id, ['ridge', 'heel'])),
+    ];
   },
 };
 

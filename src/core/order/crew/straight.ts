@@ -24,8 +24,7 @@ export const straightened = (view: View): readonly PlannedAction[] => {
   return [{ type: 'shift', member: 'ridge', at: 'mid', by: -bow }];
 };
 
-const lockIds = (view: View): readonly RafterId[] =>
-  sides.map((side) => rafterId(side, middleStation(view)));
+const lockIds = (view: View): readonly RafterId[] => sides.map((side) => rafterId(side, middleStation(view)));
 
 /** When the ridge was last moved, let go of, or leaned on by a rafter in its middle. */
 const lastTouched = (view: View): number =>
