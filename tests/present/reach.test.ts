@@ -137,7 +137,7 @@ describe('what a random hand draws from', () => {
     };
     look(play(level, 'expert', { seed: 3, wanted: { hang: 'posts', upper: 'collars' } }).steps, 3);
     look(play(level, 'expert', { seed: 4, wanted: { hang: 'hand', upper: 'straps' } }).steps, 4);
-    for (const seed of [41, 42, 43]) look(play(level, 'random', { seed }).steps, seed);
+    for (const seed of [41, 42, 43, 44]) look(play(level, 'random', { seed }).steps, seed);
     expect([...known('garden-hut')].filter((text) => !offered.has(text))).toEqual([]);
   });
 });
