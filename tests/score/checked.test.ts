@@ -120,7 +120,9 @@ describe('checks', () => {
 
   it('what was read before the string was stretched again is stale', () => {
     const last = clean.findLastIndex(type('read', /plane\.street/));
-    const heel = clean.findIndex((act, i) => i > last && type('nailOff', /"heel:rafter\.street\.[2-8]"/)(act));
+    const heel = clean.findIndex(
+      (act, i) => i > last && type('nailOff', /"heel:rafter\.street\.[2-8]"/)(act),
+    );
     const lined = clean.find(type('line', /street/)) as Action;
     const restrung: readonly Action[] = [
       ...clean.slice(0, heel),
