@@ -57,7 +57,7 @@ const acts = {
   signal: { sign: z.enum(['hoist', 'lower', 'stop', 'swing']), by: inches },
   setPost: { at: count, height: inches, fixed: z.enum(['head', 'foot', 'both']) },
   raise: { end, by: inches },
-  shift: { member: id, at: z.enum(['A', 'B', 'heel', 'both']), by: inches },
+  shift: { member: id, at: z.enum(['A', 'B', 'mid', 'heel', 'both']), by: inches },
   brace: { kind: z.enum(['across', 'along', 'wall']), from: id, to: id },
   letGo: {},
   line: { kind: z.enum(['string', 'chalk']), from: id, to: id, off: inches },

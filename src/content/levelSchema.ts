@@ -105,6 +105,7 @@ export const levelSchema = z.strictObject({
     ridgeLevelIn10ft: tolerance,
     ridgeHeight: tolerance,
     ridgeCentre: tolerance,
+    ridgeStraight: z._default(tolerance, 0.25),
     plane: tolerance,
     plumbCut: tolerance,
     seat: tolerance,

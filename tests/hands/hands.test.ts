@@ -129,11 +129,11 @@ describe.each(ids)('the others on the %s', { timeout: patient }, (id) => {
     }
   });
 
-  it('who follows eagerness loses the order, and the pass, but keeps most of the checks', () => {
+  it('who follows eagerness loses the order, and the pass, but takes many of the checks', () => {
     for (const { parts, pass, findings } of scores(id, 'nails-first', 3)) {
       expect(parts.order).toBeLessThan(0.2);
       // Out of order its ridge does not go where it is pushed, or comes down: some checks stay open.
-      expect(parts.checks).toBeGreaterThan(0.5);
+      expect(parts.checks).toBeGreaterThan(0.4);
       expect(pass).toBe(false);
       expect(findings.filter(({ kind }) => kind === 'order').length).toBeGreaterThanOrEqual(5);
     }

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { play } from '../../src/core/hands/play';
 import { shapesOf } from '../../src/core/hands/shapes';
 import { boardIds } from '../../src/core/level/planted';
-import { begin, take } from '../../src/core/site/take';
+import { begin, replay, take } from '../../src/core/site/take';
+import type { JointId, RafterId } from '../../src/core/site/ids';
 import type { Attempt } from '../../src/core/site/attempt';
 import type { Action } from '../../src/core/site/action';
 import { labelText, spotName } from '../../src/present/words/spotNames';
@@ -138,6 +139,28 @@ describe('what a random hand draws from', () => {
     look(play(level, 'expert', { seed: 3, wanted: { hang: 'posts', upper: 'collars' } }).steps, 3);
     look(play(level, 'expert', { seed: 4, wanted: { hang: 'hand', upper: 'straps' } }).steps, 4);
     for (const seed of [41, 42, 43]) look(play(level, 'random', { seed }).steps, seed);
+    // Whoever stacks from A before the middle and the far end stand is offered those by the block as well.
+    const row = ([1, 2, 3, 4, 5, 6, 7, 8] as const).flatMap((n) =>
+      (['street', 'yard'] as const).map((side): Action => ({
+        type: 'place',
+        member: `rafter.${side}.${n}`,
+        at: 'mark',
+        board: `board.${2 * n + (side === 'yard' ? 1 : 0)}`,
+      })),
+    );
+    const up = play(level, 'expert', { seed: 3, wanted: { hang: 'posts' } }).steps.map(
+      ({ action }) => action,
+    );
+    const landed = up.findIndex((act) => act.type === 'place' && act.member === 'ridge') + 1;
+    let stacked = replay({ level, seed: 3, mode: 'own' }, up.slice(0, landed));
+    for (const act of row) {
+      for (const text of shapesOnOffer(stacked)) offered.add(text);
+      stacked = take(stacked, act);
+      if (act.type !== 'place') continue;
+      const joint: JointId = `ridge:${act.member as RafterId}`;
+      stacked = take(stacked, { type: 'tack', joint, nails: 2 });
+    }
+    for (const text of shapesOnOffer(stacked)) offered.add(text);
     expect([...known('garden-hut')].filter((text) => !offered.has(text))).toEqual([]);
   });
 });

@@ -250,6 +250,7 @@ const ridgeShapes = (level: Level): readonly Shape[] => [
     { type: 'raise', end, by: 0 },
     { type: 'shift', member: 'ridge', at: end, by: 0 },
   ]),
+  { type: 'shift', member: 'ridge', at: 'mid', by: 0 },
   { type: 'trim', member: 'board.ridge', cut: 'end', by: 0 },
   ...(level.machine ? machineShapes : []),
 ];

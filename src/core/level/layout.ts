@@ -24,6 +24,9 @@ export const middleStations = (level: Level): readonly number[] => {
   return stationsOf(level).flatMap((x, i) => (x >= third && x <= 2 * third ? [i + 1] : []));
 };
 
+/** A ridge no longer than this is straight enough by itself, inches: 16 ft. Ours. */
+export const stiffRidge = 16 * 12;
+
 /** Where posts 1 and 2 stand under the ridge: in the middle of the second bay from either end. */
 export const postX = (level: Level, n: 1 | 2): number => {
   const stations = stationsOf(level);

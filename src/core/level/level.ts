@@ -61,6 +61,7 @@ export type Tolerances = {
   readonly ridgeLevelIn10ft: number;
   readonly ridgeHeight: number;
   readonly ridgeCentre: number;
+  readonly ridgeStraight: number;
   readonly plane: number;
   readonly plumbCut: number;
   readonly seat: number;

@@ -249,10 +249,10 @@ export const checkRules: readonly CheckRule[] = [
     id: 'C4',
     type: 'check',
     weight: 4,
-    asks: 'straight: not scored, no act of this version pushes a ridge straight',
-    shows: 'frame',
+    asks: 'the string along a ridge over 16 ft: from the end pairs tacked at the ridge until a pair locks its middle',
+    shows: 'now',
     source: 'ours',
-    introducedBy: 'hay-barn',
+    introducedBy: 'boathouse',
   },
   {
     id: 'C5',

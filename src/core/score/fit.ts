@@ -5,7 +5,7 @@ import { tools } from '../instruments/rows';
 import { rafterId, type BlockId, type RafterId } from '../site/ids';
 import { pose, ridgeAside, ridgeHigh } from '../site/posed';
 import type { RafterPose } from '../site/pose';
-import { offPlane } from '../site/readings/string';
+import { offPlane, ridgeBowed } from '../site/readings/string';
 import type { Standing } from '../site/standing';
 import type { Placed } from '../site/state';
 
@@ -18,13 +18,14 @@ export type Measured = {
 };
 
 export type Feature =
-  'level' | 'height' | 'centre' | 'plane' | 'plumbCut' | 'seat' | 'layout' | 'block' | 'tie';
+  'level' | 'height' | 'centre' | 'straight' | 'plane' | 'plumbCut' | 'seat' | 'layout' | 'block' | 'tie';
 
 /** How much each kind of feature counts, however many there are of it. Ours, to be tuned with the rules version. */
 export const featureWeights: Readonly<Record<Feature, number>> = {
   level: 1.5,
   height: 1.5,
   centre: 1.5,
+  straight: 1,
   plane: 1,
   plumbCut: 1,
   seat: 1.5,
@@ -89,6 +90,7 @@ const onRidge = (standing: Standing): readonly Measured[] => {
       off: aside[end],
       allowed: tolerances.ridgeCentre,
     })),
+    { feature: 'straight', at: 'ridge', off: ridgeBowed(standing) ?? 0, allowed: tolerances.ridgeStraight },
   ];
 };
 

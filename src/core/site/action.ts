@@ -42,7 +42,7 @@ export type Action =
   | {
       readonly type: 'shift';
       readonly member: MemberId;
-      readonly at: End | 'heel' | 'both';
+      readonly at: End | 'mid' | 'heel' | 'both';
       readonly by: number;
     }
   | {

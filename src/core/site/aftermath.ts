@@ -10,7 +10,7 @@ import { evolve } from './evolve';
 import type { SiteEvent } from './event';
 import { framed, spotAt, type Framed } from './framed';
 import { metBy, tieHeight } from './framedHolds';
-import { carried } from './holding';
+import { beyondLock, carried, middleLocked } from './holding';
 import { cutRafter } from './hung';
 import {
   blockEndsOf,
@@ -37,6 +37,7 @@ const weighty: ReadonlySet<SiteEvent['type']> = new Set<SiteEvent['type']>([
   'braced',
   'ridgeLanded',
   'ridgeMoved',
+  'ridgePushed',
   'wallMended',
   'swapped',
   'takenOut',
@@ -63,6 +64,8 @@ export const aftermath = (before: Standing, events: readonly SiteEvent[]): reado
     told.push(event);
     site = evolve(site, event);
   };
+  const eased = lettingGo({ ...before, site }, events);
+  if (eased) tell(eased);
   const rests = {
     ...fastenedNow(before, site, events),
     ...(movedBodily(events) ? handledAgain(before, site) : {}),
@@ -82,7 +85,16 @@ export const aftermath = (before: Standing, events: readonly SiteEvent[]): reado
 
 /** The ridge or a wall was moved: whatever is only tacked is knocked loose and set again where it comes to lie. */
 const movedBodily = (events: readonly SiteEvent[]): boolean =>
-  events.some(({ type }) => type === 'ridgeMoved' || type === 'wallMended');
+  events.some(({ type }) => type === 'ridgeMoved' || type === 'ridgePushed' || type === 'wallMended');
+
+/** Whoever holds the middle of the ridge lets go once a pair locks it, or when the crew turns to stacking. */
+const lettingGo = (standing: Standing, events: readonly SiteEvent[]): SiteEvent | undefined => {
+  const { ridge } = standing.site;
+  if (ridge?.pushed === undefined || ridge.eased) return undefined;
+  if (middleLocked(standing)) return { type: 'ridgeEased', locked: true };
+  const stacks = events.some((event) => event.type === 'placed' && beyondLock(standing.level, event.member));
+  return stacks ? { type: 'ridgeEased', locked: false } : undefined;
+};
 
 /** Joints of rafters fastened just now, and ties, braces, blocks and straps, as they stand. */
 const fastenedNow = (before: Standing, after: SiteState, events: readonly SiteEvent[]): Rests => {

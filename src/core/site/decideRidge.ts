@@ -6,9 +6,9 @@ import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
 import { onPosts, ridgeWeight } from './decidePost';
-import { fastened, held, loadHangs, nailedInFull } from './holding';
+import { fastened, held, loadHangs, middleLocked, nailedInFull } from './holding';
 import { rafterId, type RafterId } from './ids';
-import { ridgeAside, ridgeHigh } from './posed';
+import { pose, ridgeAside, ridgeHigh } from './posed';
 import type { Standing } from './standing';
 import type { RidgeState, SiteState } from './state';
 
@@ -107,7 +107,7 @@ export const decideRaise = (standing: Standing, { end, by }: Of<'raise'>): Decis
   return happen({ type: 'ridgeMoved', high: to, aside: ridgeAside(standing) ?? site.ridge.aside });
 };
 
-/** `shift` moves the ridge sideways at its ends (yard is +) or a rafter's heel along the plate (toward B is +). */
+/** `shift` moves the ridge sideways at its ends or its middle (yard is +) or a rafter's heel along the plate (toward B is +). */
 export const decideShift = (standing: Standing, { member, at, by }: Of<'shift'>): Decision => {
   const { site } = standing;
   if (!(Math.abs(by) <= pushReach) || by === 0) return refuse('beyondReach');
@@ -121,12 +121,20 @@ export const decideShift = (standing: Standing, { member, at, by }: Of<'shift'>)
 const shiftRidge = (standing: Standing, { at, by }: Pick<Of<'shift'>, 'at' | 'by'>): Decision => {
   const ridge = standing.site.ridge;
   if (!ridge || at === 'heel') return refuse('noRidge');
+  if (at === 'mid') return pushMiddle(standing, by);
   const ends: readonly End[] = at === 'both' ? ['A', 'B'] : [at];
   if (ends.some((end) => pinned(standing, end))) return refuse('ridgeNailed');
   const over = (end: End): number => (ends.includes(end) ? by : 0);
   const from = ridgeAside(standing) ?? ridge.aside;
   const aside = { A: from.A + over('A'), B: from.B + over('B') };
   return happen({ type: 'ridgeMoved', high: ridgeHigh(standing) ?? ridge.high, aside });
+};
+
+/** Pushed from where it stands, and held there by hand until a pair locks it. */
+const pushMiddle = (standing: Standing, by: number): Decision => {
+  if (middleLocked(standing)) return refuse('ridgeLocked');
+  const { A, B } = (standing.site.ridge as RidgeState).aside;
+  return happen({ type: 'ridgePushed', to: snap((pose(standing).ridge?.mid.y ?? 0) + by - (A + B) / 2) });
 };
 
 /** With anybody near, a machine that lets go too soon is stopped; with all clear it is done, and the frame decides. */

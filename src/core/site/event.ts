@@ -62,6 +62,10 @@ export type SiteEvent =
       readonly high: Readonly<Record<End, number>>;
       readonly aside: Readonly<Record<End, number>>;
     }
+  /** Hands push the middle of the ridge to this far toward the yard (+) of the line of its ends and hold it. */
+  | { readonly type: 'ridgePushed'; readonly to: number }
+  /** They let go: a pair holds it there now, or it goes back to how it lies by itself. */
+  | { readonly type: 'ridgeEased'; readonly locked: boolean }
   | {
       readonly type: 'heelMoved';
       readonly member: MemberId;

@@ -1,7 +1,7 @@
 import type { SiteEvent } from './event';
 import type { JointId, MemberId } from './ids';
 import { partsOfJoint } from './ids';
-import type { Nailing, Placed, SiteState } from './state';
+import type { Nailing, Placed, RidgeState, SiteState } from './state';
 
 type Told<T extends SiteEvent['type']> = Extract<SiteEvent, { type: T }>;
 type Tellers = { readonly [T in SiteEvent['type']]: (site: SiteState, event: Told<T>) => SiteState };
@@ -54,6 +54,17 @@ const drawn = (site: SiteState, { joint, nails, split }: Told<'drawn'>): SiteSta
   const next = withJoint(site, joint, { tacks, nails: home });
   return split && !site.splits.includes(member) ? { ...next, splits: [...site.splits, member] } : next;
 };
+
+const withRidge = (site: SiteState, to: (ridge: RidgeState) => RidgeState): SiteState => ({
+  ...site,
+  ridge: site.ridge && to(site.ridge),
+});
+
+/** As it lies by itself. */
+const lying = ({ on, high, aside }: RidgeState): RidgeState => ({ on, high, aside });
+
+/** Nobody holds its middle any more; what a pair keeps stays. */
+const letGo = (ridge: RidgeState): RidgeState => (ridge.eased ? ridge : lying(ridge));
 
 const heelMoved = (site: SiteState, { member, by }: Told<'heelMoved'>): SiteState => {
   const placed = site.members[member];
@@ -109,8 +120,10 @@ const tellers: Tellers = {
   hookedOn: (site, { hitch, tagLine }) => ({ ...site, sling: { hitch, tagLine }, unhooked: false }),
   stood: (site, { who, where }) => ({ ...site, people: { ...site.people, [who]: where } }),
   signalled: (site) => site,
-  ridgeMoved: (site, { high, aside }) =>
-    site.ridge ? { ...site, ridge: { ...site.ridge, high, aside } } : site,
+  ridgeMoved: (site, { high, aside }) => withRidge(site, (ridge) => ({ ...letGo(ridge), high, aside })),
+  ridgePushed: (site, { to }) => withRidge(site, (ridge) => ({ ...lying(ridge), pushed: to })),
+  ridgeEased: (site, { locked }) =>
+    withRidge(site, (ridge) => (locked ? { ...ridge, eased: true } : lying(ridge))),
   heelMoved,
   postSet: (site, { member, fixed, off, high }) => {
     const ridge = site.ridge && high ? { ...site.ridge, high } : site.ridge;

@@ -1,7 +1,7 @@
 import { ridgeTruth } from '../level/asFound';
 import { boardTruth } from '../level/boardTruth';
 import { uniform } from '../level/draw';
-import { middleStations, postX, roofOf, stationsOf } from '../level/layout';
+import { postX, roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { wallBraceSpacing } from '../mechanics/fasteners';
 import type { Fastening, Gable, GableRafter, GableShape, PlateSpot, Support } from '../mechanics/gable';
@@ -12,7 +12,7 @@ import type { CommonRafter } from '../roof/figured';
 import { ends, type End, type Side } from '../roof/side';
 import { lowGrade, woodOf } from '../stock/wood';
 import { gradient } from '../units/slope';
-import { fastened, pairHolds } from './holding';
+import { beyondLock, fastened, pairHolds } from './holding';
 import { blocksOf, bracesOf, nailsOf, strapsOf, tiesOf, type NailsIn } from './framedHolds';
 import {
   blockEndsOf,
@@ -24,6 +24,7 @@ import {
   type RafterId,
 } from './ids';
 import { cutRafter } from './hung';
+import { ownLie } from './ridgeLies';
 import type { Standing } from './standing';
 import type { RidgeState, SiteState } from './state';
 import { plateAt, platePose } from './truePlate';
@@ -201,11 +202,11 @@ const supportsOf = (standing: Standing): readonly Support[] => {
   const { level, site } = standing;
   const ridge = site.ridge as RidgeState;
   const { length } = level.plan;
-  const at = (x: number): Pick<Support, 'x' | 'high' | 'aside'> => ({
-    x,
-    high: between(ridge.high, x, length),
-    aside: between(ridge.aside, x, length),
-  });
+  // A ridge that is bowed by itself is carried and steadied where it lies: nobody forces it onto its posts.
+  const at = (x: number): Pick<Support, 'x' | 'high' | 'aside'> => {
+    const { up, over } = ownLie(standing, x / length);
+    return { x, high: between(ridge.high, x, length) + up, aside: between(ridge.aside, x, length) + over };
+  };
   const posts = ([1, 2] as const).flatMap((n): readonly Support[] => {
     const post = site.members[`post.${n}`];
     const fixed = post?.how === 'both';
@@ -220,7 +221,7 @@ const supportsOf = (standing: Standing): readonly Support[] => {
         ...at(x),
       }))
     : [];
-  return [...posts, ...slings, ...handsOn(standing, at)];
+  return [...posts, ...slings, ...handsOn(standing, at), ...handsAtMiddle(standing, at)];
 };
 
 /**
@@ -245,8 +246,13 @@ const handsOn = (
   });
 };
 
-/** A rafter stands beyond the end pairs and the middle third. */
-const stacking = ({ level, site }: Standing): boolean => {
-  const first = [1, stationsOf(level).length, ...middleStations(level)];
-  return rafterIds(site).some((id) => !first.includes(placeOf(id).station ?? 1));
+const stacking = ({ level, site }: Standing): boolean => rafterIds(site).some((id) => beyondLock(level, id));
+
+/** Somebody holds the middle where it was pushed to. */
+const handsAtMiddle = (
+  { site, level }: Standing,
+  at: (x: number) => Pick<Support, 'x' | 'aside'>,
+): readonly Support[] => {
+  if (site.ridge?.pushed === undefined || site.ridge.eased) return [];
+  return [{ ...at(level.plan.length / 2), name: 'hands.mid', kind: 'hands', fixed: false, high: undefined }];
 };

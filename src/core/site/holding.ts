@@ -1,7 +1,8 @@
-import { rafterId, type JointId, type PostId, type RafterId } from './ids';
+import { placeOf, rafterId, type JointId, type PostId, type RafterId } from './ids';
 import { jointRows } from './jointRows';
 import { partsOfJoint } from './ids';
 import { sides } from '../roof/side';
+import type { Level } from '../level/level';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
 import { middleStations, lastStation } from '../level/layout';
@@ -34,6 +35,13 @@ export const endPairs = (standing: Standing, sort: Sort): boolean =>
 /** An opposed pair nailed in the middle third of the ridge. */
 export const middleLocked = ({ level, site }: Standing): boolean =>
   middleStations(level).some((n) => pairHolds(site, n, 'nailed'));
+
+/** A rafter that stands beyond the end pairs and the middle third: what a crew stacks. */
+export const beyondLock = (level: Level, id: string): boolean => {
+  if (!id.startsWith('rafter.')) return false;
+  const station = placeOf(id).station ?? 1;
+  return ![1, lastStation({ level }), ...middleStations(level)].includes(station);
+};
 
 const posts = (site: SiteState): readonly [PostId, string][] =>
   (Object.entries(site.members) as [string, { how?: string }][])

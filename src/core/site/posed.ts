@@ -1,4 +1,4 @@
-import { blockError, growth, ridgeTruth } from '../level/asFound';
+import { blockError, growth } from '../level/asFound';
 import { boardTruth } from '../level/boardTruth';
 import { roofOf } from '../level/layout';
 import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
@@ -7,6 +7,7 @@ import { signOf, type End, type Side } from '../roof/side';
 import { framed, type Framed } from './framed';
 import { boardDepth, cutRafter, hang, type Hung } from './hung';
 import { placeOf, type BlockId, type BoardId, type RafterId } from './ids';
+import { ownLie } from './ridgeLies';
 import type { BlockPose, Gaps, PlatePose, Pose, RafterPose } from './pose';
 import type { Standing } from './standing';
 import type { Placed, RidgeState, SiteState } from './state';
@@ -95,15 +96,14 @@ const ridgeAt = (standing: Standing, frame: Framed | undefined, x: number): Ridg
   return { high: a.z + (b.z - a.z) * t, aside: a.y + (b.y - a.y) * t, along: a.x + (b.x - a.x) * t };
 };
 
-/** Straight between its ends but for its own bow and crown. */
+/** Straight between its ends but for how it lies by itself. */
 const ridgeByHand = (standing: Standing, x: number): RidgeOff => {
   const { high, aside } = standing.site.ridge as RidgeState;
   const share = x / standing.level.plan.length;
-  const { bow, crown } = ridgeTruth(standing);
-  const off = 4 * share * (1 - share);
+  const { up, over } = ownLie(standing, share);
   return {
-    high: high.A + (high.B - high.A) * share + crown * off,
-    aside: aside.A + (aside.B - aside.A) * share + bow * off,
+    high: high.A + (high.B - high.A) * share + up,
+    aside: aside.A + (aside.B - aside.A) * share + over,
     along: 0,
   };
 };

@@ -40,6 +40,10 @@ export type RidgeState = {
   /** Top of the ridge above (+) its figured height, and aside of the centre line toward the yard (+), at each end. */
   readonly high: Readonly<Record<End, number>>;
   readonly aside: Readonly<Record<End, number>>;
+  /** Where its middle was pushed to, toward the yard (+) of the line of its ends; its posts stand by that. */
+  readonly pushed?: number;
+  /** Hands have let go of its middle: a pair holds it there. */
+  readonly eased?: true;
 };
 
 export type Placed = {

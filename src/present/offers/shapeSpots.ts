@@ -1,5 +1,5 @@
 import { roofOf, stationsOf } from '../../core/level/layout';
-import { ends, sides, type Side } from '../../core/roof/side';
+import { ends, sides, type End, type Side } from '../../core/roof/side';
 import { gaugeBlock } from '../../core/instruments/rows';
 import type { Cut } from '../../core/site/action';
 import { rafterId, type BoardId, type MemberId } from '../../core/site/ids';
@@ -133,11 +133,14 @@ export const moveSpots = (seen: Observation): readonly Spot[] => {
   const ridge =
     seen.ridgeOn === undefined
       ? []
-      : (['both', ...ends] as const).map((end): Spot => ({
-          id: `ridge.${end}`,
-          member: 'ridge',
-          offers: ridgeMoves(end),
-        }));
+      : [
+          ...(['both', ...ends] as const).map((end): Spot => ({
+            id: `ridge.${end}`,
+            member: 'ridge',
+            offers: [...lifts(end), ...pushes(end)],
+          })),
+          { id: 'ridge.mid', member: 'ridge', offers: pushes('mid') } as const,
+        ];
   const heels = sides.flatMap((side) =>
     stationsOf(seen.level).flatMap((_, i): readonly Spot[] => {
       const id = rafterId(side, i + 1);
@@ -149,20 +152,24 @@ export const moveSpots = (seen: Observation): readonly Spot[] => {
   return [...ridge, ...heels];
 };
 
-const ridgeMoves = (end: 'A' | 'B' | 'both'): readonly Offer[] => {
+const lifts = (end: End | 'both'): readonly Offer[] => {
   const raise = (id: 'raise' | 'lower', sign: 1 | -1): Offer => ({
     id,
     label: ['act', id],
     picker: amount(4),
     act: (by) => ({ type: 'raise', end, by: sign * Number(by) }),
   });
+  return [raise('raise', 1), raise('lower', -1)];
+};
+
+const pushes = (at: End | 'both' | 'mid'): readonly Offer[] => {
   const push = (id: 'toYard' | 'toStreet', sign: 1 | -1): Offer => ({
     id,
     label: ['act', id],
     picker: amount(4),
-    act: (by) => ({ type: 'shift', member: 'ridge', at: end, by: sign * Number(by) }),
+    act: (by) => ({ type: 'shift', member: 'ridge', at, by: sign * Number(by) }),
   });
-  return [raise('raise', 1), raise('lower', -1), push('toYard', 1), push('toStreet', -1)];
+  return [push('toYard', 1), push('toStreet', -1)];
 };
 
 const slide = (member: MemberId, id: 'toB' | 'toA', sign: 1 | -1): Offer => ({

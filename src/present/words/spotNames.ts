@@ -15,6 +15,7 @@ export const spotName = (words: Messages, spot: Spot): string => {
   if (head === 'machine') return ui.act.hook;
   if (id === 'carryOn') return ui.act.carryOn;
   if (id === 'handOver') return ui.act.handOver;
+  if (id === 'ridge.mid') return `${trade.member.ridge}, ${trade.place.mid}`;
   if (/^ridge\.(A|B|both)$/.test(id)) return `${trade.member.ridge}, ${pick(trade.end, second)}`;
   if (head === 'plate') return `${memberName(words, id)}, ${third === 'mid' ? trade.place.mid : third}`;
   return memberName(words, member);

@@ -3,6 +3,7 @@ import { levelLength } from '../../instruments/rows';
 import { rafterId, type JointId } from '../../site/ids';
 import { gradient } from '../../units/slope';
 import { endRafters } from './pairs';
+import { taped, tapeTo, tapings } from './proved';
 import { freshNumber, held, stands, type PlannedAction, type View } from './view';
 
 /** How the end pairs find the ridge its place: by tape, by the light at the birdsmouths, by the level, or by eye alone. */
@@ -32,11 +33,8 @@ export const centred = (view: View): readonly PlannedAction[] =>
 
 /** Half of what the walls read apart at that end, less half the ridge; the plan's span where nobody taped it. */
 const middle = (view: View, end: End): number => {
-  const width = view.said('tape', `width.${end}`)?.value;
-  return (
-    (typeof width === 'number' ? width : view.seen.level.plan.span) / 2 -
-    view.seen.level.plan.ridge.thickness / 2
-  );
+  const { span, ridge } = view.seen.level.plan;
+  return (taped(view, `width.${end}`) ?? span) / 2 - ridge.thickness / 2;
 };
 
 type Wanted = {
@@ -49,12 +47,14 @@ type Wanted = {
 const ridgeReads = (view: View, { word, moved, figure }: Wanted): readonly PlannedAction[] => {
   const told = ends.map((end) => {
     const since = Math.max(view.lastly('ridgeLanded'), view.lastly(moved, end), tackedAt(view));
-    const value = freshNumber(view, { tool: 'tape', at: `ridge.${end}.${word}` }, since);
+    const value = taped(view, `ridge.${end}.${word}`, since);
     return { end, off: value === undefined ? undefined : value - figure(end) };
   });
   const moves = told.flatMap(({ end, off }): readonly PlannedAction[] => {
-    const taped = view.everSaid('tape', `ridge.${end}.${word}`).length;
-    const near = trusted(view, end, moved) || taped > enoughTapings ? onceSitting : nearEnough;
+    const near =
+      trusted(view, end, moved) || tapings(view, `ridge.${end}.${word}`) > enoughTapings
+        ? onceSitting
+        : nearEnough;
     if (off === undefined || Math.abs(off) <= near) return [];
     return [
       moved === 'raised'
@@ -64,7 +64,7 @@ const ridgeReads = (view: View, { word, moved, figure }: Wanted): readonly Plann
   });
   const reads = told
     .filter(({ off }) => off === undefined)
-    .map(({ end }): PlannedAction => ({ type: 'read', tool: 'tape', at: `ridge.${end}.${word}` }));
+    .map(({ end }) => tapeTo(view, `ridge.${end}.${word}`));
   return [...reads, ...moves];
 };
 

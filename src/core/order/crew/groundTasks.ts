@@ -1,9 +1,11 @@
 import { faults } from '../../faults/rows';
 import { methodTopics, type Methods } from '../../level/method';
+import { waterStart } from '../../level/planted';
 import { ends, sides, type Side } from '../../roof/side';
 import type { BoardId } from '../../site/ids';
 import { wait, type Task } from './task';
-import { freshNumber, stands, type PlannedAction, type View } from './view';
+import { hookProof, overStart, taped, tapeTo } from './proved';
+import { stands, type PlannedAction, type View } from './view';
 
 /** What is done before the ridge goes up: agree, brace, prove, look over, tie, lay out, make ready. */
 
@@ -41,9 +43,11 @@ const braceWalls: Task = {
 
 const plateSpots = sides.flatMap((side) => ['A', 'mid', 'B'].map((spot) => `plate.${side}.${spot}`));
 
-const wallReads: readonly PlannedAction[] = [
-  ...['A', 'mid', 'B'].map((at) => ({ type: 'read', tool: 'tape', at: `width.${at}` }) as const),
-  ...['1', '2'].map((which) => ({ type: 'read', tool: 'tape', at: `diagonal.${which}` }) as const),
+/** Hooked, and from the inch mark, which proves the hook; the rest as that has turned out. */
+const wallReads = (view: View): readonly PlannedAction[] => [
+  { type: 'read', tool: 'tape', at: 'width.A' },
+  hookProof,
+  ...['width.mid', 'width.B', 'diagonal.1', 'diagonal.2'].map((at) => tapeTo(view, at)),
   ...plateSpots.map((at) => ({ type: 'read', tool: 'waterLevel', at }) as const),
   ...sides.map((side) => ({ type: 'read', tool: 'string', at: `plate.${side}.mid` }) as const),
 ];
@@ -56,7 +60,7 @@ const proveWalls: Task = {
   anyOrder: true,
   acts: (view) => {
     if (view.seen.ridgeOn || !view.careful) return [];
-    const reads = wallReads.filter(
+    const reads = wallReads(view).filter(
       (act) => act.type === 'read' && !readSince(view, act, view.lastly('wallMended', act.at)),
     );
     const mends = plateSpots.flatMap((at) => mendOf(view, at));
@@ -71,7 +75,7 @@ const readSince = (
 ): boolean => (view.said(tool, at, from)?.step ?? -1) > since;
 
 const mendOf = (view: View, at: string): readonly PlannedAction[] => {
-  const high = freshNumber(view, { tool: 'waterLevel', at }, view.lastly('wallMended', at));
+  const high = overStart(view, at, view.lastly('wallMended', at));
   if (high === undefined || Math.abs(high) <= worthMending) return [];
   return [{ type: 'mendWall', wall: at, how: high < 0 ? 'shim' : 'plane', by: Math.abs(high) }];
 };
@@ -81,8 +85,9 @@ const judgePlate = (view: View, side: Side): readonly PlannedAction[] => {
   const subject = `plate.${side}`;
   if (view.seen.site.judged[subject]) return [];
   const ever = ['A', 'mid', 'B'].map((spot) => view.everSaid('waterLevel', `${subject}.${spot}`));
-  if (ever.some((said) => said.length === 0)) return [];
-  const off = ever.flat().some(({ value }) => typeof value === 'number' && value < -worthMending);
+  const start = view.said('waterLevel', waterStart)?.value;
+  if (ever.some((said) => said.length === 0) || typeof start !== 'number') return [];
+  const off = ever.flat().some(({ value }) => typeof value === 'number' && value - start < -worthMending);
   return [
     off
       ? { type: 'judge', subject, call: 'mend', why: 'plateLow' }
@@ -136,10 +141,9 @@ const settleRidge: Task = {
   waits: () => [],
   acts: (view) => {
     if (view.seen.ridgeOn) return [];
-    const said = view.said('tape', 'board.ridge');
-    if (!said || said.step < view.lastly('trimmed', 'board.ridge'))
-      return [{ type: 'read', tool: 'tape', at: 'board.ridge' }];
-    const over = Number(said.value) - (view.roof.ridges[0]?.length ?? 0);
+    const length = taped(view, 'board.ridge', view.lastly('trimmed', 'board.ridge'));
+    if (length === undefined) return [tapeTo(view, 'board.ridge')];
+    const over = length - (view.roof.ridges[0]?.length ?? 0);
     const judged = !view.careful || view.seen.site.judged['board.ridge'] !== undefined;
     const judge: readonly PlannedAction[] = judged
       ? []

@@ -3,6 +3,7 @@ import { rafterId } from '../../site/ids';
 import { atHeight, byEye, centred, farByEye, levelled, sitting } from './endProofs';
 import { endRafters, middleStation, nailUp, pinned, setUp } from './pairs';
 import { provePlane } from './proofs';
+import { straightened } from './straight';
 import { wait, type Task } from './task';
 import { stands, type PlannedAction, type View } from './view';
 
@@ -113,8 +114,8 @@ const braceRidge: Task = {
 
 const lockMiddle: Task = {
   code: 'lockMiddle',
-  serves: ['O6', 'S2'],
-  closes: [],
+  serves: ['C4', 'O6', 'S2'],
+  closes: ['C4'],
   waits: () => [
     wait('landRidge', 'physics'),
     wait('layOut', 'O3'),
@@ -127,7 +128,15 @@ const lockMiddle: Task = {
     const proofs = ids.every((id) => stands(view, id))
       ? sides.flatMap((side) => provePlane(view, side, middle))
       : [];
-    return [...setUp(view, ids), ...proofs, ...ids.flatMap((id) => nailUp(view, id, ['ridge', 'heel']))];
+    const held = ids.some((id) => stands(view, id));
+    if (!held && straightened(view).length > 0) return straightened(view);
+    const up = setUp(view, ids);
+    return [
+      ...up,
+      ...(up.length > 0 ? [] : straightened(view)),
+      ...proofs,
+      ...ids.flatMap((id) => nailUp(view, id, ['ridge', 'heel'])),
+    ];
   },
 };
 

@@ -2,6 +2,7 @@ import { gaugeBlock } from '../../instruments/rows';
 import { across, sides, type Side } from '../../roof/side';
 import { blockId, rafterId, type BlockId, type JointId } from '../../site/ids';
 import { middleStation, nailUp, setUp } from './pairs';
+import { needsString } from './straight';
 import { provePlane } from './proofs';
 import { wait, type Task, type Wait } from './task';
 import { held, home, stands, type PlannedAction, type View } from './view';
@@ -16,8 +17,10 @@ const stringTask = (side: Side): Task => ({
   waits: () => [wait('nailEnds', 'way')],
   acts: (view) => {
     const line = `string.${side}` as const;
-    const done = view.seen.site.lines[line] !== undefined || heelsHome(view, side);
-    return done
+    // A new line gives: a careful crew pulls it twice.
+    const pulls = view.seen.site.lines[line]?.pulls ?? 0;
+    const wanted = view.careful ? 2 : 1;
+    return pulls >= wanted || heelsHome(view, side)
       ? []
       : [
           {
@@ -48,7 +51,9 @@ const stackTask = (side: Side): Task => ({
     wait('string', 'C5', side),
     ...(view.seen.level.plan.length > longRidge || view.methods.hang === 'machine'
       ? [wait('lockMiddle', 'O6')]
-      : []),
+      : needsString(view)
+        ? [wait('lockMiddle', 'C4')]
+        : []),
     ...otherSide(view, side),
   ],
   acts: (view) => {

@@ -1,23 +1,24 @@
-import { stationsOf } from '../../level/layout';
+import { stationsOf, stiffRidge } from '../../level/layout';
 import type { Level } from '../../level/level';
 import { ends, sides, type End, type Side } from '../../roof/side';
 import { factsOf } from '../../order/fact';
 import { checkRules, type CheckRuleId } from '../../order/rules';
-import { fastened } from '../../site/holding';
+import { fastened, middleLocked } from '../../site/holding';
 import { rafterId, type JointId, type MemberId } from '../../site/ids';
 import { ridgeAside, ridgeHigh } from '../../site/posed';
 import { openItems } from '../../site/punch';
 import { finished, methodsOf, requiredFor } from '../../site/required';
-import { offPlane } from '../../site/readings/string';
+import { offPlane, ridgeBowed } from '../../site/readings/string';
 import { heightFromStart } from '../../site/truePlate';
 import { plateSpots, waterStart } from '../../level/planted';
 import type { Standing } from '../../site/standing';
 import type { Look, Want, Way } from './want';
 
-/** Every want of every check on a level. C4 needs an act that pushes a bowed ridge straight, so nobody is asked for it yet. */
+/** Every want of every check on a level. */
 export const wantsOf = (level: Level): readonly Want[] => [
   ...wallWants,
   ...ridgeWants(level),
+  ...straightWants(level),
   ...sides.flatMap((side) => [...planeWants(level, side), ...layoutWants(level, side)]),
   punchWant,
 ];
@@ -112,6 +113,26 @@ const ridgeWants = (level: Level): readonly Want[] => {
     },
   ];
 };
+
+/** Once the end pairs stand and before a pair locks the middle: from then on its bow is built in. */
+const straightWants = ({ plan, tolerances }: Level): readonly Want[] =>
+  plan.length <= stiffRidge
+    ? []
+    : [
+        {
+          rule: 'C4',
+          part: 'straight',
+          weight: weightOf('C4'),
+          ways: [
+            {
+              looks: [{ tool: 'string', at: 'ridge.straight' }],
+              opens: endsOnRidge,
+              closes: middleLocked,
+            },
+          ],
+          right: (s) => Math.abs(ridgeBowed(s) ?? Infinity) <= tolerances.ridgeStraight,
+        },
+      ];
 
 /** The other way to know a height: both birdsmouths of that end, by the rule. */
 const seatsAt = (level: Level, end: End): readonly Look[] =>

@@ -55,7 +55,10 @@ export const rules: Record<string, Rule> = {
     'Level the ridge, level turned end for end',
     'A level can lie. Turned round, it lies the other way, and the two readings tell you the truth.',
   ),
-  C4: rule('Sight the ridge straight', 'Not asked yet: nothing here pushes a bowed ridge straight.'),
+  C4: rule(
+    'String the ridge straight',
+    'A long ridge lies bowed. Push its middle to the string before a pair locks it: after that the bow is built in.',
+  ),
   C5: rule(
     'Read the plane at the string',
     'The string shows which heel sits high or low before the sheets do.',
@@ -108,6 +111,7 @@ export const refusals: Record<string, string> = {
   raftersNailed: 'The rafters there are nailed down.',
   raftersOnIt: 'Rafters lean on it.',
   nailedThere: 'It is fastened. Draw the nails first.',
+  ridgeLocked: 'A pair is nailed in the middle. The ridge does not move there.',
   ridgeNailed: 'The end pair is nailed. The ridge does not move.',
   notPlacedByHand: 'That is set another way.',
   moreThanItHas: 'There is not that much wood to take off.',

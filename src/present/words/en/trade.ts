@@ -190,6 +190,7 @@ export const trade = {
     level: 'Ridge out of level',
     height: 'Ridge off its height',
     centre: 'Ridge off center',
+    straight: 'Ridge not straight',
     plane: 'Rafter out of plane',
     crown: 'Crown in the plane',
     plumbCut: 'Plumb cut open',

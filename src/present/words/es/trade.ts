@@ -192,6 +192,7 @@ export const trade: typeof en = {
     level: 'Cumbrera desnivelada',
     height: 'Cumbrera fuera de altura',
     centre: 'Cumbrera fuera del centro',
+    straight: 'Cumbrera no recta',
     plane: 'Cabio fuera del plano',
     crown: 'Corona en el plano',
     plumbCut: 'Corte a plomo abierto',

@@ -1,0 +1,36 @@
+import { stiffRidge } from '../../level/layout';
+import { rafterId, type RafterId } from '../../site/ids';
+import { sides } from '../../roof/side';
+import { middleStation } from './pairs';
+import { freshNumber, home, stands, type PlannedAction, type View } from './view';
+
+/** The ridge strung and pushed straight before a pair locks its middle. */
+
+/** A bow that reads this much is pushed out, inches: the division of a string. Ours. */
+const worthPushing = 1 / 16;
+/** A ridge that comes back after so many readings is left as it is. Ours. */
+const enoughReadings = 8;
+
+/** A ridge so long that it may lie bowed, and is strung. */
+export const needsString = ({ careful, seen }: View): boolean =>
+  careful && seen.level.plan.length > stiffRidge;
+
+export const straightened = (view: View): readonly PlannedAction[] => {
+  if (!needsString(view) || lockIds(view).every((id) => home(view, `ridge:${id}`))) return [];
+  const at = 'ridge.straight';
+  const bow = freshNumber(view, { tool: 'string', at }, lastTouched(view));
+  if (bow === undefined) return [{ type: 'read', tool: 'string', at }];
+  if (Math.abs(bow) < worthPushing || view.everSaid('string', at).length >= enoughReadings) return [];
+  return [{ type: 'shift', member: 'ridge', at: 'mid', by: -bow }];
+};
+
+const lockIds = (view: View): readonly RafterId[] => sides.map((side) => rafterId(side, middleStation(view)));
+
+/** When the ridge was last moved, let go of, or leaned on by a rafter in its middle. */
+const lastTouched = (view: View): number =>
+  Math.max(
+    ...(['ridgeMoved', 'ridgePushed', 'ridgeEased'] as const).map((event) => view.lastly(event)),
+    ...lockIds(view)
+      .filter((id) => stands(view, id))
+      .map((id) => view.lastly('tacked', `ridge:${id}`)),
+  );
