@@ -175,7 +175,7 @@ const afterFall = ({ length, half }: Scheme, who: Who, { way, toward }: Fallen):
   const y = who === 'lead' ? -half * 0.5 : half * 0.25;
   const turned = who === 'lead' ? 20 : -25;
   return {
-    at: [byB ? length + out + 30 : -out, y, groundLevel],
+    at: [byB ? length + out - 22 : -out, y, groundLevel],
     yaw: byB ? 180 - turned : turned,
   };
 };
