@@ -107,7 +107,7 @@ const Readings = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
       {last.map((reading) => (
         <>
           <dt key={`t${reading.told}`}>{heldName(words, reading)}</dt>
-          <dd key={`d${reading.told}`}>
+          <dd key={`d${reading.told}`} class={typeof reading.said === 'number' ? undefined : 'saidWords'}>
             {typeof reading.said === 'number' && reading.at !== 'punch' ? (
               <Said inches={reading.said} desk={desk} />
             ) : (

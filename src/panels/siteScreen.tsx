@@ -31,8 +31,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
     const outcome = session.do(action);
     setLast({ action, outcome });
     follow(desk, working, outcome);
-    const { handedOver, down } = session.attempt.value.site;
-    if (handedOver || down !== undefined) desk.screen.value = 'debrief';
+    if (session.attempt.value.site.handedOver) desk.screen.value = 'debrief';
   };
   const undo = (): void => {
     const outcome = session.undo();

@@ -1,5 +1,7 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { Attempt } from '../core/site/attempt';
 import type { Action } from '../core/site/action';
+import { pick } from '../present/words/spotNames';
 import { wordsOf, type Desk } from './desk';
 import { SpotList } from './spotList';
 import { SpotWork } from './spotWork';
@@ -19,6 +21,8 @@ type Props = {
 export const WorkPanel = ({ desk, attempt, working, tagged, onAct, undo }: Props) => {
   const words = wordsOf(desk);
   const { tool, spots, spot } = working;
+  if (attempt.site.handedOver || attempt.site.down !== undefined)
+    return <Over desk={desk} down={attempt.site.down} />;
   return (
     <section class="work paper" aria-labelledby="work-title">
       <h2 id="work-title">{words.trade.tool[tool]}</h2>
@@ -37,6 +41,30 @@ export const WorkPanel = ({ desk, attempt, working, tagged, onAct, undo }: Props
           {...(attempt.mode === 'check-off' ? {} : { undo })}
         />
       )}
+    </section>
+  );
+};
+
+/** Nothing is left to do here. What lies on the drawing can be looked at first. */
+const Over = ({ desk, down }: { readonly desk: Desk; readonly down: string | undefined }) => {
+  const { site } = wordsOf(desk).ui;
+  const way = useRef<HTMLButtonElement>(null);
+  useEffect(() => way.current?.focus({ preventScroll: true }), []);
+  return (
+    <section class="work paper" aria-labelledby="work-title">
+      <h2 id="work-title">{down === undefined ? site.handed : site.down}</h2>
+      {down !== undefined && <p>{pick(site.fell, down)}</p>}
+      <div class="go">
+        <button
+          type="button"
+          class="btn"
+          id="toDebrief"
+          ref={way}
+          onClick={() => (desk.screen.value = 'debrief')}
+        >
+          {site.debrief}
+        </button>
+      </div>
     </section>
   );
 };

@@ -19,14 +19,17 @@ export const captionFor = (
   const stopped = outcome.events.find((event) => event.type === 'stopped');
   if (stopped) return { who: words.ui.caption.lead, text: pick(words.dangers, stopped.danger), tone: 'stop' };
   const fall = outcome.events.find((event) => event.type === 'cameDown');
-  if (fall) {
-    const { down, fell } = words.ui.site;
-    return { who: words.ui.caption.crew, text: `${down} ${pick(fell, fall.why)}`, tone: 'stop' };
-  }
+  if (fall) return fellCaption(words, fall.why);
   if (outcome.events.some((event) => event.type === 'slipped'))
     return { who: words.ui.caption.crew, text: words.ui.caption.slipped, tone: 'no' };
   return { who: words.ui.caption.you, text: doneText(words, action, units), tone: 'plain' };
 };
+
+const fellCaption = ({ ui }: Messages, why: string): Caption => ({
+  who: ui.caption.crew,
+  text: `${ui.site.down} ${pick(ui.site.fell, why)}`,
+  tone: 'stop',
+});
 
 const doneText = (words: Messages, action: Action, units: Units): string => {
   const { caption, act } = words.ui;
@@ -99,6 +102,7 @@ const labelOf = (action: Action): string => {
 /** The line that stands when a page opens on a run. */
 export const standingCaption = (words: Messages, { steps, site }: Attempt, units: Units): Caption => {
   const last = steps[steps.length - 1];
+  if (site.down !== undefined) return fellCaption(words, site.down);
   if (site.handedOver) return { who: words.ui.caption.crew, text: words.ui.site.handed, tone: 'plain' };
   return last
     ? captionFor(words, last, units)

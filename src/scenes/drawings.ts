@@ -40,7 +40,18 @@ const wordsFor = (
 const wordsKept = new Map<string, ReturnType<typeof drawingWordsOf>>();
 
 /** Parts of a site that a drawing shows. Nails show in the close-up alone; readings and calls nowhere. */
-const drawn = ['members', 'ridge', 'marks', 'lines', 'ready', 'people', 'sling', 'mends', 'trims'] as const;
+const drawn = [
+  'members',
+  'ridge',
+  'marks',
+  'lines',
+  'ready',
+  'people',
+  'sling',
+  'mends',
+  'trims',
+  'down',
+] as const;
 
 /** Keeps the last moment as long as nothing that is drawn has changed, so that saying a reading redraws nothing. */
 const steadyMoments = () => {

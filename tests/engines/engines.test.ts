@@ -1,14 +1,9 @@
 import { getQuickJS } from 'quickjs-emscripten';
 import { describe, expect, it } from 'vitest';
-import { bundled, runs, story } from './runs';
+import { bundled, encoder, runs, story } from './runs';
 import { tellRun } from './story';
 
 /** The same acts give the same bits in an engine that shares nothing with this one: a small interpreter written in C. */
-
-/** The language alone, without what a browser or a server adds; digests ask for this one thing more. */
-const encoder = `globalThis.TextEncoder = class {
-  encode(text) { return Uint8Array.from(unescape(encodeURIComponent(text)), (c) => c.charCodeAt(0)); }
-};`;
 
 describe('an engine of another make', () => {
   it('tells ten runs to the same digest', { timeout: 300_000 }, async () => {

@@ -79,6 +79,7 @@ describe('the ridge', () => {
   it('comes down when its posts go and nothing else holds it', () => {
     const attempt = run(hut, ...up, { type: 'takeOut', member: 'post.1' });
     expect(attempt.site.down).toBe('nothingCarriesTheRidge');
+    expect(pose(attempt).fallen).toMatchObject({ way: 'downward' });
   });
 
   it('is not pulled from under somebody', () => {

@@ -98,7 +98,9 @@ describe('a row', { timeout: patience }, () => {
     const acts = cleanActs(long, usual).filter(
       (act) => !type('brace', /along/)(act) && !type('nailOff', /"(ridge|heel):/)(act),
     );
-    expect(told(long, acts).site.down).toBe('alongTheRidge');
+    const over = told(long, acts);
+    expect(over.site.down).toBe('alongTheRidge');
+    expect(pose(over).fallen).toMatchObject({ way: 'along', loose: expect.stringMatching(/^(ridge|heel):/) });
   });
 });
 

@@ -52,7 +52,7 @@ describe('the tape', () => {
     const standing = framedSite(level, 3);
     const read = reader(standing);
     expect(Math.abs(read('tape', 'ridge.A.height') - figuredTop(level))).toBeGreaterThan(1 / 32);
-    expect(Math.abs(read('storyPole', 'ridge.A.height'))).toBeLessThan(near);
+    expect(Math.abs(read('storyPole', 'ridge.A.height', 'plumb'))).toBeLessThan(near);
   });
 });
 
@@ -63,6 +63,48 @@ describe('the level', () => {
     const [a, b] = [read('level', 'ridge', 'A'), read('level', 'ridge', 'B')];
     expect(Math.abs(a - b)).toBeGreaterThanOrEqual(2 * (1 / 16) - 1 / 64);
     expect(Math.abs(a + b) / 2).toBeLessThan(1 / 128);
+  });
+});
+
+describe('the short level', () => {
+  const low: SiteEvent = { type: 'ridgeMoved', high: { A: 0, B: 2 }, aside: { A: 0, B: 0 } };
+  it.each(seeds)(
+    'tells half the fall of a long one, with half its error, by the same marks (seed %i)',
+    (seed) => {
+      const read = reader(framedSite(planted({ levelBias: 0.125 }), seed, [low]));
+      const both = (at: string): readonly [number, number] => {
+        const [a, b] = [read('level', at, 'A'), read('level', at, 'B')];
+        return [(a + b) / 2, (a - b) / 2];
+      };
+      const [[fall, error], [less, own]] = [both('ridge'), both('ridge.short')];
+      expect(Math.abs(fall)).toBeGreaterThan(1 / 16);
+      expect(less / fall).toBeCloseTo(0.5, 1);
+      expect(own).toBeCloseTo(error / 2, 2);
+    },
+  );
+});
+
+describe('the story pole', () => {
+  it('held by eye only ever says that the ridge is high, and never twice the same', () => {
+    const turn: SiteEvent = { type: 'spent', minutes: 0 };
+    const said = Array.from({ length: 12 }, (_, n) => {
+      const more = Array.from({ length: n }, () => turn);
+      return reader(framedSite(planted({}), 5, more))('storyPole', 'ridge.B.height');
+    });
+    expect(Math.min(...said)).toBeGreaterThan(-near);
+    expect(Math.max(...said)).toBeGreaterThan(1 / 32);
+    expect(new Set(said).size).toBeGreaterThan(5);
+  });
+});
+
+describe('the pattern', () => {
+  it('laid to tails nobody cut finds boards long that are not; in its notch it does not', () => {
+    const read = reader(framedSite(planted({}), 5));
+    const boards = Array.from({ length: 12 }, (_, n) => `board.${String(n + 1)}`);
+    expect(Math.max(...boards.map((board) => Math.abs(read('pattern', board))))).toBeLessThan(near);
+    expect(Math.max(...boards.map((board) => Math.abs(read('pattern', board, 'tail'))))).toBeGreaterThan(
+      1 / 8,
+    );
   });
 });
 

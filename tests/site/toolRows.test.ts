@@ -46,6 +46,9 @@ const start: Reach = { tool: 'waterLevel', at: 'plate.street.A' };
 const bob: Reach = { tool: 'bob', at: 'ridge.A.plumb' };
 const turn: SiteEvent = { type: 'spent', minutes: 0 };
 
+const pole: Reach = { tool: 'storyPole', at: 'ridge.A.height' };
+const leans = Array.from({ length: 10 }, (_, n) => Array.from({ length: n }, () => turn));
+
 /** How far a reading taken this wrong way is off, inches; what it is off from is known, since nothing else errs. */
 const wrong: Readonly<Record<Misuse, () => number>> = {
   // Sighted, a plate that is out by an eighth is called straight.
@@ -74,6 +77,9 @@ const wrong: Readonly<Record<Misuse, () => number>> = {
     const seen = shown(base, { tool: 'straightedge', at }, [shim]);
     return apart(seen, 0.75 - shown(base, { tool: 'string', at }, [shim, string, string]));
   },
+  // Ten poles held by eye: what the worst of them says of a ridge at its height.
+  leaning: () => Math.max(...leans.map((turns) => Math.abs(shown(base, pole, turns)))),
+  byTail: () => apart(shown(base, { tool: 'pattern', at: 'board.4', from: 'tail' }), 0),
 };
 
 /** What is left of a tool's own error once it was caught this way, and how large it was. */
@@ -98,6 +104,10 @@ const caught: Readonly<Partial<Record<NonNullable<ToolRow['caught']>, () => read
       apart(shown(erring, middle, [string]), truth),
     ];
   },
+  plumb: () => [
+    Math.max(...leans.map((turns) => Math.abs(shown(base, { ...pole, from: 'plumb' }, turns)))),
+    wrong.leaning(),
+  ],
   still: () => [Math.abs(shown(base, { ...bob, from: 'still' }, [turn])), wrong.swinging()],
 };
 

@@ -20,10 +20,20 @@ export type ToolRow = {
  * `coarse`: asked for more than it can tell. `hooked`: trusted by its hook alone. `hopped`: from rafter to rafter, sixteenths
  * added up. `oneWay`: read one way round only. `apart`: its ends never held together first. `slack`: read on a new line;
  * `touching`: on a line that lies on the work. `swinging`: read before it is still. `short`: tells nothing of a bend longer
- * than it is.
+ * than it is, and little of a fall. `leaning`: held by eye, not plumb. `byTail`: laid to an end that nobody cut.
  */
 export type Misuse =
-  'coarse' | 'hooked' | 'hopped' | 'oneWay' | 'apart' | 'slack' | 'touching' | 'swinging' | 'short';
+  | 'coarse'
+  | 'hooked'
+  | 'hopped'
+  | 'oneWay'
+  | 'apart'
+  | 'slack'
+  | 'touching'
+  | 'swinging'
+  | 'short'
+  | 'leaning'
+  | 'byTail';
 
 const ours = 'ours';
 
@@ -45,7 +55,7 @@ export const tools: Readonly<Record<ToolId, ToolRow>> = {
     noise: 0,
     bias: 'levelBias',
     caught: 'B',
-    misuse: ['oneWay'],
+    misuse: ['oneWay', 'short'],
     source: '0.5 mm in 1 m is the usual rating (from memory); division ours',
   },
   waterLevel: {
@@ -66,7 +76,7 @@ export const tools: Readonly<Record<ToolId, ToolRow>> = {
     misuse: ['slack', 'touching'],
     source: ours,
   },
-  pattern: { id: 'pattern', division: 1 / 16, noise: 0, misuse: [], source: ours },
+  pattern: { id: 'pattern', division: 1 / 16, noise: 0, misuse: ['byTail'], source: ours },
   square: {
     id: 'square',
     division: 1 / 16,
@@ -78,12 +88,24 @@ export const tools: Readonly<Record<ToolId, ToolRow>> = {
   },
   bob: { id: 'bob', division: 1 / 8, noise: 1 / 64, caught: 'still', misuse: ['swinging'], source: ours },
   straightedge: { id: 'straightedge', division: 1 / 16, noise: 0, misuse: ['short'], source: ours },
-  storyPole: { id: 'storyPole', division: 1 / 16, noise: 1 / 64, misuse: [], source: ours },
+  storyPole: {
+    id: 'storyPole',
+    division: 1 / 16,
+    noise: 1 / 64,
+    caught: 'plumb',
+    misuse: ['leaning'],
+    source: ours,
+  },
 };
 
-/** Length of the spirit level, inches. */
+/** Lengths of the two spirit levels, inches. What either is out of true goes with its length. */
 export const levelLength = 48;
+export const shortLevel = 24;
 /** Thickness of the gauge blocks that hold a string clear of the work, inches. */
 export const gaugeBlock = 0.75;
 /** How far a bob may stand off when it is read swinging, inches. Ours. */
 export const bobSwing = 0.5;
+/** How far a pole held by eye may lean, inches for each inch of its height. Ours. */
+export const poleLean = 0.1;
+/** How far a tail that nobody cut may run past where the pattern's ends, inches. Ours. */
+export const tailStray = 0.5;

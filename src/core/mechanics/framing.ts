@@ -1,4 +1,4 @@
-import type { Vec3 } from '../geometry/vector';
+import { dot, scale, type Vec3 } from '../geometry/vector';
 import { axesOf, beamStiffness, type Axes } from './beam';
 import {
   addForce,
@@ -85,25 +85,31 @@ const dofsOf = ([from, to]: Ends): Int32Array => {
   return dofs;
 };
 
-/** Upward pound spread evenly over a beam, as its shape functions share it between the ends: half each, and l/12 of turning. */
+/** Upward pound spread evenly over a beam, kept for beams alike. */
 const evenOf = (axes: Axes): Float64Array => {
-  const known = evens.get(axes);
-  if (known) return known;
-  const { length: l, across, up } = axes;
-  const [v, w] = [across[2], up[2]];
+  const known = evens.get(axes) ?? spreadOver(axes, [0, 0, 1]);
+  evens.set(axes, known);
+  return known;
+};
+const evens = new WeakMap<Axes, Float64Array>();
+
+/** A pound spread evenly over a beam, along a direction of length 1. */
+export const evenRow = ({ dofs, axes }: Pick<Beam, 'dofs' | 'axes'>, way: Vec3): Row => ({
+  dofs,
+  coefs: spreadOver(axes, way),
+});
+
+/** As a beam's shape functions share it between the ends: half each, and l/12 of turning. */
+const spreadOver = ({ length: l, across, up }: Axes, way: Vec3): Float64Array => {
+  const [v, w] = [dot(across, way), dot(up, way)];
+  const half: Vec3 = scale(way, 1 / 2);
   const turn = ([x, y, z]: Vec3, [a, b, c]: Vec3, by: number): Vec3 => [
     by * (v * x - w * a),
     by * (v * y - w * b),
     by * (v * z - w * c),
   ];
-  const even = Float64Array.from([
-    ...[0, 0, 1 / 2, ...turn(up, across, l / 12)],
-    ...[0, 0, 1 / 2, ...turn(up, across, -l / 12)],
-  ]);
-  evens.set(axes, even);
-  return even;
+  return Float64Array.from([...half, ...turn(up, across, l / 12), ...half, ...turn(up, across, -l / 12)]);
 };
-const evens = new WeakMap<Axes, Float64Array>();
 
 /** What a beam is by its direction, length and stiffness alone. */
 type Form = { readonly way: Vec3; readonly axes: Axes; readonly block: Float64Array };

@@ -1,5 +1,5 @@
 import type { End, Side } from '../roof/side';
-import type { BlockId, BoardId, RafterId } from './ids';
+import type { BlockId, BoardId, JointId, RafterId } from './ids';
 
 /** Where everything really is, in building axes and inches. */
 export type Pose = {
@@ -9,6 +9,8 @@ export type Pose = {
   readonly ridge: RidgePose | undefined;
   readonly rafters: Readonly<Record<RafterId, RafterPose>>;
   readonly blocks: Readonly<Record<BlockId, BlockPose>>;
+  /** Set once it came down; everything else is then where hands had put it, as if nothing had moved since. */
+  readonly fallen?: Fallen;
 };
 
 export type RidgePose = Readonly<Record<End | 'mid', Place>>;
@@ -49,4 +51,13 @@ export type BlockPose = {
   readonly x1: number;
   /** Open at its far end. */
   readonly gap: number;
+};
+
+/** Which way it fell and where it came loose, as the frame told it at the moment it no longer stood. */
+export type Fallen = {
+  readonly way: 'along' | 'sideways' | 'downward';
+  /** Along: toward B (+1) or A. Sideways: toward the yard (+1) or the street. */
+  readonly toward: 1 | -1;
+  /** The joint whose two sides parted the most; undefined where nothing was fastened. */
+  readonly loose: JointId | undefined;
 };

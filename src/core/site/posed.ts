@@ -4,6 +4,7 @@ import { roofOf } from '../level/layout';
 import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
 import type { FaceName, RafterParts } from '../mechanics/gableParts';
 import { signOf, type End, type Side } from '../roof/side';
+import { fallenFrom } from './fallen';
 import { framed, type Framed } from './framed';
 import { boardDepth, cutRafter, hang, type Hung } from './hung';
 import { placeOf, type BlockId, type BoardId, type RafterId } from './ids';
@@ -30,8 +31,13 @@ const cache = new WeakMap<
 >();
 
 const posed = (standing: Standing): Pose => {
+  const { down } = standing.site;
+  if (down === undefined) return stood(standing, framed(standing));
+  return { ...stood(standing, undefined), fallen: fallenFrom(framed(standing), down) };
+};
+
+const stood = (standing: Standing, frame: Framed | undefined): Pose => {
   const { ridge, members } = standing.site;
-  const frame = framed(standing);
   const plates = { street: platesAt(standing, frame, 'street'), yard: platesAt(standing, frame, 'yard') };
   const rafters: Record<RafterId, RafterPose> = {};
   const blocks: Record<BlockId, BlockPose> = {};

@@ -29,6 +29,11 @@ export type Scheme = {
   readonly tieDepth: number;
 };
 
+/** Where a post stands when there is nothing to walk on: on the joists' line. Inches. */
+export const bareFloor = 0;
+/** How far from the middle, toward the yard, the foot of a brace across stands, inches; ours. */
+export const acrossFoot = 36;
+
 /** Thickness of the sheets laid to walk on, inches. Common practice, no source. */
 export const sheetThickness = 0.75;
 /** A sheathed wall's sheet, inches. Common practice, no source. */

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../core/geometry/vector';
 import { box, stick } from './prism';
 import { ridgeUnderAt } from './roofSolids';
-import type { Scheme, Shown } from './scheme';
+import { acrossFoot, bareFloor, type Scheme, type Shown } from './scheme';
 import type { About, Solid } from './solid';
 
 /** Posts under the ridge with their pads, scabs and cleats, and the braces that keep it from leaning. */
@@ -9,9 +9,6 @@ export const supportSolids = (shown: Shown, scheme: Scheme): readonly Solid[] =>
   ...([1, 2] as const).flatMap((n) => postSolids(shown, scheme, n)),
   ...braceSolids(shown, scheme),
 ];
-
-/** Where a post stands when there is nothing to walk on: on the joists' line. Inches. */
-const bareFloor = 0;
 
 const postSolids = (shown: Shown, scheme: Scheme, n: 1 | 2): readonly Solid[] => {
   const placed = shown.site.members[`post.${n}`];
@@ -58,9 +55,6 @@ const braceSolids = (shown: Shown, scheme: Scheme): readonly Solid[] => {
     ...('brace.along.1' in members ? alongRidge(shown, scheme) : []),
   ];
 };
-
-/** Inward of a brace's bay toward the yard: how far out its foot stands, inches; ours. */
-const acrossFoot = 36;
 
 const acrossAt = (shown: Shown, scheme: Scheme, end: 'A' | 'B'): readonly Solid[] => {
   const about: About = { id: `brace.across.${end}`, role: 'brace', selectable: true };

@@ -42,7 +42,11 @@ const ridgeTapes = (seen: Observation): readonly Spot[] => {
       { tool: 'tape', at: `ridge.${end}.height` },
       { member: 'ridge', start: whole(figuredTop(seen.level)), holds: taped },
     ),
-    ...readAt(seen, { tool: 'storyPole', at: `ridge.${end}.height` }, { member: 'ridge', signed: true }),
+    ...readAt(
+      seen,
+      { tool: 'storyPole', at: `ridge.${end}.height` },
+      { member: 'ridge', signed: true, holds: { usual: 'byEye', others: ['plumb'] } },
+    ),
     ...readAt(
       seen,
       { tool: 'tape', at: `ridge.${end}.centre` },
@@ -82,8 +86,8 @@ export const levelSpots = (seen: Observation): readonly Spot[] => [
       ),
     ),
   ),
-  ...ends.flatMap((from) =>
-    readAt(seen, { tool: 'level', at: 'ridge', from }, { member: 'ridge', signed: true }),
+  ...['ridge', 'ridge.short'].flatMap((at) =>
+    ends.flatMap((from) => readAt(seen, { tool: 'level', at, from }, { member: 'ridge', signed: true })),
   ),
   ...ends.flatMap((end) =>
     readAt(
@@ -127,7 +131,11 @@ export const ruleSpots = (seen: Observation): readonly Spot[] =>
 /** The pattern over the whole pile, then the square. */
 export const patternSpots = (seen: Observation): readonly Spot[] => [
   ...seen.boards.all.flatMap((board) =>
-    readAt(seen, { tool: 'pattern', at: board }, { member: board, signed: true }),
+    readAt(
+      seen,
+      { tool: 'pattern', at: board },
+      { member: board, signed: true, holds: { usual: 'atNotch', others: ['tail'] } },
+    ),
   ),
   ...seen.boards.all.flatMap((board) =>
     readAt(

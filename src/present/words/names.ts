@@ -85,7 +85,8 @@ export const readingName = (words: Messages, { tool, at, from }: ReadAs): string
   if (tool === 'pattern' || tool === 'square') return place[tool](memberName(words, at));
   if (tool === 'bob' || tool === 'storyPole') return place[tool](end[parts[1] as End]);
   if (parts[2] === 'depth') return place.depth(memberName(words, at));
-  if (tool === 'level') return place.ridgeLevel(end[from === 'B' ? 'B' : 'A']);
+  if (tool === 'level')
+    return place[at === 'ridge' ? 'ridgeLevel' : 'ridgeLevelShort'](end[from === 'B' ? 'B' : 'A']);
   if (at === 'board.ridge') return place.ridgeLength;
   if (at.includes(':')) return gapName(words, at);
   switch (parts[0]) {

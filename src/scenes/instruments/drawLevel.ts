@@ -3,41 +3,40 @@ import { css } from '../ink/color';
 import { palettes } from '../ink/palette';
 import { drawPiece, edgePiece, toX, toY, type Scaled } from '../closeUp/board';
 import type { Into } from '../closeUp/drawJoint';
+import type { ReadingPicture } from './readingPicture';
 import { drawPlate, drawTicks } from '../closeUp/steel';
+
+type Lying = Extract<ReadingPicture, { tool: 'level' }>;
 
 /**
  * The level twice: lying as found, its bubble off by what it shows; and its low end lifted until the bubble centers, a
  * rule in the space. One over the other where the picture is high, side by side where it is not.
  */
-export const drawLevel = (view: Scaled, into: Into, shown: number): void => {
+export const drawLevel = (view: Scaled, into: Into, level: Lying): void => {
   const { area, ratio } = into;
   const { x, y, width, height } = area;
   if (height >= stackedFrom * ratio) {
     const high = Math.min(110 * ratio, height * 0.2);
-    drawVial(view, { x: x + width * 0.12, y: y + height * 0.06, width: width * 0.76, height: high, shown });
-    drawLift(view, { x, y: y + height * 0.3, width, height: height * 0.7 }, shown);
+    drawVial(view, { x: x + width * 0.12, y: y + height * 0.06, width: width * 0.76, height: high }, level);
+    drawLift(view, { x, y: y + height * 0.3, width, height: height * 0.7 }, level);
     return;
   }
-  drawLift(view, { x: x + width * 0.44, y, width: width * 0.56, height }, shown);
+  drawLift(view, { x: x + width * 0.44, y, width: width * 0.56, height }, level);
   const high = Math.min(height * 0.5, 52 * ratio);
-  drawVial(view, { x: x + 4 * ratio, y: y + (height - high) / 2, width: width * 0.4, height: high, shown });
+  drawVial(view, { x: x + 4 * ratio, y: y + (height - high) / 2, width: width * 0.4, height: high }, level);
 };
 
 /** From this height on both lie one over the other, CSS pixels. Ours. */
 const stackedFrom = 190;
 
-/** How far a bubble runs for a rise of an eighth of an inch in four feet, as a share of its own length. Ours, by eye. */
+/** How far a bubble runs for a rise of an eighth of an inch in four feet, whatever the level's own length, as a share of its own length. Ours, by eye. */
 const runPerEighth = 0.42;
 
-type Vial = {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-  readonly shown: number;
-};
-
-const drawVial = ({ ink, ratio, theme }: Scaled, { x, y, width, height, shown }: Vial): void => {
+const drawVial = (
+  { ink, ratio, theme }: Scaled,
+  { x, y, width, height }: Into['area'],
+  { shown, long }: Lying,
+): void => {
   drawPlate(ink, { x, y, width, height }, ratio);
   const [cx, cy] = [x + width / 2, y + height / 2];
   const [half, r] = [Math.min(width * 0.3, height * 1.4), height * 0.27];
@@ -55,7 +54,7 @@ const drawVial = ({ ink, ratio, theme }: Scaled, { x, y, width, height, shown }:
   const bubble = half * 0.44;
   const off = Math.max(
     -half + bubble * 0.6,
-    Math.min(half - bubble * 0.6, (shown / 0.125) * runPerEighth * bubble),
+    Math.min(half - bubble * 0.6, (shown / 0.125) * (levelLength / long) * runPerEighth * bubble),
   );
   ink.fillStyle = 'rgba(255,255,248,.95)';
   ink.strokeStyle = 'rgba(84,98,44,.9)';
@@ -73,7 +72,7 @@ const seen = 0.6;
 const thick = 0.5;
 
 /** The low end of the level over the work's edge, and the rule that says how much was put under it. */
-const drawLift = (view: Scaled, area: Into['area'], shown: number): void => {
+const drawLift = (view: Scaled, area: Into['area'], { shown, long }: Lying): void => {
   const { ink } = view;
   const gap = Math.abs(shown);
   const right = shown < 0;
@@ -95,15 +94,19 @@ const drawLift = (view: Scaled, area: Into['area'], shown: number): void => {
   ] as const;
   drawPiece(low, { outline: work, seed: 24, grain: [1, 0], light: 0.84 });
   edgePiece(low, work, 1.8);
-  fillLevel(low, right ? 1 : -1, gap);
+  fillLevel(low, right ? 1 : -1, { gap, long });
   standRule(low, area, right);
   ink.restore();
 };
 
 /** The level's body, its low end at zero, the rest away from the rule. */
-const fillLevel = (low: Scaled, way: 1 | -1, gap: number): void => {
+const fillLevel = (
+  low: Scaled,
+  way: 1 | -1,
+  { gap, long }: { readonly gap: number; readonly long: number },
+): void => {
   const { ink, ratio } = low;
-  const tilt = gap / levelLength;
+  const tilt = gap / long;
   const [x0, x1] = [toX(low, 0), toX(low, -way * 9)];
   ink.save();
   ink.beginPath();

@@ -10,8 +10,8 @@ import { ringAt, within } from './within';
 type Poled = Extract<ReadingPicture, { tool: 'storyPole' }>;
 
 /** The pole beside the ridge, and large: the ridge's top edge, a rule with its zero on the mark, the pole. */
-export const drawPole = (view: Scaled, { whole, near }: Parts, { shown }: Poled): void => {
-  within(view.ink, whole, () => drawBeside(view, whole, shown));
+export const drawPole = (view: Scaled, { whole, near }: Parts, { shown, plumb }: Poled): void => {
+  within(view.ink, whole, () => drawBeside(view, whole, { shown, plumb }));
   within(view.ink, near, () => drawTop(view, near, shown));
 };
 
@@ -19,7 +19,14 @@ export const drawPole = (view: Scaled, { whole, near }: Parts, { shown }: Poled)
 const pole = { wide: 1.5, off: 0.4 };
 const ridge = { thick: 1.5, deep: 7.25 };
 
-const drawBeside = (view: Scaled, { x, y, width, height }: Parts['whole'], shown: number): void => {
+/** How far a pole held by eye is drawn off plumb, of its height; more than it is, to be seen. Ours. */
+const leans = 0.09;
+
+const drawBeside = (
+  view: Scaled,
+  { x, y, width, height }: Parts['whole'],
+  { shown, plumb }: Omit<Poled, 'tool'>,
+): void => {
   const k = Math.min(height / 11, width / 6);
   const small: Scaled = { ...view, k, zero: [x + width * 0.5, y + height * 0.22] };
   put(small, {
@@ -30,7 +37,10 @@ const drawBeside = (view: Scaled, { x, y, width, height }: Parts['whole'], shown
     light: 0.62,
   });
   put(small, {
-    outline: slab([pole.off / 2, pole.off / 2 + pole.wide], [-20, 1.6]),
+    outline: slab([pole.off / 2, pole.off / 2 + pole.wide], [-20, 1.6]).map(([at, up]) => [
+      at + (plumb ? 0 : leans * (1.6 - up)),
+      up,
+    ]),
     seed: 57,
     grain: [0, 1],
     light: 0.9,

@@ -21,7 +21,7 @@ export const drawReading = (into: Into, picture: ReadingPicture): void => {
   ink.rect(area.x, area.y, into.canvas.width, into.canvas.height);
   ink.clip();
   if (picture.tool === 'tape') drawTape(view, into, picture);
-  else if (picture.tool === 'level') drawLevel(view, into, picture.shown);
+  else if (picture.tool === 'level') drawLevel(view, into, picture);
   else if (picture.tool === 'rule') drawGap(view, into, picture.shown);
   else if (picture.tool === 'pattern') drawPattern(view, into, picture.shown);
   else if (picture.tool === 'square') drawSquare(view, partsOf(into, picture), picture);

@@ -1,4 +1,4 @@
-import { gaugeBlock } from '../../core/instruments/rows';
+import { gaugeBlock, levelLength, shortLevel } from '../../core/instruments/rows';
 import type { ToolId } from '../../core/instruments/tool';
 import { roofOf } from '../../core/level/layout';
 import { waterStart } from '../../core/level/planted';
@@ -35,6 +35,10 @@ export const pictureOf = ({ level, site }: Pick<Attempt, 'level' | 'site'>, read
       const { plumbCutLength: plumb } = roofOf(level).commonRafters[0] as CommonRafter;
       return { tool, shown, turned: from === 'turned', slope: gradient(level.plan.slope), plumb };
     }
+    case 'level':
+      return { tool, shown, long: at === 'ridge' ? levelLength : shortLevel };
+    case 'storyPole':
+      return { tool, shown, plumb: from === 'plumb' };
     case 'bob':
       return { tool, shown, still: from === 'still' };
     case 'straightedge':

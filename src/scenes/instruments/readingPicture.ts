@@ -7,8 +7,8 @@ export type ReadingPicture =
   | { readonly tool: 'tape'; readonly shown: number; readonly from?: 'inch' | 'last' }
   /** A six-inch rule held to a gap `shown` wide. */
   | { readonly tool: 'rule'; readonly shown: number }
-  /** A four-foot level whose far end stands `shown` higher (+) or lower than its near end by its own bubble. */
-  | { readonly tool: 'level'; readonly shown: number }
+  /** A level so many inches long, whose far end stands `shown` higher (+) or lower than its near end by its own bubble. */
+  | { readonly tool: 'level'; readonly shown: number; readonly long: number }
   /** Water in a hose beside a rule on the plate: `shown` above (+) or below the mark, where its other end may be too. */
   | { readonly tool: 'waterLevel'; readonly shown: number; readonly together: boolean }
   /**
@@ -36,5 +36,5 @@ export type ReadingPicture =
   | { readonly tool: 'bob'; readonly shown: number; readonly still: boolean }
   /** A straightedge over three rafters: the middle one stands `shown` over (+) or under the line of the others. */
   | { readonly tool: 'straightedge'; readonly shown: number; readonly station: number }
-  /** A pole with one mark: the ridge's top lies `shown` over (+) or under it. */
-  | { readonly tool: 'storyPole'; readonly shown: number };
+  /** A pole with one mark, plumb or leaning as it is held by eye: the ridge's top lies `shown` over (+) or under it. */
+  | { readonly tool: 'storyPole'; readonly shown: number; readonly plumb: boolean };

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../core/geometry/vector';
 import type { Person as Who, Spot } from '../../core/site/action';
+import type { Fallen } from '../../core/site/pose';
 import { placeOf } from '../../core/site/ids';
 import { signOf } from '../../core/roof/side';
 import { schemeOf, type Scheme, type Shown } from '../../present/model/scheme';
@@ -35,7 +36,8 @@ type Drawn = {
 };
 
 const drawnAs = (shown: Shown, scheme: Scheme, who: Who): Drawn => {
-  const spot = shown.site.people[who];
+  const { fallen } = shown.pose;
+  const spot = fallen ? 'clear' : shown.site.people[who];
   const work = workAt(shown);
   const aloft = spot === 'platform' || spot === 'ladder' || spot === 'plate' || spot === 'beside';
   const harness = aloft && shown.site.ready.anchor !== undefined;
@@ -43,7 +45,11 @@ const drawnAs = (shown: Shown, scheme: Scheme, who: Who): Drawn => {
   const base = { dark: who === 'helper', harness };
   const posture: Posture = kneels
     ? kneeling(scheme, work, base)
-    : standing(scheme, { who, spot, signals: shown.site.sling !== undefined && who === 'lead' }, base);
+    : standing(
+        scheme,
+        { who, spot, fallen, signals: !fallen && shown.site.sling !== undefined && who === 'lead' },
+        base,
+      );
   const body = person(who, posture);
   const a = (posture.yaw * Math.PI) / 180;
   const held = kneels
@@ -107,13 +113,18 @@ const mirrored = ({ hand, foot, grip, elbow, knee, toe }: Limbs): Limbs => {
   };
 };
 
-type Stand = { readonly who: Who; readonly spot: Spot; readonly signals: boolean };
+type Stand = {
+  readonly who: Who;
+  readonly spot: Spot;
+  readonly signals: boolean;
+  readonly fallen: Fallen | undefined;
+};
 
 /** Ground inside the walls and out, as far as the drawing shows any: inches; ours. */
 const groundLevel = -66;
 
-const standing = (scheme: Scheme, { who, spot, signals }: Stand, base: Base): Posture => {
-  const { at, yaw } = places(scheme, who)[spot];
+const standing = (scheme: Scheme, { who, spot, signals, fallen }: Stand, base: Base): Posture => {
+  const { at, yaw } = fallen ? afterFall(scheme, who, fallen) : places(scheme, who)[spot];
   const s = who === 'lead' ? 1 : -1;
   return {
     ...base,
@@ -154,6 +165,18 @@ const places = (scheme: Scheme, who: Who): Readonly<Record<Spot, Place>> => {
     platform: { at: [length * (lead ? 0.63 : 0.36), -19, z], yaw: lead ? 106 : 74 },
     ladder: { at: [length - 36, half + 6, 2], yaw: 270 },
     plate: { at: [length * 0.55, -half + 2, 0], yaw: 90 },
+  };
+};
+
+/** Clear of what came down, by a gable it did not fall toward. Inches; ours. */
+const afterFall = ({ length, half }: Scheme, who: Who, { way, toward }: Fallen): Place => {
+  const byB = way === 'along' && toward < 0;
+  const out = who === 'lead' ? 40 : 46;
+  const y = who === 'lead' ? -half * 0.5 : half * 0.25;
+  const turned = who === 'lead' ? 20 : -25;
+  return {
+    at: [byB ? length + out - 22 : -out, y, groundLevel],
+    yaw: byB ? 180 - turned : turned,
   };
 };
 

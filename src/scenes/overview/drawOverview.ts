@@ -15,6 +15,7 @@ import { fittedCamera, type Area } from './fit';
 import { drawGear, drawLifeline } from './gear';
 import { drawLettering } from './lettering';
 import { drawOutlines } from './outline';
+import { drawRing } from './ring';
 import type { DrawingWords } from './words';
 
 /** What the overview is drawn from. Sizes in device pixels; `ratio` is device pixels to a CSS pixel. */
@@ -100,6 +101,7 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   drawPencil(ink, { raster, palette, ratio, model: staged.model, night: theme === 'night' });
   drawOutlines(ink, raster, theme === 'night' ? [14, 10, 8] : [44, 28, 18]);
   drawStrings(ink, { raster, palette, ratio, model: staged.model });
+  if (staged.model.loose) drawRing(ink, { camera, palette, ratio, at: staged.model.loose });
   const gear = { ink, raster, camera, palette, ratio };
   for (const line of staged.crew.lines) drawLifeline(gear, line);
   drawGear(gear, shown);

@@ -22,7 +22,7 @@ const hookOver = 30;
 
 export const drawGear = (gear: Gear, shown: Shown): void => {
   const { site, pose, level } = shown;
-  if (!site.sling) return;
+  if (!site.sling || site.down !== undefined) return;
   const scheme = schemeOf(shown);
   const { length } = scheme;
   const ridge = pose.ridge;

@@ -58,7 +58,7 @@ const cases: readonly Case[] = [
   },
   {
     name: 'the top of a ridge beside a pole',
-    of: (shown) => ({ tool: 'storyPole', shown }),
+    of: (shown) => ({ tool: 'storyPole', shown, plumb: true }),
     way: 'up',
     edge: ({ paths }, _, { area }) =>
       Math.min(

@@ -7,12 +7,13 @@ import { openItems } from '../punch';
 import type { Standing } from '../standing';
 import { firstOf, plain, type Row } from './reach';
 import { plateBowed, ridgeBowed } from './string';
-import { tools } from '../../instruments/rows';
+import { tailStray, tools } from '../../instruments/rows';
+import { spread } from '../../level/draw';
 import type { Side } from '../../roof/side';
 
 /** What an eye, the pattern and the square tell of boards, and an eye of the whole. */
 
-/** The pattern lies on the top edge: it shows the plumb cut beyond (+) or short of (−) itself. */
+/** The pattern lies on the top edge, its notch in the board's, or its tail flush with a tail that nobody cut: it shows the plumb cut beyond (+) or short of (−) itself. */
 const patterned = (standing: Standing, board: string): number =>
   boardTruth(standing, board).long - (standing.site.trims[board]?.plumb ?? 0);
 
@@ -38,7 +39,16 @@ export const eyeShows = firstOf([
   plain(/^plate\.(street|yard)\.mid$/, (s, [which]) => sighted(plateBowed(s, which as Side))),
 ]);
 
-export const patternShows = firstOf([plain(/^(board\.\d+)$/, (s, [board]) => patterned(s, board as string))]);
+const pattern: Row = [
+  /^(board\.\d+)$/,
+  (s, [board], from) => {
+    if (from !== undefined && from !== 'tail') return undefined;
+    const past =
+      from === 'tail' ? spread({ seed: s.seed, place: board as string, purpose: 'tail' }, tailStray) : 0;
+    return patterned(s, board as string) + past;
+  },
+];
+export const patternShows = firstOf([pattern]);
 
 const square: Row = [
   /^(board\.\d+)$/,

@@ -1,4 +1,4 @@
-import { bobSwing, levelLength } from '../../instruments/rows';
+import { bobSwing, levelLength, shortLevel } from '../../instruments/rows';
 import { spread } from '../../level/draw';
 import type { PlateSpot } from '../../level/planted';
 import { levelBias, waterBias } from '../../level/toolTruth';
@@ -10,12 +10,13 @@ import { firstOf, plain, type Reader, type Row } from './reach';
 
 /** Tools that know which way is down: the level, the water level, the bob. */
 
-/** The level lies along the ridge: rise of end B over its length, its bias turned with it. */
+/** A level lies along the ridge: rise of end B over its length, its bias turned with it. */
 export const levelShows: Reader = (standing, at, from) => {
   const { ridge } = pose(standing);
-  if (at !== 'ridge' || !ridge || (from !== 'A' && from !== 'B')) return undefined;
-  const rise = ((ridge.B.z - ridge.A.z) * levelLength) / standing.level.plan.length;
-  return rise + (from === 'B' ? -1 : 1) * levelBias(standing);
+  const long = { ridge: levelLength, 'ridge.short': shortLevel }[at];
+  if (long === undefined || !ridge || (from !== 'A' && from !== 'B')) return undefined;
+  const rise = ((ridge.B.z - ridge.A.z) * long) / standing.level.plan.length;
+  return rise + ((from === 'B' ? -1 : 1) * levelBias(standing) * long) / levelLength;
 };
 
 /** Water against the mark at street A; air in the hose lifts or drops it everywhere alike, at the mark itself too. */

@@ -3,7 +3,8 @@ import { roofOf } from '../../level/layout';
 import type { PlateSpot } from '../../level/planted';
 import { hookBias } from '../../level/toolTruth';
 import type { End, Side } from '../../roof/side';
-import { tools } from '../../instruments/rows';
+import { poleLean, tools } from '../../instruments/rows';
+import { spread } from '../../level/draw';
 import { clearBay, figuredTop, pose } from '../posed';
 import type { Standing } from '../standing';
 import { boardDepth } from '../hung';
@@ -91,10 +92,21 @@ export const tapeShows = firstOf([
   plain(/^bay\.(street|yard)\.(\d+)$/, (s, [which, n]) => clearBay(s, which as Side, Number(n))),
 ]);
 
-/** The pole stands on a plate's level: how far the ridge's top is over (+) or under its mark. */
+/** Share of its height by which a pole's mark comes down when it is held by eye: half the square of its lean. */
+const dipped = ({ seed, site }: Standing, end: End): number => {
+  const lean = spread({ seed, place: `pole.${end}`, purpose: `lean.${site.told}` }, poleLean);
+  return (lean * lean) / 2;
+};
+
+/** The pole stands on a plate's level: how far the ridge's top is over (+) or under its mark. Leaning, its mark is low. */
 export const poleShows = firstOf([
-  plain(/^ridge\.([AB])\.height$/, (s, [end]) => {
-    const height = ridgeHeight(s, end as End);
-    return height === undefined ? undefined : height - figuredTop(s.level);
-  }),
+  [
+    /^ridge\.([AB])\.height$/,
+    (s, [end], from) => {
+      const height = ridgeHeight(s, end as End);
+      if (height === undefined || (from !== undefined && from !== 'plumb')) return undefined;
+      const top = figuredTop(s.level);
+      return height - top * (1 - (from === 'plumb' ? 0 : dipped(s, end as End)));
+    },
+  ],
 ]);
