@@ -140,6 +140,15 @@ describe.each(ids)('the others on the %s', { timeout: patient }, (id) => {
   });
 });
 
+describe.each(ids)('who takes or refuses everything on the %s', { timeout: patient }, (id) => {
+  it.each(['takes-any', 'refuses-all'] as const)('gets no eye: %s', (hand) => {
+    for (const seed of [3, 4, 5]) {
+      const { parts } = scoreOf(play(levelOf(id), hand, { seed }));
+      expect(parts.eye, `seed ${String(seed)}`).toBe(0);
+    }
+  });
+});
+
 describe('a hand', { timeout: patient }, () => {
   const folders = ['src/core/hands', 'src/core/order/crew'];
   const files = folders.flatMap((folder) => readdirSync(folder).map((file) => `${folder}/${file}`));

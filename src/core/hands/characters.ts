@@ -3,8 +3,8 @@ import { evenSkill, type Skill } from './skill';
 /** Who a simulated learner is: how often it is right at each sort of decision, and what it does on principle. */
 export type Character = {
   readonly skill: Skill;
-  /** Every board gets this call, whatever was seen at it. */
-  readonly everyBoard?: 'sound' | 'swap';
+  /** Every board, plate and ridge gets this call, whatever was seen at it. */
+  readonly everything?: 'sound' | 'swap';
   /** Walks off once this share of the work is done. */
   readonly leavesAt?: number;
 };
@@ -20,8 +20,8 @@ export const characters = {
   'skips-checks': { skill: { ...competence, check: never } },
   'naive-order': { skill: { ...competence, order: never } },
   'careless-fit': { skill: { ...competence, fit: never } },
-  'takes-any': { skill: competence, everyBoard: 'sound' },
-  'refuses-all': { skill: competence, everyBoard: 'swap' },
+  'takes-any': { skill: competence, everything: 'sound' },
+  'refuses-all': { skill: competence, everything: 'swap' },
   unsafe: { skill: { ...competence, danger: never } },
   quits: { skill: competence, leavesAt: 0.4 },
   beginner: { skill: evenSkill(0.5) },

@@ -79,13 +79,18 @@ export const fitName = (act: Action | PlannedAction): string => {
   return `${act.type} ${what} ${at}`;
 };
 
-/** What is called of a board is a decision; plates and the ridge are called what was read at them. */
+/**
+ * What is called of a board is a decision; plates and the ridge are called what was read at them. Who takes or refuses
+ * everything needs no reading for it.
+ */
 export const judged = (
   act: Of<'judge'>,
   decider: Decider,
-  everyBoard: 'sound' | 'swap' | undefined,
+  everything: 'sound' | 'swap' | undefined,
 ): Action => {
-  if (!/^board\.\d+$/.test(act.subject)) return act;
-  if (everyBoard) return { type: 'judge', subject: act.subject, call: everyBoard };
-  return decider.right('judge', act.subject) ? act : misjudged(act);
+  const { subject } = act;
+  const board = /^board\.\d+$/.test(subject);
+  if (everything)
+    return { type: 'judge', subject, call: everything === 'swap' && !board ? 'mend' : everything };
+  return !board || decider.right('judge', subject) ? act : misjudged(act);
 };

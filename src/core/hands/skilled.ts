@@ -203,7 +203,7 @@ const done = (view: View, act: PlannedAction, { mind, dares }: Doing): Action | 
     const name = readName(act);
     return isLook(act) || decider.right('read', name) ? said(view, act) : misread(view, act);
   }
-  if (act.type === 'judge') return judged(act, decider, character.everyBoard);
+  if (act.type === 'judge') return judged(act, decider, character.everything);
   const push = act.type === 'tack' ? pushFirst(view, act.joint.split(':')[1] as RafterId, mind) : undefined;
   return push ?? fitted(view, dared(view, withBoard(view, act, decider), dares), mind);
 };
