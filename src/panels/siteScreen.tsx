@@ -48,7 +48,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
       <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />
       <ToolRail desk={desk} />
       <main class="view" aria-label={words.ui.site.work}>
-        <ViewTabs desk={desk} />
+        <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
         <CaptionBar words={words} caption={said} />
       </main>

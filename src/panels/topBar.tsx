@@ -1,3 +1,4 @@
+import { isOver } from '../core/site/state';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
 import { change, wordsOf, type Desk } from './desk';
@@ -45,7 +46,7 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
       <span class="said tn hide-small">
         <b>{attempt.site.minutes}</b> {words.ui.site.minutes(attempt.site.minutes)}
       </span>
-      {attempt.mode !== 'check-off' && (
+      {attempt.mode !== 'check-off' && !isOver(attempt.site) && (
         <button type="button" class="btn small undo" id="undo" onClick={undo}>
           {words.ui.site.undo}
         </button>

@@ -5,11 +5,12 @@ import { useSignal } from './useSignal';
 const corners: readonly StageCorner[] = ['street', 'B', 'yard', 'A'];
 const views: readonly StageView[] = ['overview', 'section', 'side', 'joint'];
 
-/** The views by name, and a walk round the building. */
-export const ViewTabs = ({ desk }: { readonly desk: Desk }) => {
+/** The views by name, and a walk round the building. No joint is as it was once the frame is down. */
+export const ViewTabs = ({ desk, down }: { readonly desk: Desk; readonly down: boolean }) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
-  const view = useSignal(desk.view);
+  const chosen = useSignal(desk.view);
+  const view = down && chosen === 'joint' ? 'overview' : chosen;
   const corner = useSignal(desk.corner);
   const turn = (): void => {
     desk.view.value = 'overview';
@@ -24,7 +25,7 @@ export const ViewTabs = ({ desk }: { readonly desk: Desk }) => {
   return (
     <div class="views">
       <div role="tablist" aria-label={words.ui.site.overview}>
-        {views.map((name) => (
+        {(down ? views.filter((name) => name !== 'joint') : views).map((name) => (
           <button
             type="button"
             role="tab"

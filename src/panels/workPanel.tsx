@@ -1,3 +1,4 @@
+import { isOver } from '../core/site/state';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Attempt } from '../core/site/attempt';
 import type { Action } from '../core/site/action';
@@ -21,8 +22,7 @@ type Props = {
 export const WorkPanel = ({ desk, attempt, working, tagged, onAct, undo }: Props) => {
   const words = wordsOf(desk);
   const { tool, spots, spot } = working;
-  if (attempt.site.handedOver || attempt.site.down !== undefined)
-    return <Over desk={desk} down={attempt.site.down} />;
+  if (isOver(attempt.site)) return <Over desk={desk} down={attempt.site.down} />;
   return (
     <section class="work paper" aria-labelledby="work-title">
       <h2 id="work-title">{words.trade.tool[tool]}</h2>

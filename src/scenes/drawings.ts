@@ -72,7 +72,9 @@ const steadyMoments = () => {
 const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageShow): StageView => {
   const station = placeOf(selected ?? '').station ?? 1;
   const own = view === 'sheet' || view === 'reading' ? 'overview' : view;
-  const looked = own === 'joint' ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
+  // Nothing of a joint is as it was once the frame is down.
+  const close = own === 'joint' && attempt.site.down === undefined;
+  const looked = close ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
   return {
     ...shownOf(attempt),
     view: own === 'joint' && looked === undefined ? 'overview' : own,

@@ -1,3 +1,4 @@
+import { isOver } from '../core/site/state';
 import { signal, type Signal } from '@preact/signals-core';
 import { levelDigest } from '../content/canonical';
 import { rulesVersion } from '../core/order/version';
@@ -35,7 +36,7 @@ export class Session {
     const next = take(this.attempt.value, action);
     this.attempt.value = next;
     this.keep(() => this.store.append(this.head.id, step, action));
-    if (next.site.handedOver || next.site.down !== undefined) this.finish();
+    if (isOver(next.site)) this.finish();
     return next.steps[step]?.outcome ?? { ok: false, why: 'over' };
   }
 

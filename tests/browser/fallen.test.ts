@@ -49,6 +49,9 @@ describe('a ridge whose post is taken out', () => {
       await how(page, found);
       const way = page.locator('#toDebrief');
       await way.waitFor();
+      // The run has ended: nothing is taken back, and no joint is as it was.
+      expect(await page.locator('#undo').count()).toBe(0);
+      expect(await page.locator('[data-view=joint]').count()).toBe(0);
       expect(await page.locator('main').innerText()).toContain('The frame came down.');
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('toDebrief');
       if (by === 'keyboard') await page.keyboard.press('Enter');

@@ -80,6 +80,10 @@ describe('the ridge', () => {
     const attempt = run(hut, ...up, { type: 'takeOut', member: 'post.1' });
     expect(attempt.site.down).toBe('nothingCarriesTheRidge');
     expect(pose(attempt).fallen).toMatchObject({ way: 'downward' });
+    // The run has ended: a fall is not taken back.
+    const back = take(attempt, { type: 'undo', step: attempt.steps.length - 1 });
+    expect(back.steps.at(-1)?.outcome).toEqual({ ok: false, why: 'over' });
+    expect(back.site.down).toBe('nothingCarriesTheRidge');
   });
 
   it('is not pulled from under somebody', () => {

@@ -84,6 +84,13 @@ describe('the short level', () => {
   );
 });
 
+it.each(['toString', 'constructor', 'ridge.long'])(
+  'a level at %s shows nothing: there is no such place',
+  (at) => {
+    expect(shows(framedSite(planted({}), 1), { tool: 'level', at, from: 'A' })).toBeUndefined();
+  },
+);
+
 describe('the story pole', () => {
   it('held by eye only ever says that the ridge is high, and never twice the same', () => {
     const turn: SiteEvent = { type: 'spent', minutes: 0 };

@@ -4,15 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { rulesVersion } from '../../src/core/order/version';
 import { proveVerb } from '../../src/tt/prove';
-
-type Line = {
-  readonly target: string;
-  readonly level: string;
-  readonly value: number;
-  readonly wanted: string;
-  readonly n: number;
-  readonly reached: boolean;
-};
+import type { Line } from '../../src/tt/prove/targets';
 
 const folder = mkdtempSync(join(tmpdir(), 'prove-'));
 const keep = join(folder, 'kept.jsonl');

@@ -65,8 +65,7 @@ describe('the statistics of the proofs', () => {
   // tortoise beat, added up, are 11 of 36; the other way round 25.
   it('agree with the published U', () => {
     const finish = [...'THHHHHTTTTTH'];
-    const places = (who: string): readonly number[] =>
-      finish.flatMap((one, i) => (one === who ? [-i] : []));
+    const places = (who: string): readonly number[] => finish.flatMap((one, i) => (one === who ? [-i] : []));
     expect(aucOf(places('T'), places('H'))).toBeCloseTo(11 / 36, 12);
     expect(aucOf(places('H'), places('T'))).toBeCloseTo(25 / 36, 12);
   });

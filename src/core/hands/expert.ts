@@ -1,3 +1,4 @@
+import { isOver } from '../site/state';
 import type { Methods } from '../level/method';
 import { openJobs, possible, type Standing } from '../order/crew/planner';
 import type { Task } from '../order/crew/task';
@@ -32,7 +33,7 @@ const worker = ({ dice, wanted, careless }: Character): ((attempt: Attempt) => A
   let on: Task | undefined;
   return (attempt) => {
     way ??= wayOf(attempt.level, dice, wanted);
-    if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
+    if (isOver(attempt.site)) return undefined;
     const view = viewOf(attempt, { wanted: way, ...(careless ? { careless } : {}) });
     const jobs = openJobs(view);
     const staysOn = jobs.filter(({ task }) => task === on && dice.chance(staying));

@@ -1,3 +1,4 @@
+import { isOver } from '../site/state';
 import type { Methods } from '../level/method';
 import { jobsOf, possible } from '../order/crew/planner';
 import type { TaskCode, Wait } from '../order/crew/task';
@@ -16,7 +17,7 @@ export const nailsFirst: Hand = {
     let way: Methods | undefined;
     return (attempt) => {
       way ??= wayOf(attempt.level, dice, wanted);
-      if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
+      if (isOver(attempt.site)) return undefined;
       const view = viewOf(attempt, { wanted: way });
       const tired = pushes(attempt) >= patience;
       const act = [...eagerNails(view), ...byEagerness(view)].find(

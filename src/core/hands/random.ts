@@ -1,3 +1,4 @@
+import { isOver } from '../site/state';
 import { faults } from '../faults/rows';
 import { viewOf } from '../order/crew/view';
 import type { Action } from '../site/action';
@@ -12,7 +13,7 @@ export const random: Hand = {
   player: (dice) => {
     let shapes: readonly Shape[] | undefined;
     return (attempt) => {
-      if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
+      if (isOver(attempt.site)) return undefined;
       const { seen } = viewOf(attempt);
       shapes ??= shapesOf(attempt.level, seen.boards.all);
       for (let tries = 0; tries < patience; tries++) {

@@ -1,4 +1,4 @@
-import { gaugeBlock } from '../instruments/rows';
+import { gaugeBlock, levelAt } from '../instruments/rows';
 import type { Hold } from '../instruments/tool';
 import { roofOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
@@ -92,8 +92,7 @@ const ridgeReads: readonly Shape[] = [
     ...readHeld('tape', `ridge.${end}.centre`, ['inch']),
     ...readHeld('bob', `ridge.${end}.plumb`, ['still']),
     ...readHeld('storyPole', `ridge.${end}.height`, ['plumb']),
-    read('level', 'ridge', end),
-    read('level', 'ridge.short', end),
+    ...[...levelAt.keys()].map((at) => read('level', at, end)),
   ]),
   read('string', 'ridge.straight'),
   read('eye', 'ridge.straight'),

@@ -1,3 +1,4 @@
+import { isOver } from '../site/state';
 import type { Methods } from '../level/method';
 import { jobsOf, possible, type Standing } from '../order/crew/planner';
 import { boardRank } from '../order/crew/boards';
@@ -60,7 +61,7 @@ export const skilled = ({ character, dice, wanted, righted }: Start): { play: Pl
   let way: Methods | undefined;
   const play: Player = (attempt) => {
     way ??= wayOf(attempt.level, dice, wanted);
-    if (attempt.site.handedOver || attempt.site.down !== undefined) return undefined;
+    if (isOver(attempt.site)) return undefined;
     if (leaves(attempt, character)) return { type: 'handOver' };
     const act = nextAct(attempt, way, mind) ?? { type: 'handOver' };
     countUp(mind.done, JSON.stringify(act));

@@ -100,7 +100,12 @@ export const tools: Readonly<Record<ToolId, ToolRow>> = {
 
 /** Lengths of the two spirit levels, inches. What either is out of true goes with its length. */
 export const levelLength = 48;
-export const shortLevel = 24;
+const shortLevel = 24;
+/** Where each lies, as a reading names the place. */
+export const levelAt: ReadonlyMap<string, number> = new Map([
+  ['ridge', levelLength],
+  ['ridge.short', shortLevel],
+]);
 /** Thickness of the gauge blocks that hold a string clear of the work, inches. */
 export const gaugeBlock = 0.75;
 /** How far a bob may stand off when it is read swinging, inches. Ours. */

@@ -1,4 +1,4 @@
-import { addForce, valueOf, type Beam, type Frame, type Node } from './frame';
+import { addForce, valueOf, type Beam, type Frame, type Link, type Node } from './frame';
 import type { Settled } from './settle';
 
 /** What a frame that came to rest carries, read from its links and beams. Pounds. */
@@ -31,17 +31,11 @@ export const pushOnNode = (
   return [at(0), at(1), at(2)];
 };
 
-/** The force in a joint's links of one name, or of all; + pulls. */
+/** The forces of all links that are meant, together; + pulls. */
 export const forceOf = (
   { frame, forces }: Pick<Settled, 'frame' | 'forces'>,
-  joint: string,
-  what?: string,
-): number =>
-  frame.links.reduce(
-    (sum, link, i) =>
-      link.joint === joint && (what === undefined || link.what === what) ? sum + (forces[i] as number) : sum,
-    0,
-  );
+  meant: (link: Link) => boolean,
+): number => frame.links.reduce((sum, link, i) => (meant(link) ? sum + (forces[i] as number) : sum), 0);
 
 /** All that weighs on a frame, down. */
 export const weightOf = ({ nodes, weights }: Frame): number =>

@@ -1,4 +1,4 @@
-import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
+import { valueOf, type Link, type Node } from '../mechanics/frame';
 import { leastBearing } from '../mechanics/fasteners';
 import { blockRow, strapRow } from '../mechanics/gableBlocks';
 import { ridgeRow, tieRow } from '../mechanics/gableHolds';
@@ -8,6 +8,7 @@ import type { Vec3 } from '../geometry/vector';
 import { signOf, type Side } from '../roof/side';
 import { evolve } from './evolve';
 import type { SiteEvent } from './event';
+import { farthest } from './fallen';
 import { framed, spotAt, type Framed } from './framed';
 import { metBy, tieHeight } from './framedHolds';
 import { beyondLock, carried, middleLocked } from './holding';
@@ -219,9 +220,9 @@ const mostLean = 1 / 25;
 
 const fallOf = (standing: Standing, frame: Framed): Fall | undefined => {
   const { settled, parts, gable } = frame;
-  if (settled.falls) return wayDown(farthest(parts, settled.falls.way));
+  if (settled.falls) return wayDown(farthestOf(parts, settled.falls.way));
   const most = gable.shape.topHeight * mostLean;
-  const { along, across } = farthest(parts, settled.u);
+  const { along, across } = farthestOf(parts, settled.u);
   if (along > most) return 'alongTheRidge';
   if (across > most) return 'sideways';
   return offItsSeat(standing, frame) ? 'downward' : undefined;
@@ -230,9 +231,8 @@ const fallOf = (standing: Standing, frame: Framed): Fall | undefined => {
 type Far = { readonly along: number; readonly across: number; readonly down: number };
 
 /** The farthest that any place of the ridge goes, each way. */
-const farthest = ({ ridge }: Framed['parts'], moves: Float64Array): Far => {
-  const most = (way: Vec3): number =>
-    ridge.reduce((far, node) => Math.max(far, Math.abs(valueOf(pointRow(node, node.at, way), moves))), 0);
+const farthestOf = ({ ridge }: Framed['parts'], moves: Float64Array): Far => {
+  const most = (way: Vec3): number => Math.abs(farthest(ridge, way, moves));
   return { along: most([1, 0, 0]), across: most([0, 1, 0]), down: most([0, 0, 1]) };
 };
 

@@ -1,3 +1,4 @@
+import { isOver } from './state';
 import type { Action } from './action';
 import { aftermath } from './aftermath';
 import type { Decision } from './attempt';
@@ -48,7 +49,7 @@ const deciders: Deciders = {
  * only what endangers somebody is stopped; an act out of order is neither. Never throws, never changes anything.
  */
 export const decide = (standing: Standing, action: Action): Decision => {
-  if (standing.site.handedOver || standing.site.down !== undefined) return refuse('over');
+  if (isOver(standing.site)) return refuse('over');
   if (action.type === 'carryOn' || action.type === 'undo') return refuse('notASingleAct');
   const decided = (deciders[action.type] as (standing: Standing, action: Action) => Decision)(
     standing,

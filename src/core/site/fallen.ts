@@ -15,7 +15,7 @@ export const fallenFrom = (frame: Framed | undefined, why: string): Fallen => {
 };
 
 /** The largest move of any place of the ridge along a direction, with its sign. */
-const farthest = (ridge: readonly Node[], along: Vec3, moves: Float64Array): number =>
+export const farthest = (ridge: readonly Node[], along: Vec3, moves: Float64Array): number =>
   ridge
     .map((node) => valueOf(pointRow(node, node.at, along), moves))
     .reduce((most, move) => (Math.abs(move) > Math.abs(most) ? move : most), 0);

@@ -33,7 +33,7 @@ export type RafterLoad = { readonly along: number; readonly down: number; readon
 export type WhatIf = 'deck' | 'snow' | 'wind';
 
 /** Pounds a square foot. All three ours, of the size that codes give for light roofs; the plans say what holds for a place. */
-const what = {
+const rates = {
   /** Sheathing, on the slope. */
   deck: 3,
   /** On the level. */
@@ -51,17 +51,23 @@ export const loadsOf = (standing: Standing, whatIf?: WhatIf): Loads | 'falls' | 
 };
 
 const read = ({ gable, parts }: Framed, settled: Settled): Loads => {
-  const ties = gable.ties.map(({ name }) => [name, forceOf(settled, name)] as const);
-  const carrying = gable.supports.filter(({ high }) => high !== undefined);
-  const supports = carrying.map(({ name }) => [name, -forceOf(settled, name, 'up')] as const);
+  const named = <T extends { readonly name: string }>(all: readonly T[], load: (name: string) => number) =>
+    Object.fromEntries(all.map(({ name }) => [name, load(name)] as const));
+  const whole = (name: string): number => forceOf(settled, ({ joint }) => joint === name);
+  const under = (name: string): number =>
+    -forceOf(settled, ({ joint, what }) => joint === name && what === 'up');
+  const wall = (side: Side): number =>
+    signOf(side) * forceOf(settled, ({ joint, ground }) => joint === `wall.${side}` && ground === 'y');
   const rafters = [...parts.rafters].map(([id, one]) => [id as RafterId, rafterLoad(settled, one)] as const);
-  const wall = (side: Side): number => signOf(side) * wallHolds(settled, side);
   return {
     weight: weightOf(settled.frame),
     rafters: Object.fromEntries(rafters) as Loads['rafters'],
-    ties: Object.fromEntries(ties),
-    supports: Object.fromEntries(supports),
-    braces: Object.fromEntries(gable.braces.map(({ name }) => [name, forceOf(settled, name)] as const)),
+    ties: named(gable.ties, whole),
+    supports: named(
+      gable.supports.filter(({ high }) => high !== undefined),
+      under,
+    ),
+    braces: named(gable.braces, whole),
     walls: { street: wall('street'), yard: wall('yard') },
   };
 };
@@ -70,13 +76,6 @@ const rafterLoad = (settled: Settled, { rafter, beam, heel }: RafterParts): Raft
   const [, y, z] = pushOnNode(settled, rafter.heel.joint, heel);
   return { along: -pullIn(beam, settled.u), down: z, out: -signOf(rafter.side) * y };
 };
-
-const wallHolds = ({ frame, forces }: Settled, side: Side): number =>
-  frame.links.reduce(
-    (sum, { joint, ground }, i) =>
-      joint === `wall.${side}` && ground === 'y' ? sum + (forces[i] as number) : sum,
-    0,
-  );
 
 /** The same frame with a load on its rafters, each carrying half a bay to either side. */
 const loaded = ({ gable, parts }: Framed, stations: readonly number[], whatIf: WhatIf): Frame => {
@@ -98,7 +97,7 @@ type Bay = { readonly one: RafterParts; readonly share: number; readonly whatIf:
 const addLoad = (weights: Float64Array, shape: GableShape, { one, share, whatIf }: Bay): void => {
   const { rafter, beam, heel, top } = one;
   if (whatIf === 'wind' && rafter.side !== 'street') return;
-  const psi = what[whatIf] / 144;
+  const psi = rates[whatIf] / 144;
   const { m } = shape;
   const sign = signOf(rafter.side);
   const level = Math.abs(top.at[1] - heel.at[1]);

@@ -35,6 +35,10 @@ export type SiteState = {
   readonly handedOver: boolean;
 };
 
+/** Handed over, or down: nothing is left to do. */
+export const isOver = ({ handedOver, down }: Pick<SiteState, 'handedOver' | 'down'>): boolean =>
+  handedOver || down !== undefined;
+
 export type RidgeState = {
   readonly on: 'machine' | 'posts' | 'hands';
   /** Top of the ridge above (+) its figured height, and aside of the centre line toward the yard (+), at each end. */

@@ -8,7 +8,7 @@ import type { SiteEvent } from './event';
 import { evolve } from './evolve';
 import { initialSite } from './initial';
 import type { DangerId } from './dangers/danger';
-import type { SiteState } from './state';
+import { isOver, type SiteState } from './state';
 
 /** An attempt is a story: a level, a seed and the acts in order. Everything else is told from them. */
 
@@ -48,9 +48,10 @@ const after = (site: SiteState, { action, outcome }: Step): SiteState => {
   return evolve(site, { type: 'stopped', danger: outcome.why as DangerId, action: action.type });
 };
 
-/** Practice only: a step that happened and was not taken back yet. */
-const wouldUndo = ({ mode, steps }: Attempt, { step }: Of<'undo'>): Decision => {
+/** Practice only, and as long as the run goes on: a step that happened and was not taken back yet. */
+const wouldUndo = ({ mode, steps, site }: Attempt, { step }: Of<'undo'>): Decision => {
   if (mode === 'check-off') return refuse('noUndoInCheckOff');
+  if (isOver(site)) return refuse('over');
   const found = steps[step];
   if (!found || found.undone || !found.outcome.ok || found.action.type === 'undo')
     return refuse('nothingToUndo');

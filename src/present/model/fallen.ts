@@ -1,8 +1,7 @@
 import { add, sub, type Vec3 } from '../../core/geometry/vector';
 import { signOf, type Side } from '../../core/roof/side';
-import type { Fallen } from '../../core/site/pose';
+import type { Fallen, RafterPose } from '../../core/site/pose';
 import { placeOf } from '../../core/site/ids';
-import type { RafterPose, RidgePose } from '../../core/site/pose';
 import type { Solid } from './solid';
 import { acrossFoot, bareFloor, type Scheme, type Shown } from './scheme';
 
@@ -21,7 +20,13 @@ type Turn = { readonly c: number; readonly s: number };
 export const fallenMotions = (shown: Shown, scheme: Scheme): ((id: string) => Motion | undefined) => {
   const { fallen, ridge } = shown.pose;
   if (!fallen || !ridge) return () => undefined;
-  const site: Down = { shown, scheme, fallen, ridge, floor: scheme.floor ?? bareFloor };
+  const site: Down = {
+    shown,
+    scheme,
+    fallen,
+    ridge: { y: (ridge.A.y + ridge.B.y) / 2, z: (ridge.A.z + ridge.B.z) / 2 },
+    floor: scheme.floor ?? bareFloor,
+  };
   return fallen.way === 'along' ? leantOver(site) : spread(site, landing(site));
 };
 
@@ -29,7 +34,8 @@ type Down = {
   readonly shown: Shown;
   readonly scheme: Scheme;
   readonly fallen: Fallen;
-  readonly ridge: RidgePose;
+  /** Where the middle of its top edge was. */
+  readonly ridge: { readonly y: number; readonly z: number };
   readonly floor: number;
 };
 
@@ -57,13 +63,12 @@ const tipY =
   ({ c, s }: Turn) =>
   ([x, y, z]: Vec3): Vec3 => [x, y * c + z * s, z * c - y * s];
 
-const unitTurn = (c: number, toward: 1 | -1): Turn => ({ c, s: toward * Math.sqrt(Math.max(0, 1 - c * c)) });
-
 /** The row lies over like books: each pair about its heels, the ridge carried along level. */
 const leantOver = (down: Down): ((id: string) => Motion | undefined) => {
   const { shown, scheme, fallen, ridge, floor } = down;
-  const height = (ridge.A.z + ridge.B.z) / 2;
-  const turn = unitTurn(Math.min(1, lowTop(down) / height), fallen.toward);
+  const height = ridge.z;
+  const c = Math.min(1, lowTop(down) / height);
+  const turn: Turn = { c, s: fallen.toward * Math.sqrt(1 - c * c) };
   const about = (x: number, z: number): Motion => onto(tipX(turn), [x, 0, z]);
   return (id) => {
     const { station = 1 } = placeOf(id);
@@ -79,23 +84,21 @@ const leantOver = (down: Down): ((id: string) => Motion | undefined) => {
 /** Posts lie along the ridge, the brace along it lies over to a side. */
 const lying = (down: Down, id: string): Motion | undefined => {
   const { scheme, fallen, floor, ridge } = down;
-  const toward = fallen.toward;
   if (id.startsWith('post.')) {
     const x = scheme.posts[id === 'post.1' ? 0 : 1];
     return onto(tipX({ c: 0, s: 1 }), [x, 0, floor], [x, 0, floor + postLies / 2]);
   }
-  const y = (ridge.A.y + ridge.B.y) / 2;
   if (id.startsWith('brace.across.')) return acrossLies(down, id);
   return id.startsWith('brace.along.')
-    ? onto(tipY({ c: 0, s: toward }), [0, y, floor], [0, y, floor + 1])
+    ? onto(tipY({ c: 0, s: fallen.toward }), [0, ridge.y, floor], [0, ridge.y, floor + 1])
     : undefined;
 };
 
 /** A brace across swings about its foot, its head let go, and lies along the ridge on the yard's side of it. */
 const acrossLies = ({ scheme, floor, ridge }: Down, id: string): Motion => {
   const x = scheme.braces[id.endsWith('A') ? 0 : 1];
-  const level = acrossFoot - (ridge.A.y + ridge.B.y) / 2;
-  const up = (ridge.A.z + ridge.B.z) / 2 - floor;
+  const level = acrossFoot - ridge.y;
+  const up = ridge.z - floor;
   const far = Math.sqrt(level * level + up * up);
   const upright = tipY({ c: up / far, s: level / far });
   const over = tipX({ c: 0, s: id.endsWith('A') ? 1 : -1 });
@@ -108,29 +111,24 @@ type Landing = { readonly y: number; readonly top: number; readonly hinge: Side 
 const landing = (down: Down): Landing => {
   const { fallen, ridge, shown } = down;
   const top = lowTop(down);
-  const y = (ridge.A.y + ridge.B.y) / 2;
   const hinge: Side = fallen.toward === 1 ? 'street' : 'yard';
   const behind = Object.values(shown.pose.rafters).find((rafter) => rafter.side === hinge);
-  if (fallen.way === 'downward' || !behind) return { y, top, hinge: undefined };
-  const { across, far } = reachOf(behind);
-  const level = Math.sqrt(Math.max(0, far * far - top * top));
-  return { y: y + fallen.toward * (level - across), top, hinge };
+  if (fallen.way === 'downward' || !behind) return { y: ridge.y, top, hinge: undefined };
+  const { across, level } = reachOf(behind, top);
+  return { y: ridge.y + fallen.toward * (level - across), top, hinge };
 };
 
-/** From the plate's outer edge to the top of the plumb cut: level, up, and straight. */
-const reachOf = ({
-  heel,
-  top,
-}: RafterPose): { readonly across: number; readonly up: number; readonly far: number } => {
+/** From the plate's outer edge to the top of the plumb cut: level, up, straight, and level once its top is so low. */
+const reachOf = ({ heel, top }: RafterPose, low: number) => {
   const across = heel.out - top.out;
   const up = top.z;
-  return { across, up, far: Math.sqrt(across * across + up * up) };
+  const far = Math.sqrt(across * across + up * up);
+  return { across, up, far, level: Math.sqrt(Math.max(0, far * far - low * low)) };
 };
 
 const spread = (down: Down, { y, top, hinge }: Landing): ((id: string) => Motion | undefined) => {
   const { shown, ridge } = down;
-  const from: Vec3 = [0, (ridge.A.y + ridge.B.y) / 2, (ridge.A.z + ridge.B.z) / 2];
-  const withRidge = shifted([0, y - from[1], top - from[2]]);
+  const withRidge = shifted([0, y - ridge.y, top - ridge.z]);
   return (id) => {
     if (id === 'ridge' || id.startsWith('strap.')) return withRidge;
     const rafter = shown.pose.rafters[id as 'rafter.yard.1'];
@@ -148,8 +146,7 @@ const collarLies = ({ shown }: Down, { top, hinge }: Landing, id: string): Motio
 
 /** About its own heel, until its top is down. */
 const swung = (rafter: RafterPose, top: number): Motion => {
-  const { across, up, far } = reachOf(rafter);
-  const level = Math.sqrt(Math.max(0, far * far - top * top));
+  const { across, up, far, level } = reachOf(rafter, top);
   const sign = signOf(rafter.side);
   const turn = { c: (across * level + up * top) / (far * far), s: (up * level - across * top) / (far * far) };
   return onto(tipY({ c: turn.c, s: -sign * turn.s }), [0, sign * rafter.heel.out, 0]);
@@ -163,7 +160,7 @@ const slid = (
 ): Motion => {
   const sign = signOf(rafter.side);
   const { plate, ridge, rafter: stock } = shown.level.plan;
-  const { across } = reachOf(rafter);
+  const across = rafter.heel.out - rafter.top.out;
   const fall = rafter.top.z - rafter.heel.z;
   const far = Math.sqrt(across * across + fall * fall);
   const out = sign * y + ridge.thickness / 2;

@@ -1,3 +1,4 @@
+import { levelAt } from '../../core/instruments/rows';
 import { roofOf, stationsOf } from '../../core/level/layout';
 import type { Level } from '../../core/level/level';
 import { plateSpots } from '../../core/level/planted';
@@ -86,7 +87,7 @@ export const levelSpots = (seen: Observation): readonly Spot[] => [
       ),
     ),
   ),
-  ...['ridge', 'ridge.short'].flatMap((at) =>
+  ...[...levelAt.keys()].flatMap((at) =>
     ends.flatMap((from) => readAt(seen, { tool: 'level', at, from }, { member: 'ridge', signed: true })),
   ),
   ...ends.flatMap((end) =>

@@ -1,3 +1,4 @@
+import { isOver } from '../../core/site/state';
 import type { Attempt } from '../../core/site/attempt';
 import { observe, type Observation } from '../../core/site/observe';
 import { crewSpots } from './crewSpots';
@@ -10,7 +11,7 @@ import type { Tool } from './toolset';
 
 /** Where a tool can be put to now, in walking order. Pure; told from what a learner can see. */
 export const spotsFor = (attempt: Attempt, tool: Tool): readonly Spot[] => {
-  if (attempt.site.handedOver || attempt.site.down !== undefined) return [];
+  if (isOver(attempt.site)) return [];
   const own = known.get(attempt) ?? new Map<Tool, readonly Spot[]>();
   known.set(attempt, own);
   const found = own.get(tool) ?? finders[tool](observe(attempt), attempt);

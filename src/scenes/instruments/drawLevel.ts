@@ -29,7 +29,7 @@ export const drawLevel = (view: Scaled, into: Into, level: Lying): void => {
 /** From this height on both lie one over the other, CSS pixels. Ours. */
 const stackedFrom = 190;
 
-/** How far a bubble runs for a rise of an eighth of an inch in four feet, whatever the level's own length, as a share of its own length. Ours, by eye. */
+/** How far a bubble runs for a rise of an eighth in four feet, a share of the bubble's length. Ours, by eye. */
 const runPerEighth = 0.42;
 
 const drawVial = (

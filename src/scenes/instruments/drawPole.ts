@@ -38,7 +38,7 @@ const drawBeside = (
   });
   put(small, {
     outline: slab([pole.off / 2, pole.off / 2 + pole.wide], [-20, 1.6]).map(([at, up]) => [
-      at + (plumb ? 0 : leans * (1.6 - up)),
+      at - (plumb ? 0 : leans * up),
       up,
     ]),
     seed: 57,

@@ -1,4 +1,4 @@
-import { gaugeBlock, levelLength, shortLevel } from '../../core/instruments/rows';
+import { gaugeBlock, levelAt, levelLength } from '../../core/instruments/rows';
 import type { ToolId } from '../../core/instruments/tool';
 import { roofOf } from '../../core/level/layout';
 import { waterStart } from '../../core/level/planted';
@@ -36,7 +36,7 @@ export const pictureOf = ({ level, site }: Pick<Attempt, 'level' | 'site'>, read
       return { tool, shown, turned: from === 'turned', slope: gradient(level.plan.slope), plumb };
     }
     case 'level':
-      return { tool, shown, long: at === 'ridge' ? levelLength : shortLevel };
+      return { tool, shown, long: levelAt.get(at) ?? levelLength };
     case 'storyPole':
       return { tool, shown, plumb: from === 'plumb' };
     case 'bob':

@@ -1,4 +1,4 @@
-import { css } from '../ink/color';
+import { chalkLine } from '../ink/chalk';
 import { palettes, type Theme } from '../ink/palette';
 import type { Ink, Point } from '../ink/pencil';
 import type { Area } from '../overview/fit';
@@ -20,14 +20,7 @@ type Spotted = { readonly ink: Ink; readonly theme: Theme; readonly ratio: numbe
 
 /** A pencil ring round the spot that the picture beside shows large. */
 export const ringAt = ({ ink, theme, ratio }: Spotted, [x, y]: Point): void => {
-  for (const [width, color] of [
-    [4.5, css(palettes[theme].casing, 0.8)],
-    [1.8, css(palettes[theme].chalk)],
-  ] as const) {
-    ink.strokeStyle = color;
-    ink.lineWidth = width * ratio;
-    ink.beginPath();
+  chalkLine(ink, { palette: palettes[theme], ratio, casing: 4.5, chalk: 1.8 }, () => {
     ink.arc(x, y, 10 * ratio, 0, 7);
-    ink.stroke();
-  }
+  });
 };

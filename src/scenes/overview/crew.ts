@@ -159,7 +159,7 @@ const places = (scheme: Scheme, who: Who): Readonly<Record<Spot, Place>> => {
   const z = floor ?? groundLevel;
   const lead = who === 'lead';
   return {
-    clear: { at: [lead ? -26 : -28, lead ? -half * 0.5 : half * 0.25, groundLevel], yaw: lead ? 20 : -25 },
+    clear: clearAt(scheme, who, lead ? -26 : -28),
     beside: { at: [length * (lead ? 0.6 : 0.4), -17, z], yaw: 90 },
     path: { at: [length / 2, lead ? -20 : 20, z], yaw: 90 },
     platform: { at: [length * (lead ? 0.63 : 0.36), -19, z], yaw: lead ? 106 : 74 },
@@ -168,16 +168,16 @@ const places = (scheme: Scheme, who: Who): Readonly<Record<Spot, Place>> => {
   };
 };
 
+/** On the ground by a gable, looking at the building. */
+const clearAt = ({ length, half }: Scheme, who: Who, x: number): Place => {
+  const [y, turned] = who === 'lead' ? [-half * 0.5, 20] : [half * 0.25, -25];
+  return { at: [x, y, groundLevel], yaw: x > length ? 180 - turned : turned };
+};
+
 /** Clear of what came down, by a gable it did not fall toward. Inches; ours. */
-const afterFall = ({ length, half }: Scheme, who: Who, { way, toward }: Fallen): Place => {
-  const byB = way === 'along' && toward < 0;
-  const out = who === 'lead' ? 40 : 46;
-  const y = who === 'lead' ? -half * 0.5 : half * 0.25;
-  const turned = who === 'lead' ? 20 : -25;
-  return {
-    at: [byB ? length + out - 22 : -out, y, groundLevel],
-    yaw: byB ? 180 - turned : turned,
-  };
+const afterFall = (scheme: Scheme, who: Who, { way, toward }: Fallen): Place => {
+  const out = who === 'lead' ? 32 : 34;
+  return clearAt(scheme, who, way === 'along' && toward < 0 ? scheme.length + out - 12 : -out);
 };
 
 const anchorAt = ({ site }: Shown, { length, half, floor }: Scheme): Vec3 | undefined => {

@@ -3,7 +3,7 @@ import { modelOf, type Model } from '../../present/model/solidsOf';
 import { schemeOf, type Shown } from '../../present/model/scheme';
 import type { Solid } from '../../present/model/solid';
 import { onScreen, type Camera, type Corner } from '../ink/camera';
-import { css } from '../ink/color';
+import { chalkLine } from '../ink/chalk';
 import { drawEdges, seenRuns, type EdgeStyle } from '../ink/edges';
 import { lightsFor, type Lights } from '../ink/light';
 import { palettes, type Palette, type Theme } from '../ink/palette';
@@ -177,18 +177,13 @@ const drawStrings = (ink: Ink, { raster, palette, ratio, model }: Penciled): voi
   for (const { kind, a, b } of model.strokes) {
     if (kind === 'mark') continue;
     const runs = seenRuns(raster, { a, b }, 0.9);
-    for (const [width, color] of [
-      [kind === 'string' ? 3.6 : 3, css(palette.casing, 0.8)],
-      [kind === 'string' ? 1.7 : 1.4, css(palette.chalk)],
-    ] as const)
+    const [casing, chalk] = kind === 'string' ? [3.6, 1.7] : [3, 1.4];
+    chalkLine(ink, { palette, ratio, casing, chalk }, () => {
       for (const { from, to } of runs) {
-        ink.strokeStyle = color;
-        ink.lineWidth = width * ratio;
-        ink.beginPath();
         ink.moveTo(from[0], from[1]);
         ink.lineTo(to[0], to[1]);
-        ink.stroke();
       }
+    });
   }
 };
 

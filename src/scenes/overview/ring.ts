@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../core/geometry/vector';
 import { onScreen, type Camera } from '../ink/camera';
-import { css } from '../ink/color';
+import { chalkLine } from '../ink/chalk';
 import type { Palette } from '../ink/palette';
 import type { Ink } from '../ink/pencil';
 
@@ -20,22 +20,13 @@ const smallest = 13;
 export const drawRing = (ink: Ink, { camera, palette, ratio, at }: Ringed): void => {
   const [x, y] = onScreen(camera, at);
   const radius = Math.max(around * camera.scale, smallest * ratio);
-  for (const [width, color] of [
-    [4.2, css(palette.casing, 0.85)],
-    [2.2, css(palette.chalk)],
-  ] as const) {
-    ink.strokeStyle = color;
-    ink.lineWidth = width * ratio;
-    ink.lineCap = 'round';
-    ink.beginPath();
+  ink.lineCap = 'round';
+  chalkLine(ink, { palette, ratio, casing: 4.2, chalk: 2.2 }, () => {
     for (let i = 0; i <= turns; i++) {
       const a = (i / turns) * Math.PI * 2.25 - 2;
       const r = radius * (1 + 0.1 * (i / turns) + 0.03 * Math.sin(3 * a));
-      const [px, py] = [x + r * 1.06 * Math.cos(a), y + r * 0.94 * Math.sin(a)];
-      if (i === 0) ink.moveTo(px, py);
-      else ink.lineTo(px, py);
+      ink.lineTo(x + r * 1.06 * Math.cos(a), y + r * 0.94 * Math.sin(a));
     }
-    ink.stroke();
-  }
+  });
 };
 const turns = 64;

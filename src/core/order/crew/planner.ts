@@ -1,3 +1,4 @@
+import { isOver } from '../../site/state';
 import { sides } from '../../roof/side';
 import { rafterId } from '../../site/ids';
 import type { Attempt } from '../../site/attempt';
@@ -66,7 +67,7 @@ const stepOf = ({ code, side, serves, closes }: Task, action: PlannedAction): Pl
 
 /** Jobs with something left that wait for nothing. A rafter held by hand is tacked before anything else is touched. */
 export const openJobs = (view: View): readonly Standing[] => {
-  if (view.seen.site.handedOver || view.seen.site.down !== undefined) return [];
+  if (isOver(view.seen.site)) return [];
   const ready = jobsOf(view).filter(({ left, waitsFor }) => left.length > 0 && waitsFor.length === 0);
   const hanging = handHeld(view);
   return hanging.length > 0 ? ready.slice(0, 1).map((job) => ({ ...job, left: hanging })) : ready;

@@ -13,7 +13,10 @@ import type { Side } from '../../roof/side';
 
 /** What an eye, the pattern and the square tell of boards, and an eye of the whole. */
 
-/** The pattern lies on the top edge, its notch in the board's, or its tail flush with a tail that nobody cut: it shows the plumb cut beyond (+) or short of (−) itself. */
+/**
+ * The pattern lies on the top edge, its notch in the board's or its tail flush with a tail that nobody cut: it shows the
+ * plumb cut beyond (+) or short of (−) itself.
+ */
 const patterned = (standing: Standing, board: string): number =>
   boardTruth(standing, board).long - (standing.site.trims[board]?.plumb ?? 0);
 

@@ -1,4 +1,4 @@
-import { bobSwing, levelLength, shortLevel } from '../../instruments/rows';
+import { bobSwing, levelAt, levelLength } from '../../instruments/rows';
 import { spread } from '../../level/draw';
 import type { PlateSpot } from '../../level/planted';
 import { levelBias, waterBias } from '../../level/toolTruth';
@@ -13,7 +13,7 @@ import { firstOf, plain, type Reader, type Row } from './reach';
 /** A level lies along the ridge: rise of end B over its length, its bias turned with it. */
 export const levelShows: Reader = (standing, at, from) => {
   const { ridge } = pose(standing);
-  const long = { ridge: levelLength, 'ridge.short': shortLevel }[at];
+  const long = levelAt.get(at);
   if (long === undefined || !ridge || (from !== 'A' && from !== 'B')) return undefined;
   const rise = ((ridge.B.z - ridge.A.z) * long) / standing.level.plan.length;
   return rise + ((from === 'B' ? -1 : 1) * levelBias(standing) * long) / levelLength;
