@@ -35,8 +35,8 @@ export const pushedOff = (member: RafterId, how: number): Action => ({
 });
 
 /**
- * What can be set, cut or moved less true; undefined for what cannot. What has to move or come off goes half the way and is
- * left there; a block is cut short; marks are stepped off one from the next.
+ * What can be set or cut less true; undefined for what cannot: a block is cut short, marks are stepped off one from the next,
+ * rafters are set to their mark and not to the line.
  */
 export const misfit = (act: Action): Action | undefined => {
   switch (act.type) {
@@ -45,13 +45,7 @@ export const misfit = (act: Action): Action | undefined => {
     case 'place':
       return act.at === 'line' ? { ...act, at: 'mark' } : undefined;
     case 'trim':
-      return act.member.startsWith('block.')
-        ? { ...act, by: act.by + cutShort }
-        : { ...act, by: halfOf(act.by) };
-    case 'raise':
-    case 'shift':
-    case 'mendWall':
-      return { ...act, by: halfOf(act.by) };
+      return act.member.startsWith('block.') ? { ...act, by: act.by + cutShort } : undefined;
     default:
       return undefined;
   }
@@ -59,12 +53,6 @@ export const misfit = (act: Action): Action | undefined => {
 
 /** How much shorter than it should be a block ends up that is cut without care, inches. */
 const cutShort = 3 / 16;
-
-/** Half of it, to the 64th, and never nothing. */
-const halfOf = (by: number): number => {
-  const half = Math.round(by * 32) / 64;
-  return half === 0 ? by : half;
-};
 
 /** As many from least to most, one way or the other. */
 const signed = (how: number, [least, most]: readonly [number, number]): number => {

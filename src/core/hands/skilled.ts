@@ -65,7 +65,7 @@ export const skilled = ({ character, dice, wanted, righted }: Start): { play: Pl
     if (leaves(attempt, character)) return { type: 'handOver' };
     const act = nextAct(attempt, way, mind) ?? { type: 'handOver' };
     countUp(mind.done, JSON.stringify(act));
-    if (isMove(act)) countUp(mind.moved, moveName(act));
+    if (isMove(act)) countUp(mind.moved, fitName(act));
     return act;
   };
   return { play, decider };
@@ -161,9 +161,10 @@ const withoutHope = (view: View, job: Standing, mind: Mind): Standing => ({
   left: job.left.filter((act) => (act.type === 'judge' ? possible(view, act) : !hopeless(act, mind))),
 });
 
-/** It came to nothing before, or the thing was moved often enough. */
+/** It came to nothing before, the thing was moved often enough, or, without care for fit, is left as it lies. */
 const hopeless = (act: PlannedAction, mind: Mind): boolean => {
   if (act.type === 'trim' && act.member.startsWith('block.')) return moves(mind, act) >= enoughCuts;
+  if (isMove(act) && !mind.decider.right('fit', fitName(act))) return true;
   return (
     (mind.done.get(JSON.stringify(act)) ?? 0) >= patience || (isMove(act) && moves(mind, act) >= enoughMoves)
   );
@@ -172,9 +173,7 @@ const hopeless = (act: PlannedAction, mind: Mind): boolean => {
 const isMove = ({ type }: PlannedAction | Action): boolean =>
   ['raise', 'shift', 'mendWall', 'trim'].includes(type);
 
-const moveName = (act: PlannedAction | Action): string => fitName(act);
-
-const moves = ({ moved }: Mind, act: PlannedAction | Action): number => moved.get(moveName(act)) ?? 0;
+const moves = ({ moved }: Mind, act: PlannedAction | Action): number => moved.get(fitName(act)) ?? 0;
 
 const countUp = (counts: Map<string, number>, name: string): void => {
   counts.set(name, (counts.get(name) ?? 0) + 1);
@@ -228,9 +227,7 @@ const pushFirst = (view: View, id: RafterId, { decider, pushed }: Mind): Action 
   return view.seen.would(off).ok ? off : undefined;
 };
 
-const fitted = (view: View, act: Action, { decider, moved }: Mind): Action => {
+const fitted = (view: View, act: Action, { decider }: Mind): Action => {
   const off = misfit(act);
-  if (off === undefined || decider.right('fit', fitName(act)) || !view.seen.would(off).ok) return act;
-  if (isMove(act) && toldBy(view, act).length > 0) moved.set(moveName(act), enoughMoves);
-  return off;
+  return off === undefined || decider.right('fit', fitName(act)) || !view.seen.would(off).ok ? act : off;
 };

@@ -1,13 +1,16 @@
-import { addForce, type Frame, type Grip, type Link } from './frame';
-import { addBlock, addOuter, emptyLike, emptySkyline, refilled, type Skyline } from './skyline';
+import { addForce, type Frame, type Link } from './frame';
+import { addGiven, type Given } from './given';
+import {
+  addBlock,
+  addOuter,
+  emptyLike,
+  emptySkyline,
+  refilled,
+  type Equations,
+  type Skyline,
+} from './skyline';
 
-/** The equations of a frame: stiffness · moves = load. */
-export type Equations = { readonly stiffness: Skyline; readonly load: Float64Array };
-
-/** Joints whose nails gave, each with the force its links keep. */
-export type Given = ReadonlyMap<Grip, readonly number[]>;
-
-/** Stiffness and load of everything that always acts. Nails that gave act as the force they kept. */
+/** Stiffness and load of everything that always acts. */
 export const lasting = (frame: Frame, given: Given): Equations => {
   const stiffness = emptyLike(shapeOf(frame));
   const load = frame.weights.slice();
@@ -15,29 +18,27 @@ export const lasting = (frame: Frame, given: Given): Equations => {
     addBlock(stiffness, { dofs, block });
     if (unstressed) addMisfit(load, { dofs, block, unstressed });
   }
-  const kept = keptBy(given);
+  const apart = linksOf(given);
   frame.links.forEach((link, i) => {
-    if (link.acts === 'both' && !kept.has(i)) addLink({ stiffness, load }, link);
+    if (link.acts === 'both' && !apart.has(i)) addLink({ stiffness, load }, link);
   });
-  for (const [{ links }, forces] of given)
-    links.forEach((n, i) => {
-      addForce(load, (frame.links[n] as Link).row, -(forces[i] as number));
-    });
+  addGiven({ stiffness, load }, frame, given);
   return { stiffness, load };
 };
 
-/** Links whose force no longer depends on what moves. */
-export const keptBy = (given: Given): ReadonlyMap<number, number> => {
-  const kept = new Map<number, number>();
-  for (const [{ links }, forces] of given) links.forEach((n, i) => void kept.set(n, forces[i] as number));
-  return kept;
-};
+/** Links of joints that gave, by number. */
+export const linksOf = (given: Given): ReadonlySet<number> =>
+  new Set([...given.keys()].flatMap(({ links }) => links));
 
 /** Room for all that touches in a frame, found once. */
 const shapeOf = (frame: Frame): Skyline => {
   const known = shapes.get(frame);
   if (known) return known;
-  const groups = [...frame.beams.map(({ dofs }) => dofs), ...frame.links.map(({ row }) => row.dofs)];
+  const groups = [
+    ...frame.beams.map(({ dofs }) => dofs),
+    ...frame.links.map(({ row }) => row.dofs),
+    ...frame.grips.map(({ links }) => links.flatMap((n) => Array.from((frame.links[n] as Link).row.dofs))),
+  ];
   const shape = emptySkyline(frame.free, groups);
   shapes.set(frame, shape);
   return shape;

@@ -1,7 +1,8 @@
-import { keptBy, lasting, pressedInto, type Equations, type Given } from './assembly';
+import { lasting, linksOf, pressedInto } from './assembly';
 import { factored, solved, type Factored } from './factor';
 import { addForce, valueOf, type Frame, type Link } from './frame';
-import { copied } from './skyline';
+import type { Given } from './given';
+import { copied, type Equations } from './skyline';
 
 /** A frame at rest on the faces that touch. */
 export type Rest = {
@@ -23,8 +24,8 @@ const passesAlone = 200;
 /** Finds which faces touch: those that part let go, those that would pass through each other hold. */
 export const touching = (frame: Frame, given: Given): Rest => {
   const base = lasting(frame, given);
-  const kept = keptBy(given);
-  const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' && !kept.has(i) ? [i] : []));
+  const apart = linksOf(given);
+  const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' && !apart.has(i) ? [i] : []));
   const closed = new Uint8Array(frame.links.length);
   for (const i of faces) closed[i] = touchesAtFirst(frame.links[i] as Link) ? 1 : 0;
   const matrix = copied(base.stiffness);

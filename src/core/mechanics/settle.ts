@@ -1,9 +1,10 @@
 import { forceIn, touching, type Rest } from './contacts';
 import { solved, wayOf, type Factored } from './factor';
 import { valueOf, type Frame, type Grip, type Link } from './frame';
+import { forcesIn, type Given } from './given';
 import { leaned } from './leaning';
-import { keptBy, pressedInto, type Equations, type Given } from './assembly';
-import { emptyLike } from './skyline';
+import { pressedInto } from './assembly';
+import { emptyLike, type Equations } from './skyline';
 import { worstOf } from './slips';
 
 /** Where a frame comes to rest, or the way it goes. */
@@ -72,18 +73,22 @@ type Found = {
 
 const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found): Settled => {
   const { u, closed } = rest;
-  const kept = keptBy(given);
   const forces = new Float64Array(frame.links.length);
   frame.links.forEach((link, i) => {
-    if (link.acts === 'both' || closed[i] === 1 || kept.has(i)) forces[i] = kept.get(i) ?? forceIn(link, u);
+    if (link.acts === 'both' || closed[i] === 1) forces[i] = forceIn(link, u);
   });
-  const gave = [...given].map(([grip, caps]) => ({
-    grip,
-    rests: grip.links.map((n, i) => {
-      const link = frame.links[n] as Link;
-      return valueOf(link.row, upright) - (caps[i] as number) / link.stiffness;
-    }),
-  }));
+  for (const [grip, caps] of given)
+    forcesIn(frame, grip, { caps, u }).forEach((f, i) => (forces[grip.links[i] as number] = f));
+  const gave = [...given].map(([grip, caps]) => {
+    const so = forcesIn(frame, grip, { caps, u: upright });
+    return {
+      grip,
+      rests: grip.links.map((n, i) => {
+        const link = frame.links[n] as Link;
+        return valueOf(link.row, upright) - (so[i] as number) / link.stiffness;
+      }),
+    };
+  });
   const falls = factors.loose === undefined ? undefined : { way: wayOf(factors), loose: factors.loose };
   return {
     frame,

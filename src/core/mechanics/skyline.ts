@@ -11,6 +11,9 @@ export type Skyline = {
   readonly values: Float64Array;
 };
 
+/** The equations of a frame: stiffness · moves = load. */
+export type Equations = { readonly stiffness: Skyline; readonly load: Float64Array };
+
 /** An empty matrix that has room for every pair of unknowns that occur together in one of the groups. Unknowns below 0 are held. */
 export const emptySkyline = (n: number, groups: Iterable<ArrayLike<number>>): Skyline => {
   const top = Int32Array.from({ length: n }, (_, i) => i);
