@@ -128,3 +128,42 @@ it('a frame with blocks and straps never gives more than without', () => {
   const straps = [{ name: 'strap:strap.1', station: 0, nails: 6 }];
   expect(give({ ...one, blocks: blocksOf(one), straps })).toBeLessThanOrEqual(give(one) * (1 + 1e-12));
 });
+
+describe('a tacked heel pulled until its tacks give', () => {
+  // Every pair is tied and braced along; one heel was tacked while its rafter stood off the wall, and is drawn to it.
+  const heel = `heel:rafter.street.${middleOf(long) + 1}`;
+  const withRest = (rest: readonly number[]): Gable => ({
+    ...row,
+    braces: [alongBrace(row)],
+    rafters: row.rafters.map((one) =>
+      one.heel.joint === heel ? { ...one, heel: { ...tacked, joint: heel, rest } } : one,
+    ),
+  });
+  const drawn = settledGable(withRest([0, 0.3, 0, 0, 0, 0]));
+  const gave = drawn.settled.gave.find(({ grip }) => grip.joint === heel);
+  const nailsOf = ({ settled }: Framed): readonly number[] =>
+    ['nailX', 'nailY', 'nailZ'].map((what) => {
+      const at = settled.frame.links.findIndex((one) => one.joint === heel && one.what === what);
+      return settled.forces[at] as number;
+    });
+
+  it('carries what its tacks can and no more', () => {
+    expect(drawn.settled.gave).toHaveLength(1);
+    // Two tacks at 60 lb.
+    expect(Math.hypot(...nailsOf(drawn))).toBeCloseTo(120, 6);
+  });
+
+  it('still stands, and is held across the way it slips', () => {
+    expect(drawn.settled.falls).toBeUndefined();
+    const bare = { ...withRest([]), rafters: row.rafters.filter(({ heel: { joint } }) => joint !== heel) };
+    expect(midRidge(drawn).x).toBeCloseTo(midRidge(settledGable(bare)).x, 2);
+  });
+
+  it('is at rest where it came to lie: settled again from there it slips no further', () => {
+    const again = settledGable(withRest([...(gave?.rests ?? []), 0, 0, 0]));
+    expect(again.settled.gave).toEqual([]);
+    again.settled.u.forEach((x, i) =>
+      expect(Math.abs(x - (drawn.settled.u[i] as number))).toBeLessThan(1e-8),
+    );
+  });
+});

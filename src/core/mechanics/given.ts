@@ -2,12 +2,15 @@ import { addForce, valueOf, type Frame, type Grip, type Link, type Row } from '.
 import { addOuter, type Equations } from './skyline';
 
 /**
- * Nails that gave, each joint with the forces at its cap. They slip on along that force, which no longer grows, and hold
- * across it as before.
+ * Nails that gave. They slip along their force, which stays at the cap and turns with the way they are pulled: the flow of a
+ * joint that yields, with the joint's rest where its nails were driven. What is kept is linear about one place it slipped to.
  */
-export type Given = ReadonlyMap<Grip, readonly number[]>;
+export type Given = ReadonlyMap<Grip, Slip>;
 
-/** A joint that gave, apart: how stiff its links are, the way it slips (length 1), and that way's own stiffness. */
+/** Forces in the links of a joint at its cap, pounds, and how far it slipped for each pound, inches a pound. */
+export type Slip = { readonly forces: readonly number[]; readonly slack: number };
+
+/** A joint that gave, apart: how stiff its links are by now, the way it slips (length 1), and that way's own stiffness. */
 type Slipping = {
   readonly links: readonly Link[];
   readonly stiff: readonly number[];
@@ -18,19 +21,61 @@ type Slipping = {
 
 const sizeOf = (forces: readonly number[]): number => Math.sqrt(forces.reduce((sum, f) => sum + f * f, 0));
 
-const slippingOf = (frame: Frame, grip: Grip, caps: readonly number[]): Slipping => {
-  const links = grip.links.map((n) => frame.links[n] as Link);
-  const stiff = links.map(({ stiffness }) => stiffness);
-  const cap = sizeOf(caps);
-  const way = caps.map((f) => f / cap);
+const slippingOf = (frame: Frame, grip: Grip, { forces, slack }: Slip): Slipping => {
+  const links = linksIn(frame, grip);
+  const stiff = links.map(({ stiffness }) => softened(stiffness, slack));
+  const cap = sizeOf(forces);
+  const way = forces.map((f) => f / cap);
   const along = stiff.reduce((sum, k, i) => sum + k * (way[i] as number) * (way[i] as number), 0);
   return { links, stiff, way, along, cap };
 };
 
+const linksIn = (frame: Frame, { links }: Grip): readonly Link[] => links.map((n) => frame.links[n] as Link);
+
+const softened = (stiffness: number, slack: number): number => stiffness / (1 + stiffness * slack);
+
+/** Solved to this much of the cap, well below what a joint is let off over it. */
+const nearEnough = 1e-12;
+/** Rounds of Newton's rule; it doubles its digits in each. */
+const mostRounds = 50;
+
+/** Where a joint slips to for given moves; undefined when its nails hold. */
+export const slipOf = (frame: Frame, grip: Grip, u: Float64Array): Slip | undefined => {
+  const links = linksIn(frame, grip);
+  const offs = links.map((link) => offOf(link, u));
+  const at = (slack: number): readonly number[] =>
+    links.map(({ stiffness }, i) => softened(stiffness, slack) * (offs[i] as number));
+  let slack = 0;
+  let forces = at(slack);
+  if (sizeOf(forces) <= grip.cap) return undefined;
+  // One over the force is nearly linear in the slack, exactly so where all links are as stiff.
+  for (let round = 0; round < mostRounds; round++) {
+    const size = sizeOf(forces);
+    if (size <= grip.cap * (1 + nearEnough)) break;
+    const falling = links.reduce((sum, { stiffness }, i) => {
+      const f = forces[i] as number;
+      return sum + softened(stiffness, slack) * f * f;
+    }, 0);
+    slack += ((size / grip.cap - 1) * size * size) / falling;
+    forces = at(slack);
+  }
+  return { forces, slack };
+};
+
+/** Force in a joint for its cap, were its nails not to give. */
+export const strainOf = (frame: Frame, grip: Grip, u: Float64Array): number =>
+  sizeOf(linksIn(frame, grip).map((link) => link.stiffness * offOf(link, u))) / grip.cap;
+
+/** How far a link is from its rest; what only pushes is never pulled. */
+const offOf = ({ row, rest, acts }: Link, u: Float64Array): number => {
+  const off = valueOf(row, u) - rest;
+  return acts === 'push' ? Math.min(0, off) : off;
+};
+
 /** Adds what joints that gave still hold, and the force they keep. */
 export const addGiven = ({ stiffness, load }: Equations, frame: Frame, given: Given): void => {
-  for (const [grip, caps] of given) {
-    const so = slippingOf(frame, grip, caps);
+  for (const [grip, slip] of given) {
+    const so = slippingOf(frame, grip, slip);
     so.links.forEach(({ row }, i) => addForce(load, row, -keptIn(so, i)));
     for (const { row, rest } of heldAcross(so)) {
       addOuter(stiffness, row, { times: 1 });
@@ -76,12 +121,12 @@ const sumOf = (parts: readonly { readonly row: Row; readonly times: number }[]):
   coefs: Float64Array.from(parts.flatMap(({ row, times }) => Array.from(row.coefs, (c) => c * times))),
 });
 
-/** Forces in the links of a joint that gave, for given moves. */
-export const forcesIn = (frame: Frame, grip: Grip, { caps, u }: Slipped): readonly number[] => {
-  const { links, stiff, way, along, cap } = slippingOf(frame, grip, caps);
+/** Forces in the links of a joint that gave, for moves near those it slipped to. */
+export const forcesIn = (frame: Frame, grip: Grip, { slip, u }: Slipped): readonly number[] => {
+  const { links, stiff, way, along, cap } = slippingOf(frame, grip, slip);
   const full = links.map(({ row, rest }, i) => (stiff[i] as number) * (valueOf(row, u) - rest));
   const over = full.reduce((sum, f, i) => sum + f * (way[i] as number), 0) - cap;
   return full.map((f, i) => f - ((stiff[i] as number) * (way[i] as number) * over) / along);
 };
 
-type Slipped = { readonly caps: readonly number[]; readonly u: Float64Array };
+type Slipped = { readonly slip: Slip; readonly u: Float64Array };

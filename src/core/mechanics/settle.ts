@@ -5,7 +5,7 @@ import { forcesIn, type Given } from './given';
 import { leaned } from './leaning';
 import { pressedInto } from './assembly';
 import { emptyLike, type Equations } from './skyline';
-import { worstOf } from './slips';
+import { givingOn } from './slips';
 
 /** Where a frame comes to rest, or the way it goes. */
 export type Settled = {
@@ -40,17 +40,17 @@ const mostSlips = 40;
 
 /** Comes to rest from a cold start: contacts, then nails that give, then what leaning adds. Pure and the same on every engine. */
 export const settle = (frame: Frame, options: SettleOptions = {}): Settled => {
-  const given = new Map<Grip, readonly number[]>();
+  let given: Given = new Map();
   let rest = touching(frame, given);
   let passes = rest.passes;
   for (let round = 0; rest.factors.loose === undefined && !options.neverSlips; round++) {
-    const giving = worstOf(frame, given, rest.u);
-    if (giving.length === 0) break;
+    const giving = givingOn(frame, given, rest.u);
+    if (!giving) break;
     if (round >= mostSlips) {
       const factors = { ...rest.factors, loose: 0 };
       return verdict(frame, { rest, given, passes, factors, upright: rest.u });
     }
-    for (const { grip, forces } of giving) given.set(grip, forces);
+    given = giving;
     rest = touching(frame, given);
     passes += rest.passes;
   }
@@ -77,10 +77,10 @@ const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found)
   frame.links.forEach((link, i) => {
     if (link.acts === 'both' || closed[i] === 1) forces[i] = forceIn(link, u);
   });
-  for (const [grip, caps] of given)
-    forcesIn(frame, grip, { caps, u }).forEach((f, i) => (forces[grip.links[i] as number] = f));
-  const gave = [...given].map(([grip, caps]) => {
-    const so = forcesIn(frame, grip, { caps, u: upright });
+  for (const [grip, slip] of given)
+    forcesIn(frame, grip, { slip, u }).forEach((f, i) => (forces[grip.links[i] as number] = f));
+  const gave = [...given].map(([grip, slip]) => {
+    const so = forcesIn(frame, grip, { slip, u: upright });
     return {
       grip,
       rests: grip.links.map((n, i) => {

@@ -1,37 +1,32 @@
-import { forceIn } from './contacts';
-import type { Frame, Grip, Link } from './frame';
-import { forcesIn, type Given } from './given';
+import type { Frame, Grip } from './frame';
+import { slipOf, strainOf, type Given, type Slip } from './given';
 
 /** Joints this close to the worst give along with it, so that a mirrored roof gives on both sides. */
 const alike = 1e-6;
-/** A joint this little over its cap holds: what is left when one that gave is asked again, which way it slips. */
+/** A joint this little over its cap holds, and one that gave has come to rest when its forces change by no more of it. */
 const grace = 1e-6;
 
 /**
- * The joint with the most force for its nails, and those just like it, each with its forces brought down to the cap; none
- * when every joint holds. A joint that gave is among them as long as it is not seen to slip along its force.
+ * The joints that give for these moves: those that gave before and still would, each slipped to where it is now, and of the
+ * others the one with the most force for its nails and those just like it. Undefined when nothing changes by it.
  */
-export const worstOf = (
-  frame: Frame,
-  given: Given,
-  u: Float64Array,
-): readonly { readonly grip: Grip; readonly forces: readonly number[] }[] => {
-  const strained = frame.grips.map((grip) => {
-    const caps = given.get(grip);
-    const forces = caps
-      ? forcesIn(frame, grip, { caps, u })
-      : grip.links.map((i) => felt(frame.links[i] as Link, u));
-    return { grip, forces, ratio: sizeOf(forces) / grip.cap };
+export const givingOn = (frame: Frame, given: Given, u: Float64Array): Given | undefined => {
+  const next = new Map<Grip, Slip>();
+  let still = true;
+  for (const [grip, before] of given) {
+    const slip = slipOf(frame, grip, u);
+    if (slip) next.set(grip, slip);
+    still &&= slip !== undefined && isAlike(before, slip, grip.cap);
+  }
+  const strained = frame.grips.flatMap((grip) => {
+    const slip = given.has(grip) ? undefined : slipOf(frame, grip, u);
+    return slip ? [{ grip, slip, ratio: strainOf(frame, grip, u) }] : [];
   });
-  const worst = strained.reduce((most, { ratio }) => Math.max(most, ratio), 0);
-  if (worst <= 1 + grace) return [];
-  return strained
-    .filter(({ ratio }) => ratio > 1 + grace && ratio >= worst * (1 - alike))
-    .map(({ grip, forces, ratio }) => ({ grip, forces: forces.map((f) => f / ratio) }));
+  const worst = strained.reduce((most, { ratio }) => Math.max(most, ratio), 1 + grace);
+  const giving = strained.filter(({ ratio }) => ratio > 1 + grace && ratio >= worst * (1 - alike));
+  for (const { grip, slip } of giving) next.set(grip, slip);
+  return still && giving.length === 0 ? undefined : next;
 };
 
-/** What only acts one way feels nothing the other way. */
-const felt = (link: Link, u: Float64Array): number =>
-  link.acts === 'push' ? Math.min(0, forceIn(link, u)) : forceIn(link, u);
-
-const sizeOf = (forces: readonly number[]): number => Math.sqrt(forces.reduce((sum, f) => sum + f * f, 0));
+const isAlike = (one: Slip, other: Slip, cap: number): boolean =>
+  one.forces.every((f, i) => Math.abs(f - (other.forces[i] as number)) <= grace * cap);
