@@ -139,7 +139,8 @@ describe('a tacked heel pulled until its tacks give', () => {
       one.heel.joint === heel ? { ...one, heel: { ...tacked, joint: heel, rest } } : one,
     ),
   });
-  const drawn = settledGable(withRest([0, 0.3, 0, 0, 0, 0]));
+  const drawnTo = [0, 0.3, 0, 0, 0, 0];
+  const drawn = settledGable(withRest(drawnTo));
   const gave = drawn.settled.gave.find(({ grip }) => grip.joint === heel);
   const nailsOf = ({ settled }: Framed): readonly number[] =>
     ['nailX', 'nailY', 'nailZ'].map((what) => {
@@ -160,10 +161,11 @@ describe('a tacked heel pulled until its tacks give', () => {
   });
 
   it('is at rest where it came to lie: settled again from there it slips no further', () => {
-    const again = settledGable(withRest([...(gave?.rests ?? []), 0, 0, 0]));
-    expect(again.settled.gave).toEqual([]);
-    again.settled.u.forEach((x, i) =>
-      expect(Math.abs(x - (drawn.settled.u[i] as number))).toBeLessThan(1e-6),
+    // Without what leaning adds, which a joint that slips meets softer than one at rest.
+    const [before, again] = [drawnTo, [...(gave?.rests ?? []), 0, 0, 0]].map(
+      (rest) => settledGable(withRest(rest), { firstOrder: true }).settled,
     );
+    expect(again?.gave).toEqual([]);
+    again?.u.forEach((x, i) => expect(Math.abs(x - (before?.u[i] as number))).toBeLessThan(1e-9));
   });
 });
