@@ -33,7 +33,17 @@ const levelFiles = import.meta.glob<string>('../levels/*/*.json', {
 });
 
 /** The course's order of jobs. One that is not named comes last. */
-const courseOrder = ['garden-hut', 'boathouse', 'hay-barn'];
+const courseOrder = [
+  'garden-hut',
+  'pump-house',
+  'seed-store',
+  'sail-loft',
+  'wood-store',
+  'drying-shed',
+  'boathouse',
+  'hay-barn',
+  'harbor-office',
+];
 
 const readLevels = (): { readonly levels: readonly Level[]; readonly troubles: readonly string[] } => {
   const levels: Level[] = [];

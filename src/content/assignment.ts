@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { murmur3 } from '../core/level/draw';
-import type { Mode } from '../core/site/attempt';
+import type { Mode } from '../core/level/mode';
 import type { Read } from './complaint';
 import { readJson } from './readJson';
 import { readShape } from './shape';

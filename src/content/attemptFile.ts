@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import type { Action } from '../core/site/action';
-import type { Attempt, Mode } from '../core/site/attempt';
+import type { Attempt } from '../core/site/attempt';
+import type { Mode } from '../core/level/mode';
 import type { Score } from '../core/score/score';
 import { rulesVersion } from '../core/order/version';
 import { actionSchema } from './actionSchema';
@@ -54,7 +55,7 @@ export const attemptFile = (attempt: Attempt, claimed: Claim, handed: Handed = {
     mode: attempt.mode,
     ...handed,
     rules: rulesVersion,
-    actions: attempt.steps.map(({ action }) => action),
+    actions: attempt.steps.slice(attempt.found?.steps ?? 0).map(({ action }) => action),
     claimed: { total: claimed.total, parts: claimed.parts },
   };
   return { ...rest, digest: digestOf(rest) };

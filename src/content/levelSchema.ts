@@ -1,4 +1,6 @@
 import * as z from 'zod/mini';
+import { modes } from '../core/level/mode';
+import { stages } from '../core/level/stages';
 
 /** What a level file holds, besides its roof, which has a schema of its own. Plain text only; lengths in inches. */
 
@@ -88,6 +90,8 @@ export const levelSchema = z.strictObject({
     upper: few('collars', 'straps'),
     ridgeLength: few('cut', 'wild'),
   }),
+  modes: z.optional(few(...modes)),
+  stages: z.optional(z.strictObject({ from: z.enum(stages), to: z.enum(stages) })),
   machine: z.optional(
     z.strictObject({
       reach: z.number().check(z.gt(0)),

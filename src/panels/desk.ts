@@ -1,7 +1,7 @@
 import { signal, type Signal } from '@preact/signals-core';
 import type { Level } from '../core/level/level';
-import type { Mode } from '../core/site/attempt';
-import { replay } from '../core/site/take';
+import type { Mode } from '../core/level/mode';
+import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
 import type { Tool } from '../present/offers/toolset';
@@ -71,7 +71,7 @@ export const goBackTo = async (desk: Desk, step: number): Promise<void> => {
   const attempt = desk.session.value?.attempt.value;
   if (!attempt) return;
   const { level, seed } = attempt;
-  const actions = attempt.steps.slice(0, step).map(({ action }) => action);
+  const actions = attempt.steps.slice(attempt.found?.steps ?? 0, step).map(({ action }) => action);
   await enter(desk, await beginRun(desk.store, { level, seed, mode: 'own' }, actions));
 };
 
@@ -87,9 +87,9 @@ export const enter = async (desk: Desk, session: Session): Promise<void> => {
 
 /** The run as it stood after so many of its acts. */
 export const stoodAt = (session: Session, steps: number) => {
-  const { level, seed, mode, steps: all } = session.attempt.value;
+  const { level, seed, mode, steps: all, found } = session.attempt.value;
   return replay(
     { level, seed, mode },
-    all.slice(0, steps).map(({ action }) => action),
+    all.slice(found?.steps ?? 0, steps).map(({ action }) => action),
   );
 };

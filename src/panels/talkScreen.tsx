@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { roofOf } from '../core/level/layout';
 import type { Level } from '../core/level/level';
-import type { Mode } from '../core/site/attempt';
+import type { Mode } from '../core/level/mode';
 import type { Messages } from '../present/words/messages';
 import { pick } from '../present/words/spotNames';
 import { startRun, wordsOf, type Desk } from './desk';

@@ -3,7 +3,8 @@ import type { Level } from '../core/level/level';
 import { sides, type Side } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import { blockId, rafterId } from '../core/site/ids';
-import { begin, siteAfter } from '../core/site/take';
+import { initialSite } from '../core/site/initial';
+import { siteAfter } from '../core/site/take';
 import type { SiteState } from '../core/site/state';
 
 /** What stands at a moment worth looking at again: each can be seen on the roof. */
@@ -46,12 +47,17 @@ export const stripOf = (attempt: Attempt): readonly Shot[] => {
 type Moment = { readonly steps: number; readonly site: SiteState; readonly stands: Stands };
 
 /** Each state at its first time; of those that one act reached the furthest on. */
-const reached = ({ level, seed, mode, steps }: Attempt): readonly Moment[] => {
+const reached = ({ level, steps, found: given }: Attempt): readonly Moment[] => {
   const found: Moment[] = [];
   const open = new Map(stages(level));
-  let site = begin(level, seed, mode).site;
-  let known: Stands = 'walls';
+  let site: SiteState = given?.site ?? initialSite;
+  const [before] = [...open]
+    .filter(([, holds]) => holds(site))
+    .map(([stands]) => stands)
+    .slice(-1);
+  let known: Stands = before ?? 'walls';
   steps.forEach((step, i) => {
+    if (i < (given?.steps ?? 0)) return;
     site = siteAfter(site, step);
     const met = [...open].filter(([, holds]) => holds(site)).map(([stands]) => stands);
     for (const stands of met) open.delete(stands);

@@ -5,8 +5,10 @@ import { rulesVersion } from '../core/order/version';
 import { scoreOf } from '../core/score/scored';
 import type { Level } from '../core/level/level';
 import type { Action } from '../core/site/action';
-import type { Attempt, Decision, Mode } from '../core/site/attempt';
-import { begin, replay, take, would } from '../core/site/take';
+import type { Attempt, Decision } from '../core/site/attempt';
+import type { Mode } from '../core/level/mode';
+import { replay } from '../core/hands/opened';
+import { take, would } from '../core/site/take';
 import type { RunHead, Store } from './store';
 
 export type Start = { readonly level: Level; readonly seed: number; readonly mode: Mode };
@@ -47,11 +49,11 @@ export class Session {
 
   /** Takes back the last act that still stands; undefined when there is none or the mode does not allow it. */
   undo(): Decision | undefined {
-    const { steps } = this.attempt.value;
+    const { steps, found } = this.attempt.value;
     const step = steps.findLastIndex(
       ({ outcome, undone, action }) => outcome.ok && !undone && action.type !== 'undo',
     );
-    return step < 0 ? undefined : this.do({ type: 'undo', step });
+    return step < (found?.steps ?? 0) || step < 0 ? undefined : this.do({ type: 'undo', step });
   }
 
   /** Resolves when everything so far has been kept, or refused. */
@@ -89,11 +91,7 @@ export const beginRun = async (
     state: 'open',
     order,
   };
-  const session = new Session(
-    store,
-    head,
-    actions.length === 0 ? begin(level, seed, mode) : replay({ level, seed, mode }, actions),
-  );
+  const session = new Session(store, head, replay({ level, seed, mode }, actions));
   const kept = await keepAll(store, head, actions);
   if (!kept) session.keeps.value = false;
   return session;

@@ -1,5 +1,5 @@
 import type { Action } from '../core/site/action';
-import type { Mode } from '../core/site/attempt';
+import type { Mode } from '../core/level/mode';
 
 /** One run as this device keeps it: how it began; its acts are kept one by one as they happen. */
 export type RunHead = {

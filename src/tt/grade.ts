@@ -7,7 +7,7 @@ import { rulesVersion } from '../core/order/version';
 import type { Level } from '../core/level/level';
 import type { Score } from '../core/score/score';
 import { scoreOf } from '../core/score/scored';
-import { replay } from '../core/site/take';
+import { replay } from '../core/hands/opened';
 import { whyNotTheirs } from './handedIn';
 import { loadLevel } from './levelFiles';
 import { readFile, refuseInput } from './readFile';

@@ -4,7 +4,7 @@ import { attemptFile, attemptText } from '../content/attemptFile';
 import type { HandName } from '../core/hands/hand';
 import { hands, play } from '../core/hands/play';
 import { scoreOf } from '../core/score/scored';
-import type { Mode } from '../core/site/attempt';
+import type { Mode } from '../core/level/mode';
 import { loadLevel } from './levelFiles';
 import { refuseInput } from './readFile';
 import type { Verb } from './verbs';

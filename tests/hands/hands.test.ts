@@ -6,7 +6,7 @@ import type { HandName } from '../../src/core/hands/hand';
 import type { Score } from '../../src/core/score/score';
 import { scoreOf } from '../../src/core/score/scored';
 import type { Attempt } from '../../src/core/site/attempt';
-import { replay } from '../../src/core/site/take';
+import { replay } from '../../src/core/hands/opened';
 import { levelOf } from '../site/levels';
 
 const ids = ['garden-hut', 'boathouse'] as const;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Level } from '../../src/core/level/level';
 import { provedComplaints } from '../../src/tt/lint/proved';
 import { writtenComplaints } from '../../src/tt/lint/written';
+import { checkRules, orderRules, otherRules } from '../../src/core/order/rules';
 import { courseFiles, loadLevel } from '../../src/tt/levelFiles';
 import { levelOf } from '../site/levels';
 
@@ -18,6 +19,17 @@ describe('the course', { timeout: patient }, () => {
     expect(writtenComplaints(level.value)).toEqual([]);
     expect(provedComplaints(level.value, 1)).toEqual([]);
   });
+
+  it('introduces every rule once, in the level the rule names', () => {
+    const said = courseFiles().flatMap((file) => {
+      const level = loadLevel(file);
+      return level.ok ? level.value.introduces.map((rule) => `${rule} ${level.value.id}`) : [];
+    });
+    const wanted = [...orderRules, ...checkRules, ...otherRules].map(
+      ({ id, introducedBy }) => `${id} ${introducedBy}`,
+    );
+    expect([...said].sort()).toEqual([...wanted].sort());
+  });
 });
 
 describe('a level that is not fit to ship', { timeout: patient }, () => {
@@ -27,6 +39,11 @@ describe('a level that is not fit to ship', { timeout: patient }, () => {
       'leaves out a caution',
       'cautions',
       { ...hut, cautions: hut.cautions.filter((id) => id !== 'topPlate') },
+    ],
+    [
+      'begins on what the crew has done, with a choice left open',
+      'methods.hang',
+      { ...hut, stages: { from: 'ridge', to: 'ridge' } },
     ],
     [
       'lifts by machine without its cautions',

@@ -3,8 +3,9 @@ import { judgeOrder, type Verdict } from '../../src/core/order/judged';
 import type { Level } from '../../src/core/level/level';
 import type { Methods } from '../../src/core/level/method';
 import type { Action } from '../../src/core/site/action';
-import type { Attempt, Mode } from '../../src/core/site/attempt';
-import { replay } from '../../src/core/site/take';
+import type { Attempt } from '../../src/core/site/attempt';
+import type { Mode } from '../../src/core/level/mode';
+import { replay } from '../../src/core/hands/opened';
 
 /** Clean runs told again with something moved, left out or added: how one slip shows is asked of such a story. */
 

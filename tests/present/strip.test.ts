@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hands, play } from '../../src/core/hands/play';
 import type { HandName } from '../../src/core/hands/hand';
-import { replay } from '../../src/core/site/take';
+import { replay } from '../../src/core/hands/opened';
 import type { Attempt } from '../../src/core/site/attempt';
 import { stripOf } from '../../src/present/strip';
 import { catalogues } from '../../src/present/words/messages';

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { eyeOf, lookedAt } from '../../src/core/score/eye';
 import { scoreOf } from '../../src/core/score/scored';
 import type { Action } from '../../src/core/site/action';
-import { begin, replay } from '../../src/core/site/take';
+import { replay } from '../../src/core/hands/opened';
+import { begin } from '../../src/core/site/take';
 import { levelOf } from '../site/levels';
 
 const level = levelOf('garden-hut');

@@ -4,7 +4,8 @@ import type { Action } from '../../src/core/site/action';
 import type { Attempt } from '../../src/core/site/attempt';
 import { figuredPost } from '../../src/core/site/decidePost';
 import type { JointId } from '../../src/core/site/ids';
-import { begin, replay, take } from '../../src/core/site/take';
+import { replay } from '../../src/core/hands/opened';
+import { begin, take } from '../../src/core/site/take';
 import { trueLevel } from './levels';
 
 const base = trueLevel('garden-hut');

@@ -5,7 +5,7 @@ import { stationsOf } from '../../src/core/level/layout';
 import { growth } from '../../src/core/level/asFound';
 import type { Action } from '../../src/core/site/action';
 import { blockLength, pose } from '../../src/core/site/posed';
-import { replay } from '../../src/core/site/take';
+import { replay } from '../../src/core/hands/opened';
 import { shows } from '../../src/core/site/shows';
 import { cleanActs, told, usual } from '../order/story';
 import { inch } from '../../src/core/units/inch';

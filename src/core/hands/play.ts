@@ -1,13 +1,15 @@
 import type { Level } from '../level/level';
 import type { Methods } from '../level/method';
-import type { Attempt, Mode } from '../site/attempt';
-import { begin, take } from '../site/take';
+import type { Attempt } from '../site/attempt';
+import type { Mode } from '../level/mode';
+import { take } from '../site/take';
 import { diceOf } from './dice';
 import { characters, rungName, rungs } from './characters';
 import { expert, readsNothing } from './expert';
 import type { Hand, HandName, Player } from './hand';
 import { idle } from './idle';
 import { nailsFirst } from './naive';
+import { opened } from './opened';
 import { random } from './random';
 import { evenSkill } from './skill';
 import { skilled } from './skilled';
@@ -46,7 +48,7 @@ export const play = (level: Level, hand: HandName, run: Run): Attempt => {
 
 /** The same with a player of one's own. */
 export const playOut = (level: Level, player: Player, { seed, mode = 'check-off' }: Run): Attempt => {
-  let attempt = begin(level, seed, mode);
+  let attempt = opened(level, seed, mode);
   for (let acts = 0; acts < enough; acts++) {
     const act = player(attempt);
     if (!act) break;

@@ -216,7 +216,9 @@ const lineShapes = (level: Level, side: Side): readonly Shape[] => {
 
 const jointShapes = (level: Level): readonly Shape[] => {
   const joints = [
-    ...new Set<JointId>(level.methods.upper.flatMap((upper) => requiredFor(level, { upper }).joints)),
+    ...new Set<JointId>(
+      level.methods.upper.flatMap((upper) => requiredFor(level, { agreed: { upper }, members: {} }).joints),
+    ),
   ];
   return joints.flatMap((joint): readonly Shape[] => {
     const { full, tack } = jointRows[partsOfJoint(joint).kind];

@@ -73,7 +73,7 @@ export const skilled = ({ character, dice, wanted, righted }: Start): { play: Pl
 
 const leaves = (attempt: Attempt, { leavesAt }: Character): boolean => {
   if (leavesAt === undefined) return false;
-  const { members, joints } = requiredFor(attempt.level, attempt.site.agreed);
+  const { members, joints } = requiredFor(attempt.level, attempt.site);
   const { seen } = viewOf(attempt);
   const open = seen.open.filter(({ what }) => what !== 'split').length;
   return 1 - open / (members.length + joints.length) >= leavesAt;

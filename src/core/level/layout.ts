@@ -24,6 +24,16 @@ export const middleStations = (level: Level): readonly number[] => {
   return stationsOf(level).flatMap((x, i) => (x >= third && x <= 2 * third ? [i + 1] : []));
 };
 
+/** Number of the station nearest the ridge's middle. */
+export const middleOf = (level: Level): number => {
+  const half = level.plan.length / 2;
+  const stations = stationsOf(level);
+  return stations.reduce(
+    (best, x, i) => (Math.abs(x - half) < Math.abs((stations[best - 1] ?? 0) - half) ? i + 1 : best),
+    1,
+  );
+};
+
 /** A ridge no longer than this is straight enough by itself, inches: 16 ft. Ours. */
 export const stiffRidge = 16 * 12;
 

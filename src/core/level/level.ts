@@ -1,6 +1,8 @@
 import type { FaultId } from '../faults/fault';
 import type { RoofPlan } from '../roof/plan';
 import type { AcceptedMethods } from './method';
+import { modes, type Mode } from './mode';
+import type { StageRange } from './stages';
 
 /** A playable level, parsed and trusted. Words are plain text in both languages. */
 export type Level = {
@@ -11,6 +13,10 @@ export type Level = {
   readonly briefing: readonly Words[];
   readonly plan: RoofPlan;
   readonly methods: AcceptedMethods;
+  /** Ways to play it; all that suit it where left out. */
+  readonly modes?: readonly Mode[] | undefined;
+  /** The whole job where it is left out. */
+  readonly stages?: StageRange | undefined;
   readonly machine: Machine | undefined;
   readonly asFound: AsFound;
   readonly tolerances: Tolerances;
@@ -69,3 +75,7 @@ export type Tolerances = {
   readonly block: number;
   readonly tie: number;
 };
+
+/** The ways a level offers. Part of a job is for practice only: there is too little of it to judge anybody by. */
+export const modesOf = (level: Level): readonly Mode[] =>
+  level.modes ?? (level.stages ? modes.filter((mode) => mode !== 'check-off') : modes);

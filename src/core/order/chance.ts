@@ -27,7 +27,10 @@ export const chanceBroken = (
 export const chanceKey = ({ level, methods }: Job): string => {
   const { hang, ties, upper, ridgeLength } = methods;
   const every = level.plan.collars ? level.plan.collars.every : 0;
-  return [stationsOf(level).length, every, level.plan.length, hang, ties, upper, ridgeLength].join(' ');
+  const part = level.stages ? [level.stages.from, level.stages.to] : [];
+  return [stationsOf(level).length, every, level.plan.length, hang, ties, upper, ridgeLength, ...part].join(
+    ' ',
+  );
 };
 
 /** Every way of building a level accepts, once for each row of chances. */

@@ -1,6 +1,8 @@
 import { ridgeOverlength } from '../level/asFound';
 import { middleStations, upperStations, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
+import type { Stage } from '../level/stages';
+import { stageOfJoint, stageOfMember } from '../site/stageOf';
 import type { Methods } from '../level/method';
 import type { SiteEvent } from '../site/event';
 import type { JointId, MemberId } from '../site/ids';
@@ -86,6 +88,20 @@ export const factOf = (event: SiteEvent): Fact | undefined => {
     default:
       return undefined;
   }
+};
+
+/** The stage of the job in which a fact comes about where all is done in order. */
+export const stageOfFact = (level: Level, fact: Fact): Stage => {
+  const [head = '', rest = ''] = fact.split(/:(.*)/);
+  const built = { level, site: { members: {} } };
+  if (['mark', 'ready'].includes(head) || fact === 'ridgeLength') return 'ground';
+  if (head === 'tack') return stageOfJoint(built, rest as JointId);
+  if (head === 'out') return 'close';
+  if (fact === 'settled') return 'ridge';
+  if (fact === 'unhooked') return 'hold';
+  if (fact.startsWith('string')) return 'stack';
+  if (fact.startsWith('chalk')) return 'close';
+  return rest === '' ? stageOfMember(built, fact as MemberId) : stageOfJoint(built, fact as JointId);
 };
 
 /** Stations of a level, first to last, and the ones that matter to rules. */

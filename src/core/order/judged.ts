@@ -1,7 +1,8 @@
 import { evolve } from '../site/evolve';
 import { initialSite } from '../site/initial';
 import { methodsOf } from '../site/required';
-import type { Attempt, Mode } from '../site/attempt';
+import type { Attempt } from '../site/attempt';
+import type { Mode } from '../level/mode';
 import type { SiteEvent } from '../site/event';
 import type { SiteState } from '../site/state';
 import { factOf, factsOf, type Fact, type Facts, type Job } from './fact';
@@ -43,17 +44,18 @@ const isSo = (rule: OrderRule, instance: string, job: Job & { readonly facts: Fa
   return milestones[rule.before as MilestoneId](job.facts, job);
 };
 
-/** Every order rule whose later step was done, told from the events of the attempt as it stands. */
+/** Every order rule whose later step the learner did, told from the events of the attempt as it stands. */
 export const judgeOrder = (attempt: Attempt): readonly Verdict[] => {
   const job = jobOf(attempt);
   const rules = orderRules.filter((rule) => rule.applies(job));
   const open = new Map<string, Open>();
+  const own = attempt.found?.steps ?? 0;
   let site: SiteState = initialSite;
   attempt.steps.forEach(({ outcome, undone }, step) => {
     if (!outcome.ok || undone) return;
     for (const event of outcome.events) {
       const fact = factOf(event);
-      if (fact !== undefined)
+      if (fact !== undefined && step >= own)
         judgeFact({ rules, open, job: { ...job, facts: factsOf({ ...attempt, site }) } }, { fact, step });
       site = evolve(site, event);
       noteTakenBack(open, { event, facts: factsOf({ ...attempt, site }) });

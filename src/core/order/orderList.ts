@@ -1,8 +1,9 @@
 import { ends, sides } from '../roof/side';
 import { uniform } from '../level/draw';
+import { before, within } from '../level/stages';
 import { rafterId } from '../site/ids';
 import type { Fact, Job } from './fact';
-import { places } from './fact';
+import { places, stageOfFact } from './fact';
 import { milestones, type MilestoneId } from './milestones';
 import { orderRules, type OrderRule } from './rules';
 
@@ -12,7 +13,25 @@ import { orderRules, type OrderRule } from './rules';
  */
 export type Item = { readonly fact: Fact; readonly needs: readonly Fact[] };
 
-export const itemsOf = (job: Job): readonly Item[] => [
+export const itemsOf = (job: Job): readonly Item[] => {
+  const range = job.level.stages;
+  const all = allItems(job);
+  if (!range) return all;
+  const own = all.filter(({ fact }) => within(range, stageOfFact(job.level, fact)));
+  const facts = new Set(own.map(({ fact }) => fact));
+  return own.map(({ fact, needs }) => ({ fact, needs: needs.filter((need) => facts.has(need)) }));
+};
+
+/** What the crew did before the learner came. */
+const foundDone = (job: Job): readonly Fact[] => {
+  const range = job.level.stages;
+  if (!range) return [];
+  return allItems(job)
+    .map(({ fact }) => fact)
+    .filter((fact) => before(range, stageOfFact(job.level, fact)));
+};
+
+const allItems = (job: Job): readonly Item[] => [
   ...groundItems(job),
   ...ridgeItems(job),
   ...rafterItems(job),
@@ -123,7 +142,7 @@ export const randomOrder = (items: readonly Item[], seed: number): readonly Fact
 
 /** Which instances of which rules an order of facts breaks. Instances are told apart as the site tells them. */
 export const brokenIn = (order: readonly Fact[], job: Job): ReadonlyMap<string, boolean> => {
-  const done = new Set<Fact>();
+  const done = new Set<Fact>(foundDone(job));
   const rules = orderRules.filter((rule) => rule.applies(job));
   const seen = new Map<string, boolean>();
   for (const fact of order) {

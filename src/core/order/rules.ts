@@ -76,7 +76,7 @@ export const orderRules: readonly OrderRule[] = [
     how: 're-brace 8, prove again 12, shift and redo ends 20',
     shows: 'now',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'boathouse',
   },
   {
     id: 'O2',
@@ -90,7 +90,7 @@ export const orderRules: readonly OrderRule[] = [
     how: 'pull walls 30, 22 heels 55, prove again 5',
     shows: 'now',
     source: 'AWC course text on roof thrust (read): ties carry it, collars do not',
-    introducedBy: 'garden-hut',
+    introducedBy: 'sail-loft',
   },
   {
     id: 'O3',
@@ -104,7 +104,7 @@ export const orderRules: readonly OrderRule[] = [
     how: '18 rafters at 3.5',
     shows: 'now',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'boathouse',
   },
   {
     id: 'O4',
@@ -118,7 +118,7 @@ export const orderRules: readonly OrderRule[] = [
     how: 'take it down, cut, put it up',
     shows: 'frame',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'boathouse',
   },
   {
     id: 'O5',
@@ -160,7 +160,7 @@ export const orderRules: readonly OrderRule[] = [
     how: 'plumb the row again',
     shows: 'now',
     source: 'NAVEDTRA 14044 p. 2-38 (read)',
-    introducedBy: 'garden-hut',
+    introducedBy: 'drying-shed',
   },
   {
     id: 'O8',
@@ -188,7 +188,7 @@ export const orderRules: readonly OrderRule[] = [
     how: '6 collars at 6',
     shows: 'now',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'hay-barn',
   },
   {
     id: 'O10',
@@ -202,7 +202,7 @@ export const orderRules: readonly OrderRule[] = [
     how: 'posts 12, jack 10, late work 20',
     shows: 'now',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'hay-barn',
   },
 ];
 
@@ -225,7 +225,7 @@ export const checkRules: readonly CheckRule[] = [
     asks: 'widths, diagonals, level, straight, a quarter each: from the start until the ridge is up',
     shows: 'now',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'boathouse',
   },
   {
     id: 'C2',
@@ -243,7 +243,7 @@ export const checkRules: readonly CheckRule[] = [
     asks: 'the level from both ends: from the height settled until an end heel is home',
     shows: 'now',
     source: '1/4 in in 10 ft as general framing tolerance (read); for a ridge it is ours',
-    introducedBy: 'garden-hut',
+    introducedBy: 'pump-house',
   },
   {
     id: 'C4',
@@ -252,7 +252,7 @@ export const checkRules: readonly CheckRule[] = [
     asks: 'the string along a ridge over 16 ft: from the end pairs tacked at the ridge until a pair locks its middle',
     shows: 'now',
     source: 'ours',
-    introducedBy: 'boathouse',
+    introducedBy: 'sail-loft',
   },
   {
     id: 'C5',
@@ -261,7 +261,7 @@ export const checkRules: readonly CheckRule[] = [
     asks: 'of every two neighbours one to the string: from the string stretched until its heel is home',
     shows: 'now',
     source: 'ours',
-    introducedBy: 'garden-hut',
+    introducedBy: 'wood-store',
   },
   {
     id: 'C6',
@@ -270,7 +270,7 @@ export const checkRules: readonly CheckRule[] = [
     asks: 'from the datum every four bays: until the next four heels are home',
     shows: 'now',
     source: 'ours',
-    introducedBy: 'garden-hut',
+    introducedBy: 'wood-store',
   },
   {
     id: 'C7',
@@ -279,7 +279,7 @@ export const checkRules: readonly CheckRule[] = [
     asks: 'walked with the punch list: from the last nail until it is handed over',
     shows: 'now',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'hay-barn',
   },
 ];
 
@@ -297,28 +297,28 @@ export const otherRules: readonly {
     type: 'state',
     asks: 'nothing on tacks when it is handed over; 1 crew-minute a joint',
     source: common,
-    introducedBy: 'garden-hut',
+    introducedBy: 'seed-store',
   },
   {
     id: 'T2',
     type: 'state',
     asks: 'braces in, every required joint at its least count, nothing split; 4 crew-minutes each',
     source: 'IBC 2018 table 2304.10.1 (read)',
-    introducedBy: 'garden-hut',
+    introducedBy: 'wood-store',
   },
   {
     id: 'S1',
     type: 'safety',
     asks: 'nobody under a hung load or in its path, no hitch that lets it tip',
     source: '29 CFR 1910.178(m)(2) (read)',
-    introducedBy: 'boathouse',
+    introducedBy: 'sail-loft',
   },
   {
     id: 'S2',
     type: 'safety',
     asks: 'the machine lets go, and a post that carries comes out, only with everybody clear',
     source: common,
-    introducedBy: 'boathouse',
+    introducedBy: 'sail-loft',
   },
   {
     id: 'S3',
@@ -332,7 +332,7 @@ export const otherRules: readonly {
     type: 'safety',
     asks: 'no nail toward a hand, sequential trigger before any nail',
     source: 'NIOSH 2011-202 (read)',
-    introducedBy: 'garden-hut',
+    introducedBy: 'pump-house',
   },
 ];
 

@@ -21,15 +21,25 @@ export type Why = 'well' | 'wrong' | 'late' | 'stale' | 'none';
 
 const credits = { well: 1, wrong: 0.5, late: 0.25, stale: 0, none: 0 } as const;
 
-/** Every want whose window came. Where it was gone before it opened, what should have been looked at was not. */
+/**
+ * Every want whose window came, but for what the crew had looked at well before the learner came. Where it was gone before it
+ * opened, what should have been looked at was not.
+ */
 export const checksOf = (attempt: Attempt): readonly Checked[] => {
-  const wants = wantsOf(attempt.level);
+  const known = lookedAtByCrew(attempt);
+  const wants = wantsOf(attempt.level).filter(({ part }) => !known.has(part));
   const windows = windowsOf(attempt, wants);
   return wants.flatMap((want): readonly Checked[] => {
     const came = (windows.get(want) ?? []).filter(({ opened, closed }) => opened >= 0 || closed >= 0);
     const told = came.map((window) => verdict(attempt.site.readings, want, window));
     return told.length === 0 ? [] : [told.reduce((best, one) => (one.credit > best.credit ? one : best))];
   });
+};
+
+const lookedAtByCrew = ({ found, ...attempt }: Attempt): ReadonlySet<string> => {
+  if (!found) return new Set();
+  const before = checksOf({ ...attempt, steps: attempt.steps.slice(0, found.steps), site: found.site });
+  return new Set(before.filter(({ credit }) => credit === 1).map(({ part }) => part));
 };
 
 /** Each look earns for itself, and the check is their mean; what is said of it is the worst of them. */

@@ -1,5 +1,6 @@
 import { boardIds, plantedAt, plateSpots } from '../level/planted';
 import type { Planted } from '../level/level';
+import { before, wholeJob } from '../level/stages';
 import { faultRow } from '../faults/rows';
 import { sides } from '../roof/side';
 import { methodsOf } from '../site/required';
@@ -38,8 +39,12 @@ const faultAt = (standing: Standing, subject: string): Planted | undefined => {
     .find((planted) => planted !== undefined);
 };
 
-/** Share of the faults found less share of the sound called faulty; refusing or accepting everything gets nothing. */
+/**
+ * Share of the faults found less share of the sound called faulty; refusing or accepting everything gets nothing. Undefined
+ * where there is no fault, or the crew looked the pile over before the learner came.
+ */
 export const eyeOf = (standing: Standing): number | undefined => {
+  if (before(standing.level.stages ?? wholeJob, 'ground')) return undefined;
   const all = lookedAt(standing);
   const faulty = all.filter(({ fault }) => fault !== undefined);
   const sound = all.filter(({ fault }) => fault === undefined);

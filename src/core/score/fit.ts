@@ -1,6 +1,8 @@
 import { stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { ends } from '../roof/side';
+import type { Attempt } from '../site/attempt';
+import { middleLocked } from '../site/holding';
 import { tools } from '../instruments/rows';
 import { rafterId, type BlockId, type RafterId } from '../site/ids';
 import { pose, ridgeAside, ridgeHigh } from '../site/posed';
@@ -48,7 +50,7 @@ export const quality = ({ off, allowed }: Pick<Measured, 'off' | 'allowed'>): nu
 };
 
 /** Weighted mean quality of everything that stands; undefined when nothing does. */
-export const fitOf = (standing: Standing): number | undefined => {
+export const fitOf = (standing: Built): number | undefined => {
   const all = measuredOn(standing);
   const kinds = [...new Set(all.map(({ feature }) => feature))];
   if (kinds.length === 0) return undefined;
@@ -60,12 +62,21 @@ export const fitOf = (standing: Standing): number | undefined => {
   return means.reduce((sum, { weight, mean }) => sum + weight * mean, 0) / total;
 };
 
-export const measuredOn = (standing: Standing): readonly Measured[] => [
-  ...onRidge(standing),
-  ...onRafters(standing),
-  ...onBlocks(standing),
-  ...onTies(standing),
-];
+/** Everything to measure on what the learner built; what stood before is the crew's. */
+export const measuredOn = (standing: Built): readonly Measured[] => {
+  const crews = standing.found?.site;
+  const all = [
+    ...(crews?.ridge ? [] : onRidge(standing)),
+    ...(crews && middleLocked({ ...standing, site: crews }) ? [] : straightOn(standing)),
+    ...onRafters(standing),
+    ...onBlocks(standing),
+    ...onTies(standing),
+  ];
+  return all.filter(({ at }) => at === 'ridge' || crews?.members[at as RafterId] === undefined);
+};
+
+/** A site, and what of it the crew had done before the learner came. */
+type Built = Standing & Pick<Attempt, 'found'>;
 
 const onRidge = (standing: Standing): readonly Measured[] => {
   const [high, aside] = [ridgeHigh(standing), ridgeAside(standing)];
@@ -90,8 +101,13 @@ const onRidge = (standing: Standing): readonly Measured[] => {
       off: aside[end],
       allowed: tolerances.ridgeCentre,
     })),
-    { feature: 'straight', at: 'ridge', off: ridgeBowed(standing) ?? 0, allowed: tolerances.ridgeStraight },
   ];
+};
+
+const straightOn = (standing: Standing): readonly Measured[] => {
+  const off = ridgeBowed(standing);
+  const allowed = standing.level.tolerances.ridgeStraight;
+  return standing.site.ridge ? [{ feature: 'straight', at: 'ridge', off: off ?? 0, allowed }] : [];
 };
 
 const onRafters = (standing: Standing): readonly Measured[] => {

@@ -6,6 +6,7 @@ import { dangerRow } from '../site/dangers/rows';
 import { openItems } from '../site/punch';
 import { finished, methodsOf, requiredFor } from '../site/required';
 import type { Attempt, Step } from '../site/attempt';
+import type { SiteState } from '../site/state';
 import { checksOf, type Checked } from './checked';
 import { eyeOf } from './eye';
 import { findingsOf } from './findings';
@@ -106,13 +107,14 @@ const weighted = (parts: Score['parts']): number => {
     : present.reduce((sum, [part, value]) => sum + partWeights[part] * value, 0) / weight;
 };
 
-/** Share of the required members and joints that stand finished. */
-const doneShare = ({ level, site }: Attempt): number => {
-  const { members, joints } = requiredFor(level, site.agreed);
-  const there =
-    members.filter((id) => site.members[id] !== undefined).length +
-    joints.filter((joint) => finished(site, joint)).length;
-  return there / (members.length + joints.length);
+/** Share of the required members and joints that stand finished, without those the learner found so. */
+const doneShare = ({ level, site, found }: Attempt): number => {
+  const { members, joints } = requiredFor(level, site);
+  const there = (at: SiteState): number =>
+    members.filter((id) => at.members[id] !== undefined).length +
+    joints.filter((joint) => finished(at, joint)).length;
+  const byCrew = found ? there(found.site) : 0;
+  return (there(site) - byCrew) / (members.length + joints.length - byCrew);
 };
 
 const capOf = ({ site }: Attempt): number | undefined => {
@@ -123,9 +125,11 @@ const capOf = ({ site }: Attempt): number | undefined => {
   return caps.length === 0 ? undefined : Math.min(...caps);
 };
 
-/** Everything the crew spent, taken-back work included. */
-export const minutesUsed = ({ site, steps }: Attempt): number =>
-  site.minutes + steps.filter(({ undone }) => undone).reduce((sum, step) => sum + spentIn(step), 0);
+/** Everything spent since the learner came, taken-back work included. */
+export const minutesUsed = ({ site, steps, found }: Attempt): number =>
+  site.minutes -
+  (found?.site.minutes ?? 0) +
+  steps.filter(({ undone }) => undone).reduce((sum, step) => sum + spentIn(step), 0);
 
 const spentIn = ({ outcome }: Step): number =>
   outcome.ok
@@ -143,7 +147,7 @@ const passes = (
   sound &&
   total >= passLine.total &&
   done >= passLine.done &&
-  (parts.order ?? 0) >= passLine.order &&
+  (parts.order ?? 1) >= passLine.order &&
   (parts.checks ?? 0) >= passLine.checks &&
   (parts.fit ?? 0) >= passLine.fit &&
   (parts.eye ?? 1) >= passLine.eye;

@@ -1,9 +1,8 @@
 import type { Level } from '../level/level';
+import type { Mode } from '../level/mode';
 import type { Action } from './action';
 import type { SiteEvent } from './event';
 import type { SiteState } from './state';
-
-export type Mode = 'watch' | 'list' | 'nudge' | 'own' | 'check-off';
 
 /** "No" is a value with a reason. `stop` is a danger to a person: nothing happens but the stop itself, which is kept. */
 export type Refusal = { readonly ok: false; readonly why: RefusalCode; readonly stop?: boolean };
@@ -24,4 +23,6 @@ export type Attempt = {
   readonly mode: Mode;
   readonly steps: readonly Step[];
   readonly site: SiteState;
+  /** What the crew had done before the learner came: so many of the steps, and the site as it stood then. */
+  readonly found?: { readonly steps: number; readonly site: SiteState };
 };

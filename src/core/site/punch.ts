@@ -11,7 +11,7 @@ export type OpenItem = { readonly what: 'missing' | 'nails' | 'split' | 'tacks';
 /** Everything still open, in walking order. Only what shows without a tool. */
 export const openItems = (standing: Standing): readonly OpenItem[] => {
   const { level, site } = standing;
-  const required = requiredFor(level, site.agreed);
+  const required = requiredFor(level, site);
   const missing = required.members
     .filter((id) => !site.members[id])
     .map((at) => ({ what: 'missing' as const, at }));

@@ -1,10 +1,12 @@
 import { stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
 import type { Methods } from '../level/method';
+import { beyond } from '../level/stages';
 import { ends, sides } from '../roof/side';
 import { blockId, rafterId, type JointId, type MemberId } from './ids';
 import { jointRows } from './jointRows';
 import { partsOfJoint } from './ids';
+import { stageOfJoint, stageOfMember } from './stageOf';
 import type { SiteState } from './state';
 
 /** Everything the finished job must hold: members in place and joints at their full count. */
@@ -21,8 +23,19 @@ export const methodsOf = (level: Level, agreed: Agreed): Methods => ({
   ridgeLength: agreed.ridgeLength ?? level.methods.ridgeLength[0] ?? 'cut',
 });
 
-/** What has to stand at the end, for the way the crew agreed to build. */
-export const requiredFor = (level: Level, agreed: Agreed): Required => {
+/** What has to stand where the level ends, for the way the crew agreed to build. */
+export const requiredFor = (level: Level, site: Pick<SiteState, 'agreed' | 'members'>): Required => {
+  const whole = wholeFor(level, site.agreed);
+  const range = level.stages;
+  if (!range) return whole;
+  const built = { level, site };
+  return {
+    members: whole.members.filter((id) => !beyond(range, stageOfMember(built, id))),
+    joints: whole.joints.filter((joint) => !beyond(range, stageOfJoint(built, joint))),
+  };
+};
+
+const wholeFor = (level: Level, agreed: Agreed): Required => {
   const count = stationsOf(level).length;
   const all = Array.from({ length: count }, (_, i) => i + 1);
   const bays = all.slice(0, -1);

@@ -1,6 +1,7 @@
 import type { Level } from '../level/level';
 import type { Action, Of } from './action';
-import type { Attempt, Decision, Mode, Step } from './attempt';
+import type { Attempt, Decision, Step } from './attempt';
+import type { Mode } from '../level/mode';
 import { expand } from './carryOn';
 import { decide } from './decide';
 import { refuse } from './decision';
@@ -36,24 +37,24 @@ export const take = (attempt: Attempt, action: Action): Attempt => {
   return { ...attempt, steps, site: after(attempt.site, step) };
 };
 
-/** The same acts once more from the start; the steps that were taken back are taken back again. */
-export const replay = (
-  start: Pick<Attempt, 'level' | 'seed' | 'mode'>,
-  actions: readonly Action[],
-): Attempt => actions.reduce(take, begin(start.level, start.seed, start.mode));
-
 const after = (site: SiteState, { action, outcome }: Step): SiteState => {
   if (outcome.ok) return outcome.events.reduce(evolve, site);
   if (!outcome.stop) return site;
   return evolve(site, { type: 'stopped', danger: outcome.why as DangerId, action: action.type });
 };
 
-/** Practice only, and as long as the run goes on: a step that happened and was not taken back yet. */
-const wouldUndo = ({ mode, steps, site }: Attempt, { step }: Of<'undo'>): Decision => {
+/** Practice only, and as long as the run goes on: an own step that happened and was not taken back yet. */
+const wouldUndo = ({ mode, steps, site, found: given }: Attempt, { step }: Of<'undo'>): Decision => {
   if (mode === 'check-off') return refuse('noUndoInCheckOff');
   if (isOver(site)) return refuse('over');
   const found = steps[step];
-  if (!found || found.undone || !found.outcome.ok || found.action.type === 'undo')
+  if (
+    step < (given?.steps ?? 0) ||
+    !found ||
+    found.undone ||
+    !found.outcome.ok ||
+    found.action.type === 'undo'
+  )
     return refuse('nothingToUndo');
   return { ok: true, events: [] };
 };

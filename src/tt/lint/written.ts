@@ -1,6 +1,7 @@
 import { complaint, type Complaint } from '../../content/complaint';
 import { tools } from '../../core/instruments/rows';
-import type { Level } from '../../core/level/level';
+import { modesOf, type Level } from '../../core/level/level';
+import { crewDid, wholeJob } from '../../core/level/stages';
 import { rafterCount } from '../../core/level/layout';
 import { chanceKey, waysOf } from '../../core/order/chance';
 import { chanceRows } from '../../core/order/chanceRows';
@@ -11,7 +12,8 @@ export const writtenComplaints = (level: Level): readonly Complaint[] => [
   ...introduced(level),
   ...cautioned(level),
   ...measurable(level),
-  ...worthJudging(level),
+  ...(modesOf(level).includes('check-off') ? worthJudging(level) : []),
+  ...oneWay(level),
   ...equipped(level),
   ...chanced(level),
 ];
@@ -87,6 +89,16 @@ const worthJudging = (level: Level): readonly Complaint[] => {
       : []),
   ];
 };
+
+/** A crew that came before has agreed on everything: the learner finds one way of building. */
+const oneWay = ({ stages, methods }: Level): readonly Complaint[] =>
+  crewDid(stages ?? wholeJob)
+    ? Object.entries(methods)
+        .filter(([, choices]) => choices.length > 1)
+        .map(([topic]) =>
+          complaint(`methods.${topic}`, 'has a choice', 'one way, since the crew has begun on it'),
+        )
+    : [];
 
 const equipped = ({ methods, machine, par }: Level): readonly Complaint[] => [
   ...(methods.hang.includes('machine') && !machine

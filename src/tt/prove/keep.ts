@@ -1,4 +1,5 @@
-import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { rulesVersion } from '../../core/order/version';
 import type { Told } from './job';
 
@@ -9,6 +10,7 @@ const head = (): string => JSON.stringify({ format: 'tack-and-true/proof@1', rul
 /** What was kept before; a file of other rules is not mixed in. */
 export const keptIn = (file: string): readonly Told[] => {
   if (!existsSync(file)) {
+    mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, `${head()}\n`);
     return [];
   }

@@ -19,7 +19,7 @@ const barn = trueLevel('hay-barn');
 const whole = (level: Level): SiteState => {
   const stations = stationsOf(level);
   const members: Record<string, Placed> = { ridge: { x: 0 } };
-  for (const id of requiredFor(level, {}).members) {
+  for (const id of requiredFor(level, { agreed: {}, members: {} }).members) {
     const x = stations[(placeOf(id).station ?? 1) - 1] ?? 0;
     members[id] = id.startsWith('rafter')
       ? { x, board: 'board.1' }

@@ -20,7 +20,7 @@ const hut = trueLevel('garden-hut');
 const built = (level: Level, ridge: Partial<NonNullable<SiteState['ridge']>> = {}): SiteState => {
   const members: Record<string, Placed> = { ridge: { x: 0 } };
   const stations = stationsOf(level);
-  for (const id of requiredFor(level, {}).members) {
+  for (const id of requiredFor(level, { agreed: {}, members: {} }).members) {
     const x = stations[(placeOf(id).station ?? 1) - 1] ?? 0;
     if (id.startsWith('rafter')) members[id] = { x, board: 'board.1' };
     else if (id.startsWith('block')) members[id] = { x: x + 0.75 };

@@ -1,3 +1,4 @@
+import { middleOf } from '../../level/layout';
 import { sides } from '../../roof/side';
 import { rafterId, type JointId, type RafterId } from '../../site/ids';
 import { boardFor } from './boards';
@@ -39,11 +40,4 @@ export const nailUp = (
     )
     .map((joint) => ({ type: 'nailOff', joint }));
 
-/** The station nearest the ridge's middle. */
-export const middleStation = ({ stations, seen }: View): number => {
-  const half = seen.level.plan.length / 2;
-  return stations.reduce(
-    (best, x, i) => (Math.abs(x - half) < Math.abs((stations[best - 1] ?? 0) - half) ? i + 1 : best),
-    1,
-  );
-};
+export const middleStation = ({ seen }: View): number => middleOf(seen.level);

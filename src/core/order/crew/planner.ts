@@ -1,4 +1,5 @@
 import { isOver } from '../../site/state';
+import { beyond, wholeJob } from '../../level/stages';
 import { sides } from '../../roof/side';
 import { rafterId } from '../../site/ids';
 import type { Attempt } from '../../site/attempt';
@@ -6,7 +7,7 @@ import { groundTasks } from './groundTasks';
 import { setUp } from './pairs';
 import { ridgeTasks } from './ridgeTasks';
 import { stackTasks } from './stackTasks';
-import type { Task, Wait } from './task';
+import { stageOf, type Task, type Wait } from './task';
 import { topTasks } from './topTasks';
 import { held, stands, viewOf, type Manner, type PlannedAction, type View } from './view';
 
@@ -22,7 +23,7 @@ export type Standing = {
 
 /** All jobs of the way the crew builds, with what is left of each. */
 export const jobsOf = (view: View): readonly Standing[] => {
-  const tasks = allTasks.filter(({ applies }) => applies === undefined || applies(view.methods, view));
+  const tasks = allTasks.filter((task) => isPartOf(view, task));
   const left = new Map(tasks.map((task) => [task, task.acts(view)]));
   const open = (on: Wait): boolean =>
     tasks.some(
@@ -33,6 +34,11 @@ export const jobsOf = (view: View): readonly Standing[] => {
     );
   return tasks.map((task) => ({ task, left: left.get(task) ?? [], waitsFor: task.waits(view).filter(open) }));
 };
+
+/** Part of the way this crew builds, and not for others to do after it has handed over. */
+const isPartOf = (view: View, { code, applies }: Task): boolean =>
+  (code === 'handOver' || !beyond(view.seen.level.stages ?? wholeJob, stageOf[code])) &&
+  (applies === undefined || applies(view.methods, view));
 
 /** One good next step: the act, the job it belongs to, and the rules it serves or closes. */
 export type PlannedStep = {

@@ -1,3 +1,4 @@
+import type { Stage } from '../../level/stages';
 import type { Side } from '../../roof/side';
 import type { Methods } from '../../level/method';
 import type { RuleId } from '../rules';
@@ -53,3 +54,28 @@ export const wait = (on: TaskCode, why: Wait['why'], side?: Side): Wait => ({
   why,
   ...(side === undefined ? {} : { side }),
 });
+
+/** The stage of the job each task belongs to. Handing over ends any of them. */
+export const stageOf: Readonly<Record<Exclude<TaskCode, 'handOver'>, Stage>> = {
+  agree: 'ground',
+  braceWalls: 'ground',
+  proveWalls: 'ground',
+  lookOver: 'ground',
+  settleRidge: 'ground',
+  tieWalls: 'ground',
+  layOut: 'ground',
+  makeReady: 'ground',
+  setPosts: 'ridge',
+  landRidge: 'ridge',
+  proveEnds: 'ridge',
+  nailEnds: 'ridge',
+  braceRidge: 'hold',
+  lockMiddle: 'hold',
+  letGo: 'hold',
+  string: 'stack',
+  stack: 'stack',
+  heels: 'stack',
+  chalk: 'close',
+  upper: 'close',
+  propsOut: 'close',
+};

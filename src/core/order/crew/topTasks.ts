@@ -4,7 +4,7 @@ import type { JointId } from '../../site/ids';
 import { gradient } from '../../units/slope';
 import { rafterId } from '../../site/ids';
 import { allClear } from './ridgeTasks';
-import { wait, type Task } from './task';
+import { stageOf, wait, type Task, type TaskCode } from './task';
 import { home, stands, type PlannedAction, type View } from './view';
 
 /** Collars or straps, props out, the walk with the punch list, handing over. */
@@ -90,17 +90,21 @@ const propsOut: Task = {
   },
 };
 
+const everyTask = Object.keys(stageOf) as readonly TaskCode[];
+
 const handOver: Task = {
   code: 'handOver',
   serves: ['C7'],
   closes: ['C7', 'T1', 'T2'],
-  waits: () => [
+  waits: (view) => [
     ...sides.map((side) => wait('heels', 'T1', side)),
     wait('upper', 'T2'),
     wait('braceWalls', 'T2'),
     wait('braceRidge', 'T2'),
     wait('tieWalls', 'T2'),
     wait('propsOut', 'way'),
+    // Where others go on, all that is left of the part comes first; on a whole job it has come before the heels anyway.
+    ...(view.seen.level.stages ? everyTask.map((on) => wait(on, 'way')) : []),
   ],
   acts: (view) => {
     if (view.seen.site.handedOver) return [];

@@ -1,5 +1,6 @@
 import { stationsOf, stiffRidge } from '../../level/layout';
 import type { Level } from '../../level/level';
+import { wholeJob, within, type Stage } from '../../level/stages';
 import { ends, sides, type End, type Side } from '../../roof/side';
 import { factsOf } from '../../order/fact';
 import { checkRules, type CheckRuleId } from '../../order/rules';
@@ -14,14 +15,27 @@ import { plateSpots, waterStart } from '../../level/planted';
 import type { Standing } from '../../site/standing';
 import type { Look, Want, Way } from './want';
 
-/** Every want of every check on a level. */
-export const wantsOf = (level: Level): readonly Want[] => [
-  ...wallWants,
-  ...ridgeWants(level),
-  ...straightWants(level),
-  ...sides.flatMap((side) => [...planeWants(level, side), ...layoutWants(level, side)]),
-  punchWant,
-];
+/** Every want of every check in the stages of a level. */
+export const wantsOf = (level: Level): readonly Want[] => {
+  const all = [
+    ...wallWants,
+    ...ridgeWants(level),
+    ...straightWants(level),
+    ...sides.flatMap((side) => [...planeWants(level, side), ...layoutWants(level, side)]),
+    punchWant,
+  ];
+  return all.filter(({ rule }) => rule === 'C7' || within(level.stages ?? wholeJob, stageOfCheck[rule]));
+};
+
+/** The stage in which each check is made. The walk with the punch list ends any of them. */
+const stageOfCheck: Readonly<Record<Exclude<CheckRuleId, 'C7'>, Stage>> = {
+  C1: 'ground',
+  C2: 'ridge',
+  C3: 'ridge',
+  C4: 'hold',
+  C5: 'stack',
+  C6: 'stack',
+};
 
 const weightOf = (id: CheckRuleId): number => checkRules.find((rule) => rule.id === id)?.weight ?? 0;
 const always = (): boolean => true;
@@ -213,9 +227,10 @@ const punchWant: Want = {
 
 /** Cheap to ask after every event: while a member is missing nobody has to look at every joint. */
 const membersUp = ({ level, site }: Standing): boolean => {
+  if (level.stages) return requiredFor(level, site).members.every((id) => site.members[id] !== undefined);
   const { upper } = methodsOf(level, site.agreed);
   const known = required.get(level) ?? { collars: undefined, straps: undefined };
-  const members = known[upper] ?? requiredFor(level, site.agreed).members;
+  const members = known[upper] ?? requiredFor(level, site).members;
   required.set(level, { ...known, [upper]: members });
   return members.every((id) => site.members[id] !== undefined);
 };
