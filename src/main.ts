@@ -10,7 +10,7 @@ import './panels/screens.css';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { parseLevel } from './content/readLevel';
 import { complaintLine } from './content/complaint';
-import type { Level } from './core/level/level';
+import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
 import { deskOf, enter, startRun, type Desk } from './panels/desk';
@@ -100,8 +100,7 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   if (asked !== null && !level) return;
   if (level) desk.level.value = level;
   if (screen === 'site' && level) {
-    const mode =
-      (['list', 'nudge', 'own', 'check-off'] as const).find((one) => one === query.get('mode')) ?? 'own';
+    const mode = modesOf(level).find((one) => one === query.get('mode')) ?? 'own';
     await startRun(desk, level, mode);
   } else if (screen === 'talk' && level) desk.screen.value = 'talk';
   else if (asked === null && screen === null) {

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { murmur3 } from '../core/level/draw';
-import type { Mode } from '../core/level/mode';
+import { modes, type Mode } from '../core/level/mode';
 import type { Read } from './complaint';
 import { readJson } from './readJson';
 import { readShape } from './shape';
@@ -18,7 +18,7 @@ const schema = z.strictObject({
   id: z.string().check(z.minLength(1), z.maxLength(80)),
   label: z.optional(z.string().check(z.maxLength(200))),
   levels: z.array(z.string().check(z.minLength(1), z.maxLength(80))).check(z.minLength(1), z.maxLength(40)),
-  mode: z.enum(['watch', 'list', 'nudge', 'own', 'check-off']),
+  mode: z.enum(modes),
 });
 
 /** An assignment file's text, or what is wrong with it. */

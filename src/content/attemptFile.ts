@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type { Action } from '../core/site/action';
 import type { Attempt } from '../core/site/attempt';
-import type { Mode } from '../core/level/mode';
+import { modes, type Mode } from '../core/level/mode';
 import type { Score } from '../core/score/score';
 import { rulesVersion } from '../core/order/version';
 import { actionSchema } from './actionSchema';
@@ -32,7 +32,7 @@ const schema = z.strictObject({
   format: z.literal('tack-and-true/attempt@1'),
   level: z.strictObject({ id: z.string(), digest: z.string() }),
   seed: z.int(),
-  mode: z.enum(['watch', 'list', 'nudge', 'own', 'check-off']),
+  mode: z.enum(modes),
   assignment: z.optional(z.string().check(z.maxLength(200))),
   learner: z.optional(z.string().check(z.maxLength(80))),
   rules: z.int(),

@@ -1,5 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { wholeJob, within } from '../core/level/stages';
 import { crewList } from '../core/order/crew/crewList';
+import { stageOf } from '../core/order/crew/task';
 import { openItems } from '../core/site/punch';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
@@ -22,7 +24,7 @@ export const CrewPanel = ({ desk, attempt }: { readonly desk: Desk; readonly att
   useEffect(() => showNow(host.current), [attempt.steps.length]);
   return (
     <section class="crew paper" ref={host} tabIndex={0} aria-label={words.ui.site.summary}>
-      {attempt.mode === 'list' ? (
+      {attempt.mode === 'list' || attempt.mode === 'watch' ? (
         <CrewRows desk={desk} attempt={attempt} />
       ) : (
         <Goal desk={desk} nudge={attempt.mode === 'nudge'} />
@@ -43,7 +45,8 @@ const showNow = (sheet: HTMLElement | null): void => {
 
 const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
   const words = wordsOf(desk);
-  const rows = crewList(attempt);
+  const range = attempt.level.stages ?? wholeJob;
+  const rows = crewList(attempt).filter(({ code }) => code === 'handOver' || within(range, stageOf[code]));
   const firstLater = rows.findIndex(({ state, closes }) => state === 'later' && closes.length > 0);
   return (
     <>

@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
-import { captionFor, standingCaption } from '../present/caption';
+import { isOver } from '../core/site/state';
+import { captionFor, standingCaption, type Caption } from '../present/caption';
+import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
 import { CaptionBar } from './captionBar';
 import { CrewPanel } from './crewPanel';
@@ -11,10 +13,11 @@ import { StageHost, type Found } from './stageHost';
 import { TopBar } from './topBar';
 import { ToolRail } from './toolRail';
 import { useKeys } from './useKeys';
-import { useRoom } from './useRoom';
+import { useRoom, type Room } from './useRoom';
 import { useSignal } from './useSignal';
 import { ViewTabs } from './viewTabs';
-import { follow, useWorking } from './working';
+import { follow, useWorking, type Working } from './working';
+import { WatchPanel } from './watchPanel';
 import { WorkPanel } from './workPanel';
 
 /** The site: tools, drawing, the work in hand, the crew list. */
@@ -23,8 +26,9 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const settings = useSignal(desk.settings);
   const keeps = useSignal(session.keeps);
   const words = wordsOf(desk);
-  const view = useSignal(desk.view);
-  const working = useWorking(desk, attempt);
+  const watching = attempt.mode === 'watch';
+  const own = useWorking(desk, attempt);
+  const working = watching ? { ...own, spots: [], spot: undefined } : own;
   const [last, setLast] = useState<Done>();
   const [at, setAt] = useState<Found>();
   const act = (action: Action): void => {
@@ -39,36 +43,75 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   };
   useKeys(desk, undo);
   const room = useRoom(settings.text);
-  const tagged = room.tag && view === 'overview' && canBeTagged(working.spot);
-  const said = last
+  const told = last
     ? captionFor(words, last, settings.units)
     : standingCaption(words, attempt, settings.units);
+  const said = watching ? byCrew(words, told) : told;
   return (
-    <div class={`site ${settings.hand} ${room.width} ${room.low ? 'low' : ''} ${room.broad ? 'broad' : ''}`}>
+    <div class={roomClass(settings.hand, room, watching)}>
       <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />
-      <ToolRail desk={desk} />
+      {!watching && <ToolRail desk={desk} />}
       <main class="view" aria-label={words.ui.site.work}>
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
         <CaptionBar words={words} caption={said} />
       </main>
-      <aside class="sheet">
-        <WorkPanel desk={desk} attempt={attempt} working={working} tagged={tagged} onAct={act} undo={undo} />
-        {tagged && working.spot && (
-          <MemberTag
-            key={working.tool}
-            desk={desk}
-            attempt={attempt}
-            spot={working.spot}
-            at={at}
-            onAct={act}
-          />
-        )}
-        <CrewPanel desk={desk} attempt={attempt} />
-      </aside>
+      <Sheet desk={desk} session={session} working={working} at={at} tag={room.tag} onAct={act} undo={undo} />
     </div>
   );
 };
+
+const roomClass = (hand: string, { width, low, broad }: Room, watching: boolean): string =>
+  ['site', hand, width, low && 'low', broad && 'broad', watching && 'watching'].filter(Boolean).join(' ');
+
+type SheetProps = {
+  readonly desk: Desk;
+  readonly session: Session;
+  readonly working: Working;
+  readonly at: Found | undefined;
+  /** Whether the drawing has room for a tag. */
+  readonly tag: boolean;
+  readonly onAct: (action: Action) => void;
+  readonly undo: () => void;
+};
+
+/** The work in hand, on the sheet or on a tag at its member, and the crew list. */
+const Sheet = ({ desk, session, working, at, tag, onAct, undo }: SheetProps) => {
+  const attempt = useSignal(session.attempt);
+  const view = useSignal(desk.view);
+  const tagged = tag && view === 'overview' && canBeTagged(working.spot);
+  return (
+    <aside class="sheet">
+      {attempt.mode === 'watch' && !isOver(attempt.site) ? (
+        <WatchPanel desk={desk} session={session} onAct={onAct} />
+      ) : (
+        <WorkPanel
+          desk={desk}
+          attempt={attempt}
+          working={working}
+          tagged={tagged}
+          onAct={onAct}
+          undo={undo}
+        />
+      )}
+      {tagged && working.spot && (
+        <MemberTag
+          key={working.tool}
+          desk={desk}
+          attempt={attempt}
+          spot={working.spot}
+          at={at}
+          onAct={onAct}
+        />
+      )}
+      <CrewPanel desk={desk} attempt={attempt} />
+    </aside>
+  );
+};
+
+/** Who is watched does it, not who looks on. */
+const byCrew = (words: Messages, caption: Caption): Caption =>
+  caption.who === words.ui.caption.you ? { ...caption, who: words.ui.caption.crew } : caption;
 
 /** What was done last: told in the words of the moment, so that it changes language with the rest. */
 type Done = { readonly action: Action; readonly outcome: Decision };

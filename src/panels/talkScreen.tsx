@@ -1,6 +1,9 @@
 import { useState } from 'preact/hooks';
 import { roofOf } from '../core/level/layout';
-import type { Level } from '../core/level/level';
+import { modesOf, type Level } from '../core/level/level';
+import { before, beyond, wholeJob, within, type Stage } from '../core/level/stages';
+import { tasksOn } from '../core/order/crew/planner';
+import { stageOf } from '../core/order/crew/task';
 import type { Mode } from '../core/level/mode';
 import type { Messages } from '../present/words/messages';
 import { pick } from '../present/words/spotNames';
@@ -9,8 +12,6 @@ import { Measure } from './measure';
 import { Radios } from './radios';
 import { LanguageButton } from './topBar';
 import { useSignal } from './useSignal';
-
-const modes: readonly Mode[] = ['list', 'nudge', 'own', 'check-off'];
 
 /** The talk at the tailgate: the plan in numbers, how it may be built, and what can hurt, before anybody starts. */
 export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
@@ -36,6 +37,12 @@ export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly leve
         ))}
         <div class="talk" style="margin-top:14px">
           <section class="paper">
+            {level.stages && (
+              <>
+                <PartOfJob words={words} level={level} />
+                <hr style="margin:18px 0" />
+              </>
+            )}
             <Cautions words={words} level={level} />
             <hr style="margin:18px 0" />
             <Ways desk={desk} level={level} />
@@ -48,6 +55,29 @@ export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly leve
         </div>
       </main>
     </div>
+  );
+};
+
+/** Whose work is what, where a level is part of a job. */
+const PartOfJob = ({ words, level }: { readonly words: Messages; readonly level: Level }) => {
+  const range = level.stages ?? wholeJob;
+  const rows: readonly (readonly [string, (stage: Stage) => boolean])[] = [
+    [words.ui.talk.found, (stage) => before(range, stage)],
+    [words.ui.talk.yours, (stage) => within(range, stage)],
+    [words.ui.talk.after, (stage) => beyond(range, stage)],
+  ];
+  return (
+    <dl class="parts">
+      {rows.map(([name, holds]) => {
+        const tasks = tasksOn(level).filter((code) => holds(stageOf[code]));
+        return tasks.length === 0 ? null : (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{tasks.map((code) => words.tasks[code]).join(' · ')}</dd>
+          </div>
+        );
+      })}
+    </dl>
   );
 };
 
@@ -67,7 +97,8 @@ const Cautions = ({ words, level }: { readonly words: Messages; readonly level: 
 
 const Beginning = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
   const words = wordsOf(desk);
-  const [mode, setMode] = useState<Mode>('list');
+  const modes = modesOf(level);
+  const [mode, setMode] = useState<Mode>(modes.find((one) => one === 'list') ?? modes[0] ?? 'own');
   return (
     <>
       <h2>{words.ui.talk.mode}</h2>

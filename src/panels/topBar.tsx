@@ -15,6 +15,7 @@ type Props = {
 export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
   const words = wordsOf(desk);
   const { lang } = useSignal(desk.settings);
+  const minutes = attempt.site.minutes - (attempt.found?.site.minutes ?? 0);
   return (
     <header class="top">
       <button
@@ -32,7 +33,7 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
       <h1 class="job" style="font-size:0.9375rem">
         {attempt.level.title[lang]}
         <span class="under tn">
-          {attempt.site.minutes} {words.ui.site.minutes(attempt.site.minutes)}
+          {minutes} {words.ui.site.minutes(minutes)}
         </span>
       </h1>
       <span class="grow" />
@@ -44,7 +45,7 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
       <span class="said hide-small wide">{pick(words.ui.mode, attempt.mode)}</span>
       <span class="bar hide-small wide" />
       <span class="said tn hide-small">
-        <b>{attempt.site.minutes}</b> {words.ui.site.minutes(attempt.site.minutes)}
+        <b>{minutes}</b> {words.ui.site.minutes(minutes)}
       </span>
       {attempt.mode !== 'check-off' && !isOver(attempt.site) && (
         <button type="button" class="btn small undo" id="undo" onClick={undo}>

@@ -100,8 +100,8 @@ const labelOf = (action: Action): string => {
 };
 
 /** The line that stands when a page opens on a run. */
-export const standingCaption = (words: Messages, { steps, site }: Attempt, units: Units): Caption => {
-  const last = steps[steps.length - 1];
+export const standingCaption = (words: Messages, { steps, site, found }: Attempt, units: Units): Caption => {
+  const last = steps.length > (found?.steps ?? 0) ? steps[steps.length - 1] : undefined;
   if (site.down !== undefined) return fellCaption(words, site.down);
   if (site.handedOver) return { who: words.ui.caption.crew, text: words.ui.site.handed, tone: 'plain' };
   return last

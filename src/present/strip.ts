@@ -41,7 +41,8 @@ export const stripOf = (attempt: Attempt): readonly Shot[] => {
     return i >= last - 1 || next === undefined || change(now.site, next.site) >= leastChange;
   });
   while (moments.length > mostShots) moments = withoutLeast(moments);
-  return moments.map(({ steps, site, stands }) => ({ steps, minutes: site.minutes, stands }));
+  const crews = attempt.found?.site.minutes ?? 0;
+  return moments.map(({ steps, site, stands }) => ({ steps, minutes: site.minutes - crews, stands }));
 };
 
 type Moment = { readonly steps: number; readonly site: SiteState; readonly stands: Stands };

@@ -4,12 +4,11 @@ import { attemptFile, attemptText } from '../content/attemptFile';
 import type { HandName } from '../core/hands/hand';
 import { hands, play } from '../core/hands/play';
 import { scoreOf } from '../core/score/scored';
-import type { Mode } from '../core/level/mode';
+import { modes, type Mode } from '../core/level/mode';
 import { loadLevel } from './levelFiles';
 import { refuseInput } from './readFile';
 import type { Verb } from './verbs';
 
-const modes: readonly Mode[] = ['watch', 'list', 'nudge', 'own', 'check-off'];
 const usage = 'tt play: play LEVEL --hand NAME [--seed N] [--mode MODE] [--out ATTEMPT.json]';
 
 type Asked = {

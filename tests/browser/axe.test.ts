@@ -22,6 +22,8 @@ describe.each(['day', 'night'] as const)('by %s', (theme) => {
   it.each<[string, string, number, 'start' | 'talk' | 'site' | 'debrief' | undefined]>([
     ['jobs', '', 0, undefined],
     ['tailgate talk', 'level=garden-hut&screen=talk', 0, undefined],
+    ['talk before a part of a job', 'level=sail-loft&screen=talk', 0, undefined],
+    ['the crew watched', 'level=garden-hut&seed=7&screen=site&mode=watch', 0, undefined],
     ['site at the start', site, 0, undefined],
     ['site in the middle', site, 150, undefined],
     ['debrief', site, acts.length, 'debrief'],

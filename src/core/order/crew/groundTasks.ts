@@ -162,7 +162,7 @@ const tieWalls: Task = {
   code: 'tieWalls',
   serves: ['O2'],
   closes: [],
-  applies: (_methods, { seen }) => seen.level.plan.joists !== false,
+  applies: (_methods, { plan }) => plan.joists !== false,
   waits: ({ methods }) => (methods.ties === 'byPair' ? [wait('proveEnds', 'way')] : []),
   acts: (view) => {
     const pairs = view.methods.ties === 'byPair';

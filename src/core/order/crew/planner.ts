@@ -2,12 +2,14 @@ import { isOver } from '../../site/state';
 import { beyond, wholeJob } from '../../level/stages';
 import { sides } from '../../roof/side';
 import { rafterId } from '../../site/ids';
+import type { Level } from '../../level/level';
 import type { Attempt } from '../../site/attempt';
+import { methodsOf } from '../../site/required';
 import { groundTasks } from './groundTasks';
 import { setUp } from './pairs';
 import { ridgeTasks } from './ridgeTasks';
 import { stackTasks } from './stackTasks';
-import { stageOf, type Task, type Wait } from './task';
+import { stageOf, type Task, type Wait, type WorkCode } from './task';
 import { topTasks } from './topTasks';
 import { held, stands, viewOf, type Manner, type PlannedAction, type View } from './view';
 
@@ -36,9 +38,18 @@ export const jobsOf = (view: View): readonly Standing[] => {
 };
 
 /** Part of the way this crew builds, and not for others to do after it has handed over. */
-const isPartOf = (view: View, { code, applies }: Task): boolean =>
-  (code === 'handOver' || !beyond(view.seen.level.stages ?? wholeJob, stageOf[code])) &&
-  (applies === undefined || applies(view.methods, view));
+const isPartOf = ({ seen: { level }, methods }: View, { code, applies }: Task): boolean =>
+  (code === 'handOver' || !beyond(level.stages ?? wholeJob, stageOf[code])) &&
+  (applies === undefined || applies(methods, level));
+
+/** Whatever the usual way of a level has on its list, those before and after the learner's part as well. */
+export const tasksOn = (level: Level): readonly WorkCode[] => {
+  const methods = methodsOf(level, {});
+  const codes = allTasks
+    .filter(({ applies }) => applies === undefined || applies(methods, level))
+    .map(({ code }) => code);
+  return [...new Set(codes)].filter((code) => code !== 'handOver');
+};
 
 /** One good next step: the act, the job it belongs to, and the rules it serves or closes. */
 export type PlannedStep = {

@@ -1,3 +1,4 @@
+import type { Level } from '../../level/level';
 import type { Stage } from '../../level/stages';
 import type { Side } from '../../roof/side';
 import type { Methods } from '../../level/method';
@@ -10,7 +11,7 @@ export type Task = {
   /** Set where a job is done once on each side. */
   readonly side?: Side;
   /** Absent: always part of the job. */
-  readonly applies?: (methods: Methods, view: View) => boolean;
+  readonly applies?: (methods: Methods, level: Level) => boolean;
   readonly waits: (view: View) => readonly Wait[];
   /** What is left, first things first; nothing left means done. */
   readonly acts: (view: View) => readonly PlannedAction[];
@@ -55,8 +56,10 @@ export const wait = (on: TaskCode, why: Wait['why'], side?: Side): Wait => ({
   ...(side === undefined ? {} : { side }),
 });
 
+export type WorkCode = Exclude<TaskCode, 'handOver'>;
+
 /** The stage of the job each task belongs to. Handing over ends any of them. */
-export const stageOf: Readonly<Record<Exclude<TaskCode, 'handOver'>, Stage>> = {
+export const stageOf: Readonly<Record<WorkCode, Stage>> = {
   agree: 'ground',
   braceWalls: 'ground',
   proveWalls: 'ground',

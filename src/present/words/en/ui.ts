@@ -23,6 +23,9 @@ export const ui = {
     begin: 'Start the job',
     back: 'Back to jobs',
     seed: 'Site number',
+    found: 'Done before you came',
+    yours: 'Your part',
+    after: 'Others go on with',
     figures: {
       run: 'Run',
       ridgeTop: 'Ridge top above the plates',
@@ -48,7 +51,21 @@ export const ui = {
     nudge: 'You see the goal and the open checks.',
     own: 'Nothing is shown. Undo is free.',
     'check-off': 'Graded. Work is undone as on site.',
+    watch: 'The crew does it step by step and says why.',
   } as Record<string, string>,
+  watch: {
+    title: 'Next step',
+    reads: 'Read it',
+    next: 'Show this step',
+    job: 'Show the whole job',
+    why: 'Why now',
+    closes: 'Too late after this',
+    plain: {
+      agree: 'A crew builds one roof only if it has said how.',
+      lookOver: 'A bad board costs a minute on the pile and an hour in the roof.',
+      setPosts: 'Posts carry the ridge while the nails do not.',
+    } as Record<string, string>,
+  },
   site: {
     minutes: (n: number): string => (n === 1 ? 'crew-minute' : 'crew-minutes'),
     undo: 'Undo',

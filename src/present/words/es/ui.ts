@@ -23,6 +23,9 @@ export const ui: typeof en = {
     begin: 'Empezar la obra',
     back: 'Volver a las obras',
     seed: 'Número de obra',
+    found: 'Hecho antes de que usted llegara',
+    yours: 'Su parte',
+    after: 'Otros siguen con',
     figures: {
       run: 'Medio claro',
       ridgeTop: 'Alto de la cumbrera sobre las soleras',
@@ -48,6 +51,20 @@ export const ui: typeof en = {
     nudge: 'Usted ve la meta y las pruebas abiertas.',
     own: 'No se muestra nada. Deshacer es libre.',
     'check-off': 'Con nota. Se deshace como en la obra.',
+    watch: 'El equipo lo hace paso a paso y dice por qué.',
+  },
+  watch: {
+    title: 'El paso que sigue',
+    reads: 'Leerlo',
+    next: 'Ver este paso',
+    job: 'Ver toda la tarea',
+    why: 'Por qué ahora',
+    closes: 'Después de esto ya es tarde',
+    plain: {
+      agree: 'Un equipo hace un solo techo si antes dijo cómo.',
+      lookOver: 'Una tabla mala cuesta un minuto en la pila y una hora en el techo.',
+      setPosts: 'Los puntales cargan la cumbrera mientras los clavos no.',
+    },
   },
   site: {
     minutes: (n) => (n === 1 ? 'minuto de equipo' : 'minutos de equipo'),
