@@ -9,6 +9,7 @@ import { heldName, jointName, memberName } from '../present/words/names';
 import { lineAndHair } from '../present/words/numbers';
 import { checkRules } from '../core/order/rules';
 import { wordsOf, type Desk } from './desk';
+import { LeadSays } from './leadSays';
 import { Measure } from './measure';
 import { RowMark } from './toolIcons';
 import { useSignal } from './useSignal';
@@ -24,6 +25,7 @@ export const CrewPanel = ({ desk, attempt }: { readonly desk: Desk; readonly att
   useEffect(() => showNow(host.current), [attempt.steps.length]);
   return (
     <section class="crew paper" ref={host} tabIndex={0} aria-label={words.ui.site.summary}>
+      <LeadSays desk={desk} attempt={attempt} />
       {attempt.mode === 'list' || attempt.mode === 'watch' ? (
         <CrewRows desk={desk} attempt={attempt} />
       ) : (

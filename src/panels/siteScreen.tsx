@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
 import { isOver } from '../core/site/state';
-import { captionFor, standingCaption, type Caption } from '../present/caption';
+import { captionFor, promptCaption, standingCaption, type Caption } from '../present/caption';
 import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
 import { CaptionBar } from './captionBar';
@@ -46,7 +46,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const told = last
     ? captionFor(words, last, settings.units)
     : standingCaption(words, attempt, settings.units);
-  const said = watching ? byCrew(words, told) : told;
+  const said = watching ? byCrew(words, told) : (promptCaption(words, attempt) ?? told);
   return (
     <div class={roomClass(settings.hand, room, watching)}>
       <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />

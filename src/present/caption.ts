@@ -1,3 +1,4 @@
+import { promptsOf } from '../core/order/judged';
 import type { Action } from '../core/site/action';
 import type { Attempt, Decision } from '../core/site/attempt';
 import { heldName, jointName, memberName } from './words/names';
@@ -23,6 +24,15 @@ export const captionFor = (
   if (outcome.events.some((event) => event.type === 'slipped'))
     return { who: words.ui.caption.crew, text: words.ui.caption.slipped, tone: 'no' };
   return { who: words.ui.caption.you, text: doneText(words, action, units), tone: 'plain' };
+};
+
+/** What the lead says of work that came too early, at the step at which it is said. */
+export const promptCaption = (words: Messages, attempt: Attempt): Caption | undefined => {
+  const said = promptsOf(attempt).at(-1);
+  if (said?.prompted !== attempt.steps.length - 1) return undefined;
+  const { early, lead } = words.ui.caption;
+  const rule = words.rules[said.rule];
+  return { who: lead, text: `${early(rule?.name ?? said.rule)} ${rule?.why ?? ''}`, tone: 'plain' };
 };
 
 const fellCaption = ({ ui }: Messages, why: string): Caption => ({

@@ -3,7 +3,8 @@ import type { Level } from '../../src/core/level/level';
 import type { Action } from '../../src/core/site/action';
 import { orderRules } from '../../src/core/order/rules';
 import { fewestToMove } from '../../src/core/order/fewest';
-import { judgeOrder } from '../../src/core/order/judged';
+import { judgeOrder, promptsOf } from '../../src/core/order/judged';
+import type { Mode } from '../../src/core/level/mode';
 import { levelOf, trueLevel } from '../site/levels';
 import { brokenOf, broughtForward, cleanActs, lostOf, putOff, told, type, usual } from './story';
 
@@ -102,24 +103,35 @@ describe('order', () => {
 describe('a slip that is put right', () => {
   const early = slips.find(([rule]) => rule === 'O5')?.[1] ?? [];
   const at = early.findIndex(type('nailOff', /"ridge:rafter\.street\.1"/)) + 1;
-  const drawn = (
+  const look = early.find(type('read', /"width\.A"/)) as Action;
+  const mendedAfter = (between: readonly Action[]): readonly Action[] =>
     [
       ...early.slice(0, at),
-      { type: 'draw', joint: 'ridge:rafter.street.1', nails: 2 },
-      { type: 'tack', joint: 'ridge:rafter.street.1', nails: 2 },
+      ...between,
+      { type: 'draw', joint: 'ridge:rafter.street.1', nails: 2 } as const,
+      { type: 'tack', joint: 'ridge:rafter.street.1', nails: 2 } as const,
       ...early.slice(at),
-      { type: 'nailOff', joint: 'ridge:rafter.street.1' },
-    ] as readonly Action[]
-  ).filter((act) => act.type !== 'handOver');
+      { type: 'nailOff', joint: 'ridge:rafter.street.1' } as const,
+    ].filter((act) => act.type !== 'handOver');
 
+  // Before the lead said anything 0.4, after it 0.7; in the graded ways the lead says nothing.
   it.each([
     ['own', 0.4],
     ['check-off', 0.4],
     ['list', 0.7],
     ['nudge', 0.7],
-  ] as const)('costs a part in mode %s', (mode, share) => {
-    expect(lostOf(told(hut, drawn, { mode }))).toMatchObject({ O5: share });
+  ] as const)('costs a part in mode %s, when a reading came first', (mode, share) => {
+    const attempt = told(hut, mendedAfter([look]), { mode });
+    expect(attempt.steps[at]?.outcome.ok).toBe(true);
+    expect(lostOf(attempt)).toMatchObject({ O5: share });
   });
+
+  it.each(['own', 'check-off', 'list', 'nudge'] as const)(
+    'costs less in mode %s, when seen at once',
+    (mode) => {
+      expect(lostOf(told(hut, mendedAfter([]), { mode }))).toMatchObject({ O5: 0.4 });
+    },
+  );
 
   it('costs nothing in order when it is taken back in practice, though its minutes stay', () => {
     const step = early.findIndex(type('nailOff', /"ridge:rafter\.street\.1"/));
@@ -130,6 +142,31 @@ describe('a slip that is put right', () => {
     );
     expect(lostOf(undone)).toMatchObject({ O5: 0 });
     expect(undone.steps[step]?.undone).toBe(true);
+  });
+});
+
+describe('what the lead says', () => {
+  const [, early = []] = slips.find(([rule]) => rule === 'O1') ?? [];
+  const ridge = early.findIndex(type('place', /"ridge"/));
+  const saidBy = (acts: readonly Action[], mode: Mode) =>
+    promptsOf(told(hut, acts, { mode })).map(({ rule, prompted }) => [rule, prompted]);
+
+  it('waits for the next reading or the next nail in full, and is said once', () => {
+    const next = early.findIndex(({ type }, i) => i > ridge && (type === 'read' || type === 'nailOff'));
+    expect(saidBy(early.slice(0, next), 'list')).toEqual([]);
+    expect(saidBy(early.slice(0, next + 1), 'list')).toEqual([['O1', next]]);
+    expect(saidBy(early.slice(0, next + 20), 'nudge')).toEqual([['O1', next]]);
+  });
+
+  it.each(['watch', 'own', 'check-off'] as const)('is nothing in mode %s', (mode) => {
+    expect(saidBy(early, mode)).toEqual([]);
+  });
+
+  it('is one thing at a time, the costliest first', () => {
+    const both = putOff(early, type('brace', /along/), type('tack', /heel:rafter\.street\.2"/));
+    const said = saidBy(both, 'list');
+    expect(said.map(([rule]) => rule)).toEqual(['O1', 'O7']);
+    expect(new Set(said.map(([, step]) => step)).size).toBe(said.length);
   });
 });
 

@@ -18,6 +18,8 @@ export type Verdict = {
   /** The step that came too early. */
   readonly step: number | undefined;
   readonly fact: Fact | undefined;
+  /** The step at which the lead said so, in the modes that prompt. */
+  readonly prompted?: number;
 };
 
 type Open = {
@@ -25,13 +27,17 @@ type Open = {
   readonly instance: string;
   readonly broken: { readonly step: number; readonly facts: readonly Fact[] } | undefined;
   readonly mended: boolean;
+  readonly prompted: number | undefined;
 };
 
 /** What was given up when a rule was broken and then put right. */
 const lostWhen = { left: 1, prompted: 0.7, unprompted: 0.4 } as const;
 
-/** Modes in which the crew says something at the next check. */
+/** Modes in which the lead says something at the next check or point of no return. */
 const prompting: readonly Mode[] = ['list', 'nudge'];
+
+/** What cannot be taken back without drawn nails, or at all. */
+const noWayBack: readonly SiteEvent['type'][] = ['nailed', 'unhooked', 'takenOut'];
 
 export const jobOf = ({ level, site }: Pick<Attempt, 'level' | 'site'>): Job => ({
   level,
@@ -51,7 +57,7 @@ export const judgeOrder = (attempt: Attempt): readonly Verdict[] => {
   const open = new Map<string, Open>();
   const own = attempt.found?.steps ?? 0;
   let site: SiteState = initialSite;
-  attempt.steps.forEach(({ outcome, undone }, step) => {
+  attempt.steps.forEach(({ action, outcome, undone }, step) => {
     if (!outcome.ok || undone) return;
     for (const event of outcome.events) {
       const fact = factOf(event);
@@ -60,8 +66,18 @@ export const judgeOrder = (attempt: Attempt): readonly Verdict[] => {
       site = evolve(site, event);
       noteTakenBack(open, { event, facts: factsOf({ ...attempt, site }) });
     }
+    const pause = action.type === 'read' || outcome.events.some(({ type }) => noWayBack.includes(type));
+    if (pause && prompting.includes(attempt.mode)) promptOne(open, step);
   });
-  return [...open.values()].map((so) => verdictOf(so, attempt.mode));
+  return [...open.values()].map(verdictOf);
+};
+
+/** One prompt at a time, the costliest first, and each mistake once. What was broken this very step waits. */
+const promptOne = (open: Map<string, Open>, step: number): void => {
+  const [first] = [...open]
+    .filter(([, so]) => so.broken && so.broken.step < step && !so.mended && so.prompted === undefined)
+    .sort(([, a], [, b]) => b.rule.rework - a.rule.rework);
+  if (first) open.set(first[0], { ...first[1], prompted: step });
 };
 
 type Bench = {
@@ -78,7 +94,7 @@ const judgeFact = (
     const instance = rule.after(fact, job);
     if (instance === undefined) continue;
     const key = `${rule.id} ${instance}`;
-    const so = open.get(key) ?? { rule, instance, broken: undefined, mended: false };
+    const so = open.get(key) ?? { rule, instance, broken: undefined, mended: false, prompted: undefined };
     open.set(
       key,
       isSo(rule, instance, job)
@@ -104,13 +120,22 @@ const noteTakenBack = (
   }
 };
 
-const verdictOf = ({ rule, instance, broken, mended }: Open, mode: Mode): Verdict => {
-  const mendedAs = prompting.includes(mode) ? lostWhen.prompted : lostWhen.unprompted;
+const verdictOf = ({ rule, instance, broken, mended, prompted }: Open): Verdict => {
+  const mendedAs = prompted === undefined ? lostWhen.unprompted : lostWhen.prompted;
   return {
     rule: rule.id,
     instance,
     lost: broken === undefined ? 0 : mended ? mendedAs : lostWhen.left,
     step: broken?.step,
     fact: broken?.facts[0],
+    ...(prompted === undefined ? {} : { prompted }),
   };
 };
+
+/** What the lead said and what still stands as it was, latest last. */
+export const promptsOf = (attempt: Attempt): readonly Verdict[] =>
+  prompting.includes(attempt.mode)
+    ? judgeOrder(attempt)
+        .filter(({ prompted, lost }) => prompted !== undefined && lost === lostWhen.left)
+        .sort((a, b) => (a.prompted ?? 0) - (b.prompted ?? 0))
+    : [];

@@ -72,6 +72,7 @@ export const ui = {
     words: 'Words',
     settings: 'Settings',
     list: 'Crew list',
+    leadSays: 'The lead says',
     goal: 'The goal',
     goalSays:
       'One straight, level ridge. Every rafter on its mark and in plane, nailed in full. Nothing on tacks at the end.',
@@ -229,6 +230,7 @@ export const ui = {
     nailed: (name: string) => `${name} nailed off.`,
     placed: (name: string) => `${name} up.`,
     stopped: 'Stopped.',
+    early: (rule: string) => `Out of order: ${rule}.`,
     slipped: 'Nails gave. Look at the joints.',
     you: 'You',
     crew: 'Crew',

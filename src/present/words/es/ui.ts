@@ -72,6 +72,7 @@ export const ui: typeof en = {
     words: 'Palabras',
     settings: 'Ajustes',
     list: 'Lista del equipo',
+    leadSays: 'Dice el jefe',
     goal: 'La meta',
     goalSays:
       'Una cumbrera recta y a nivel. Cada cabio en su marca y en el plano, bien clavado. Nada punteado al final.',
@@ -225,6 +226,7 @@ export const ui: typeof en = {
     nailed: (name) => `${name}: clavado.`,
     placed: (name) => `${name}: puesto.`,
     stopped: 'Alto.',
+    early: (rule) => `Fuera de orden: ${rule}.`,
     slipped: 'Cedieron clavos. Mire las uniones.',
     you: 'Usted',
     crew: 'Equipo',
