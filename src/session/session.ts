@@ -2,7 +2,7 @@ import { isOver } from '../core/site/state';
 import { signal, type Signal } from '@preact/signals-core';
 import { levelDigest } from '../content/canonical';
 import { rulesVersion } from '../core/order/version';
-import { scoreOf } from '../core/score/scored';
+import { doneAndSound, scoreOf, toStandard } from '../core/score/scored';
 import type { Level } from '../core/level/level';
 import type { Action } from '../core/site/action';
 import type { Attempt, Decision } from '../core/site/attempt';
@@ -62,7 +62,7 @@ export class Session {
   }
 
   private finish(): void {
-    this.head = { ...this.head, state: 'done', total: scoreOf(this.attempt.value).total };
+    this.head = { ...this.head, state: 'done', ended: Date.now(), ...cameTo(this.attempt.value) };
     this.keep(() => this.store.putRun(this.head));
   }
 
@@ -72,6 +72,13 @@ export class Session {
     });
   }
 }
+
+/** What a run came to, as its head keeps it. A part of a job is short: it counts as framed when it is done to standard. */
+const cameTo = (attempt: Attempt): Pick<RunHead, 'total' | 'framed' | 'pass'> => {
+  const score = scoreOf(attempt);
+  const enough = attempt.level.stages ? toStandard(score) : doneAndSound(score);
+  return { total: score.total, framed: attempt.site.handedOver && enough, pass: score.pass };
+};
 
 /** A fresh run, its head kept before its first act. `actions` begins it somewhere: a practice branch. */
 export const beginRun = async (
@@ -90,6 +97,7 @@ export const beginRun = async (
     mode,
     state: 'open',
     order,
+    ...(actions.length > 0 ? { branch: true as const } : {}),
   };
   const session = new Session(store, head, replay({ level, seed, mode }, actions));
   const kept = await keepAll(store, head, actions);

@@ -12,7 +12,14 @@ export type RunHead = {
   readonly state: 'open' | 'done';
   /** Rises with every run begun: the newest has the highest. */
   readonly order: number;
+  /** Begun from the middle of another run. */
+  readonly branch?: true;
   readonly total?: number;
+  /** When it was handed over or came down, milliseconds since 1970. */
+  readonly ended?: number;
+  /** Done and sound; a part of a job also to standard. */
+  readonly framed?: boolean;
+  readonly pass?: boolean;
 };
 
 /** Where runs and settings are kept. Every call may fail: the device may be full, or may refuse. */

@@ -138,15 +138,19 @@ const spentIn = ({ outcome }: Step): number =>
 
 const parOf = ({ level, site }: Attempt): number => level.par[methodsOf(level, site.agreed).hang] ?? 0;
 
-const passes = (
-  { mode }: Attempt,
-  { total, parts, done, sound, cap }: Omit<Score, 'pass' | 'findings'>,
-): boolean =>
-  mode === 'check-off' &&
+type Measured = Omit<Score, 'pass' | 'findings'>;
+
+const passes = ({ mode }: Attempt, score: Measured): boolean => mode === 'check-off' && toStandard(score);
+
+/** All that had to be done was done, and nailed. */
+export const doneAndSound = ({ done, sound }: Measured): boolean => sound && done >= passLine.done;
+
+/** Good enough to pass, in whatever mode. */
+export const toStandard = (score: Measured): boolean => doneAndSound(score) && reachesBars(score);
+
+const reachesBars = ({ total, parts, cap }: Measured): boolean =>
   cap === undefined &&
-  sound &&
   total >= passLine.total &&
-  done >= passLine.done &&
   (parts.order ?? 1) >= passLine.order &&
   (parts.checks ?? 0) >= passLine.checks &&
   (parts.fit ?? 0) >= passLine.fit &&
