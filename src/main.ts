@@ -7,6 +7,7 @@ import './panels/picker.css';
 import './panels/tag.css';
 import './panels/rooms.css';
 import './panels/screens.css';
+import './panels/recall.css';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { parseLevel } from './content/readLevel';
 import { complaintLine } from './content/complaint';

@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
 import { readShape } from './shape';
 
+const looks = z.array(z.int().check(z.gte(1), z.lte(3650))).check(z.minLength(1), z.maxLength(8));
+
 const schema = z.strictObject({
   lang: z.enum(['en', 'es']),
   theme: z.enum(['day', 'night']),
@@ -8,10 +10,21 @@ const schema = z.strictObject({
   hand: z.enum(['left', 'right']),
   text: z.enum(['100', '150', '200']),
   keys: z.boolean(),
+  /** Days from one look at a job to the next, where they are not the usual ones. */
+  looks: z.optional(looks),
 });
 
 /** How somebody likes to work. Kept on the device, never asked for twice. */
 export type Settings = z.infer<typeof schema>;
+
+/** Days as somebody typed them, with commas between; undefined when they cannot be used. */
+export const readLooks = (typed: string): readonly number[] | undefined => {
+  const read = readShape(
+    looks,
+    typed.split(',').map((part) => (part.trim() === '' ? NaN : Number(part))),
+  );
+  return read.ok ? read.value : undefined;
+};
 
 /** Settings from whatever was kept; undefined when it cannot be used. */
 export const readSettings = (kept: unknown): Settings | undefined => {

@@ -5,6 +5,7 @@ import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
 import type { Tool } from '../present/offers/toolset';
+import { day, isReturn } from '../session/jobState';
 import { beginRun, type Session } from '../session/session';
 import { saveSettings, type Settings } from '../session/settings';
 import type { RunHead, Store } from '../session/store';
@@ -28,6 +29,8 @@ export type Desk = {
   readonly view: Signal<StageView>;
   readonly corner: Signal<StageCorner>;
   readonly seed: Signal<number>;
+  /** Which five jobs to ask for before the talk; undefined when nothing is asked. */
+  readonly recall: Signal<number | undefined>;
 };
 
 export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'store' | 'drawings'> & {
@@ -52,6 +55,7 @@ export const deskOf = ({ levels, troubles, store, drawings, settings, heads, see
   view: signal<StageView>('overview'),
   corner: signal<StageCorner>('street'),
   seed: signal(seed),
+  recall: signal<number | undefined>(undefined),
 });
 
 export const wordsOf = ({ settings }: Pick<Desk, 'settings'>): Messages => catalogues[settings.value.lang];
@@ -61,9 +65,35 @@ export const change = (desk: Desk, part: Partial<Settings>): void => {
   void saveSettings(desk.store, desk.settings.value);
 };
 
+/** Goes to the talk about a job. Who comes back to it after a day is asked for its order first, once a day. */
+export const openJob = async (desk: Desk, level: Level, now: number = Date.now()): Promise<void> => {
+  const key = `asked ${level.id}`;
+  const asked = await desk.store.get(key).catch(() => undefined);
+  const due = isReturn(runsOf(desk, level), typeof asked === 'number' ? asked : undefined, now);
+  if (due) await desk.store.put(key, now).catch(() => undefined);
+  desk.recall.value = due ? Math.floor(now / day) : undefined;
+  desk.level.value = level;
+  desk.screen.value = 'talk';
+};
+
+export const runsOf = (desk: Desk, level: Level): readonly RunHead[] =>
+  desk.heads.value.filter((head) => head.level === level.id);
+
 /** Begins a fresh run and goes to the site. */
 export const startRun = async (desk: Desk, level: Level, mode: Mode): Promise<void> => {
-  await enter(desk, await beginRun(desk.store, { level, seed: desk.seed.value, mode }));
+  await enter(desk, await beginRun(desk.store, { level, seed: siteFor(desk, level, mode), mode }));
+};
+
+/** The site number: for a Check-off one that no earlier Check-off of the job on this device had. */
+const siteFor = (desk: Desk, level: Level, mode: Mode): number => {
+  const seed = desk.seed.value;
+  if (mode !== 'check-off') return seed;
+  const used = new Set(
+    runsOf(desk, level)
+      .filter((head) => head.mode === mode)
+      .map((head) => head.seed),
+  );
+  return Array.from({ length: used.size + 1 }, (_, i) => seed + i).find((one) => !used.has(one)) ?? seed;
 };
 
 /** A practice branch from a moment of the run: its acts so far, and on from there. */

@@ -1,5 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { readLooks } from '../content/settingsSchema';
+import { usualLooks } from '../session/jobState';
 import type { Settings } from '../session/settings';
 import { catalogues, type Messages } from '../present/words/messages';
 import { change, wordsOf, type Desk } from './desk';
@@ -50,21 +52,51 @@ const SettingsPanel = ({ desk }: { readonly desk: Desk }) => {
           <SettingRow desk={desk} row={row} key={row.key} />
         ))}
       </div>
+      <Looks desk={desk} />
       <Erase desk={desk} />
     </Sheet>
   );
 };
 
+/** When a job that is checked off is due again. What cannot be used is said, and the last good days stay. */
+const Looks = ({ desk }: { readonly desk: Desk }) => {
+  const { settings: names } = wordsOf(desk).ui;
+  const [bad, setBad] = useState(false);
+  const put = (typed: string): void => {
+    const looks = readLooks(typed);
+    setBad(!looks);
+    if (looks) change(desk, { looks: [...looks] });
+  };
+  return (
+    <label class="field">
+      <span class="label">{names.looks}</span>
+      <input
+        id="looks"
+        inputMode="numeric"
+        value={(desk.settings.value.looks ?? usualLooks).join(', ')}
+        aria-invalid={bad}
+        aria-describedby="looks-bad"
+        onChange={(event) => put(event.currentTarget.value)}
+      />
+      <span id="looks-bad" role="status" class="bad">
+        {bad ? names.looksBad : ''}
+      </span>
+    </label>
+  );
+};
+
+type Choice = Exclude<keyof Settings, 'looks'>;
+
 /** One setting: what it is called and what it may be. */
 type Row = {
-  readonly key: keyof Settings;
+  readonly key: Choice;
   readonly label: string;
-  readonly options: readonly (readonly [Settings[keyof Settings], string])[];
+  readonly options: readonly (readonly [Settings[Choice], string])[];
 };
 
 const settingRows = ({ ui }: Messages): readonly Row[] => {
   const names = ui.settings;
-  const row = (key: keyof Settings, label: string, ...options: Row['options']): Row => ({
+  const row = (key: Choice, label: string, ...options: Row['options']): Row => ({
     key,
     label,
     options,

@@ -1,7 +1,9 @@
 import type { Level } from '../core/level/level';
 import { lengthText } from '../present/words/numbers';
 import { framed } from '../present/framed';
-import { wordsOf, enter, type Desk } from './desk';
+import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
+import type { Messages } from '../present/words/messages';
+import { enter, openJob, runsOf, wordsOf, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
 import { resumeRun } from '../session/session';
@@ -62,17 +64,14 @@ const JobCard = ({ desk, level }: { readonly desk: Desk; readonly level: Level }
   const words = wordsOf(desk);
   const { lang, theme } = desk.settings.value;
   const { span, length, slope } = level.plan;
-  const own = desk.heads.value.filter((head) => head.level === level.id);
-  const state = own.some((head) => head.state === 'done') ? 'framed' : own.length > 0 ? 'open' : 'fresh';
-  const openJob = (): void => {
-    desk.level.value = level;
-    desk.screen.value = 'talk';
-  };
+  const looks = desk.settings.value.looks ?? usualLooks;
+  const standing = jobStanding(runsOf(desk, level), { now: Date.now(), looks });
+  const next = standingText(words, standing, lang);
   return (
     <li class="jobcard paper">
       <div class="tagline">
         <h2>{level.title[lang]}</h2>
-        <span class="state">{words.ui.start.state[state]}</span>
+        <span class={`state ${standing.state}`}>{words.ui.start.state[standing.state]}</span>
       </div>
       <Picture
         label={level.title[lang]}
@@ -89,9 +88,24 @@ const JobCard = ({ desk, level }: { readonly desk: Desk; readonly level: Level }
         )}
       </p>
       <p>{level.summary[lang]}</p>
-      <button type="button" class="btn main" data-level={level.id} onClick={openJob}>
+      {next && <p class="dim">{next}</p>}
+      <button type="button" class="btn main" data-level={level.id} onClick={() => void openJob(desk, level)}>
         {words.ui.start.open}
       </button>
     </li>
   );
+};
+
+/** What comes next by the calendar, and when. */
+const standingText = (
+  { ui: { start } }: Messages,
+  { state, lookAt, secondFrom }: JobStanding,
+  lang: string,
+): string | undefined => {
+  const date = (at: number): string =>
+    new Intl.DateTimeFormat(lang, { day: 'numeric', month: 'long' }).format(at);
+  if (lookAt !== undefined) return state === 'due' ? start.lookNow : start.lookAt(date(lookAt));
+  if (secondFrom === undefined) return undefined;
+  const time = new Intl.DateTimeFormat(lang, { weekday: 'long', hour: 'numeric', minute: '2-digit' });
+  return start.secondFrom(time.format(secondFrom));
 };

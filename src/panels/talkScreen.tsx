@@ -10,6 +10,7 @@ import { pick } from '../present/words/spotNames';
 import { startRun, wordsOf, type Desk } from './desk';
 import { Measure } from './measure';
 import { Radios } from './radios';
+import { RecallCard } from './recallCard';
 import { LanguageButton } from './topBar';
 import { useSignal } from './useSignal';
 
@@ -35,6 +36,7 @@ export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly leve
             {line[lang]}
           </p>
         ))}
+        <RecallCard desk={desk} level={level} key={level.id} />
         <div class="talk" style="margin-top:14px">
           <section class="paper">
             {level.stages && (
@@ -110,6 +112,7 @@ const Beginning = ({ desk, level }: { readonly desk: Desk; readonly level: Level
       />
       <p class="dim" style="margin:8px 0 0">
         {pick(words.ui.modeSays, mode)}
+        {mode === 'own' && level.stages ? ` ${words.ui.talk.show}` : ''}
       </p>
       <div class="go">
         <button type="button" class="btn main" id="begin" onClick={() => void startRun(desk, level, mode)}>

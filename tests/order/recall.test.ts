@@ -14,7 +14,7 @@ const ordersOf = <T>(things: readonly T[]): readonly (readonly T[])[] =>
         ordersOf(things.filter((one) => one !== first)).map((rest) => [first, ...rest]),
       );
 
-const told = ({ code, side = '' }: RecallStep): string => `${code}${side}`;
+const told = ({ code, side }: RecallStep): string => `${code} ${side ?? ''}`;
 
 describe.each(asked)('five jobs of %s to put in order', (id) => {
   const level = levelOf(id);
