@@ -6,36 +6,14 @@ import { fewestToMove } from '../../src/core/order/fewest';
 import { judgeOrder, promptsOf } from '../../src/core/order/judged';
 import type { Mode } from '../../src/core/level/mode';
 import { levelOf, trueLevel } from '../site/levels';
-import { brokenOf, broughtForward, cleanActs, lostOf, putOff, told, type, usual } from './story';
+import { brokenOf, cleanActs, lostOf, putOff, slipsOf, told, type, usual } from './story';
 
 const hut = trueLevel('garden-hut');
 /** The hut with a ridge of 26 ft: long enough to bow. */
 const longHut: Level = { ...hut, plan: { ...hut.plan, length: 312 as Level['plan']['length'] } };
 const clean = cleanActs(hut);
 
-const withoutChalk = (acts: readonly Action[]): readonly Action[] =>
-  acts.map((act) =>
-    act.type === 'place' && act.member.startsWith('collar') ? { ...act, at: 'mark' as const } : act,
-  );
-
-/** Each rule broken once, and by nothing else than the one act that came too early. */
-const slips: readonly (readonly [string, readonly Action[]])[] = [
-  ['O1', putOff(clean, type('brace', /wall/), type('place', /"ridge"/))],
-  ['O2', putOff(clean, type('setTie'), type('takeOut', /post/))],
-  ['O3', putOff(clean, type('mark'), type('place', /rafter\.street\.2"/))],
-  [
-    'O5',
-    broughtForward(
-      clean,
-      type('nailOff', /"ridge:rafter\.street\.1"/),
-      type('tack', /"ridge:rafter\.street\.1"/),
-    ),
-  ],
-  ['O7', putOff(clean, type('brace', /along/), type('tack', /heel:rafter\.street\.2"/))],
-  ['O8', putOff(clean, type('line', /string.*street/), type('nailOff', /"heel:rafter\.street/))],
-  ['O9', putOff(withoutChalk(clean), type('line', /chalk/), type('place', /collar/))],
-  ['O10', putOff(clean, type('nailOff', /collarEnd/), type('takeOut', /post/))],
-];
+const slips = slipsOf(clean);
 
 describe('order', () => {
   it('holds in a clean run, for every rule that applies to it', () => {

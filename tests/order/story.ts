@@ -75,3 +75,27 @@ export const type =
   (wanted: Action['type'], text?: RegExp): Which =>
   (action) =>
     action.type === wanted && (text === undefined || text.test(JSON.stringify(action)));
+
+const withoutChalk = (acts: readonly Action[]): readonly Action[] =>
+  acts.map((act) =>
+    act.type === 'place' && act.member.startsWith('collar') ? { ...act, at: 'mark' as const } : act,
+  );
+
+/** Each rule broken once, and by nothing else than the one act that came too early; O4 and O6 take another site. */
+export const slipsOf = (clean: readonly Action[]): readonly (readonly [string, readonly Action[]])[] => [
+  ['O1', putOff(clean, type('brace', /wall/), type('place', /"ridge"/))],
+  ['O2', putOff(clean, type('setTie'), type('takeOut', /post/))],
+  ['O3', putOff(clean, type('mark'), type('place', /rafter\.street\.2"/))],
+  [
+    'O5',
+    broughtForward(
+      clean,
+      type('nailOff', /"ridge:rafter\.street\.1"/),
+      type('tack', /"ridge:rafter\.street\.1"/),
+    ),
+  ],
+  ['O7', putOff(clean, type('brace', /along/), type('tack', /heel:rafter\.street\.2"/))],
+  ['O8', putOff(clean, type('line', /string.*street/), type('nailOff', /"heel:rafter\.street/))],
+  ['O9', putOff(withoutChalk(clean), type('line', /chalk/), type('place', /collar/))],
+  ['O10', putOff(clean, type('nailOff', /collarEnd/), type('takeOut', /post/))],
+];
