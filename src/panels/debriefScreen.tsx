@@ -35,7 +35,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
         <div class="debrief">
           <div>
             <section class="paper told">
-              <Events desk={desk} findings={score.findings} />
+              <Events desk={desk} attempt={attempt} findings={score.findings} />
             </section>
             <section class="paper">
               <Questions desk={desk} run={session.id} />

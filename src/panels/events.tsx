@@ -1,5 +1,9 @@
+import { useMemo } from 'preact/hooks';
 import type { Finding } from '../core/score/score';
+import type { Attempt } from '../core/site/attempt';
 import { tellFinding } from '../present/findingWords';
+import { orderCost } from '../present/orderCost';
+import type { Messages } from '../present/words/messages';
 import { goBackTo, wordsOf, type Desk } from './desk';
 import { FiguredText } from './figuredText';
 import { useSignal } from './useSignal';
@@ -14,30 +18,39 @@ export const costliest = (findings: readonly Finding[]): readonly Finding[] =>
     .sort((a, b) => Number(b.kind === 'safety') - Number(a.kind === 'safety') || b.minutes - a.minutes)
     .slice(0, eventsTold);
 
+type EventsProps = { readonly desk: Desk; readonly attempt: Attempt; readonly findings: readonly Finding[] };
+
 /** What cost the most and what was done well, each with its reason and a way back to the moment. */
-export const Events = ({
-  desk,
-  findings,
-}: {
-  readonly desk: Desk;
-  readonly findings: readonly Finding[];
-}) => {
+export const Events = ({ desk, attempt, findings }: EventsProps) => {
   const words = wordsOf(desk);
   const costly = costliest(findings);
   const good = findings.find(({ kind }) => kind === 'good');
-  const moves = findings.find(({ kind }) => kind === 'order')?.numbers['moves'];
   return (
     <>
-      <div class="tagline">
-        <h2>{words.ui.debrief.cost}</h2>
-        {moves !== undefined && moves > 0 && <span class="dim">{words.ui.debrief.moves(moves)}</span>}
-      </div>
+      <h2>{words.ui.debrief.cost}</h2>
+      <Order words={words} attempt={attempt} />
       {costly.length === 0 && <p class="nothing">{words.ui.debrief.nothing}</p>}
       {costly.map((finding, i) => (
         <Event desk={desk} finding={finding} number={i + 1} key={i} />
       ))}
       {good && <Event desk={desk} finding={good} />}
     </>
+  );
+};
+
+/** What the order cost in all, and the least that would have to move. */
+const Order = ({ words, attempt }: { readonly words: Messages; readonly attempt: Attempt }) => {
+  const cost = useMemo(() => orderCost(words, attempt), [words, attempt]);
+  if (!cost) return null;
+  const { debrief } = words.ui;
+  return (
+    <p class="orderCost">
+      {[
+        debrief.orderCost(cost.minutes),
+        ...(cost.sooner.length > 0 ? [debrief.sooner(cost.sooner.join(', '))] : []),
+        ...(cost.later.length > 0 ? [debrief.later(cost.later.join(', '))] : []),
+      ].join(' ')}
+    </p>
   );
 };
 

@@ -271,7 +271,9 @@ export const ui = {
     punch: 'Punch list',
     punchEmpty: 'Nothing open.',
     costOnly: 'Cost only, not yet simulated.',
-    moves: (n: number) => (n === 1 ? 'One step has to move.' : `${n} steps have to move.`),
+    orderCost: (minutes: number) => `Order cost you ${minutes} crew-minutes.`,
+    sooner: (what: string) => `Do sooner: ${what}.`,
+    later: (what: string) => `Do later: ${what}.`,
     off: (off: string, allowed: string) => `Off by ${off}; ${allowed} is allowed.`,
     missed: {
       late: 'Read too late.',

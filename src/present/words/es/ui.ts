@@ -266,7 +266,9 @@ export const ui: typeof en = {
     punch: 'Lista de pendientes',
     punchEmpty: 'Nada pendiente.',
     costOnly: 'Solo el costo; aún no se simula.',
-    moves: (n) => (n === 1 ? 'Hay que mover un paso.' : `Hay que mover ${n} pasos.`),
+    orderCost: (minutes) => `El orden le costó ${minutes} minutos de equipo.`,
+    sooner: (what) => `Haga antes: ${what}.`,
+    later: (what) => `Haga después: ${what}.`,
     off: (off, allowed) => `Fuera por ${off}; se permite ${allowed}.`,
     missed: {
       late: 'Leído tarde.',
