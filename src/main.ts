@@ -8,8 +8,10 @@ import './panels/tag.css';
 import './panels/rooms.css';
 import './panels/screens.css';
 import './panels/recall.css';
+import './panels/proof.css';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { parseLevel } from './content/readLevel';
+import { readProof } from './content/proofFile';
 import { complaintLine } from './content/complaint';
 import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
@@ -32,6 +34,14 @@ const levelFiles = import.meta.glob<string>('../levels/*/*.json', {
   import: 'default',
   eager: true,
 });
+
+/** The last proof of the score; a checkout may have none. */
+const proofFiles = import.meta.glob<string>('../tests/prove/last.json', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+});
+const proofText = Object.values(proofFiles)[0];
 
 /** The course's order of jobs. One that is not named comes last. */
 const courseOrder = [
@@ -82,7 +92,15 @@ const start = async (): Promise<void> => {
   const settings = fromLink(query, await loadSettings(store, usual));
   const heads = await store.runs().catch(() => []);
   const seed = Number(query.get('seed') ?? '') || 1 + (Date.now() % 9973);
-  const desk = deskOf({ ...readLevels(), store, drawings, settings, heads, seed: Math.round(seed) });
+  const desk = deskOf({
+    ...readLevels(),
+    proof: proofText === undefined ? undefined : readProof(proofText),
+    store,
+    drawings,
+    settings,
+    heads,
+    seed: Math.round(seed),
+  });
   effect(() =>
     document.documentElement.style.setProperty(
       '--deck-picture',
@@ -103,7 +121,8 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   if (screen === 'site' && level) {
     const mode = modesOf(level).find((one) => one === query.get('mode')) ?? 'own';
     await startRun(desk, level, mode);
-  } else if (screen === 'talk' && level) desk.screen.value = 'talk';
+  } else if (screen === 'proof') desk.screen.value = screen;
+  else if (screen === 'talk' && level) desk.screen.value = 'talk';
   else if (asked === null && screen === null) {
     const open = await resumeRun(desk.store, desk.levels).catch(() => undefined);
     if (open) await enter(desk, open);
@@ -139,7 +158,7 @@ declare global {
       readonly do: (action: Action) => unknown;
       readonly digest: () => unknown;
       readonly settled: () => Promise<void>;
-      readonly go: (screen: 'start' | 'talk' | 'site' | 'debrief') => void;
+      readonly go: (screen: Desk['screen']['value']) => void;
       readonly show: (what: {
         tool?: Desk['tool']['value'];
         spot?: string;

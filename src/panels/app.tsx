@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { DebriefScreen } from './debriefScreen';
 import { wordsOf, type Desk } from './desk';
 import { Overlays } from './overlays';
+import { ProofScreen } from './proofScreen';
 import { SiteScreen } from './siteScreen';
 import { StartScreen } from './startScreen';
 import { TalkScreen } from './talkScreen';
@@ -32,5 +33,6 @@ const CurrentScreen = ({ desk }: { readonly desk: Desk }) => {
   if (screen === 'site' && session) return <SiteScreen desk={desk} session={session} />;
   if (screen === 'debrief' && session) return <DebriefScreen desk={desk} session={session} />;
   if (screen === 'talk' && level) return <TalkScreen desk={desk} level={level} />;
+  if (screen === 'proof') return <ProofScreen desk={desk} />;
   return <StartScreen desk={desk} />;
 };

@@ -2,7 +2,7 @@ import { attemptFile, attemptText } from '../content/attemptFile';
 import { scoreOf } from '../core/score/scored';
 import type { Score } from '../core/score/score';
 import type { Session } from '../session/session';
-import { startRun, wordsOf, type Desk } from './desk';
+import { errorOn, openProof, startRun, wordsOf, type Desk } from './desk';
 import { PunchRows } from './crewPanel';
 import { costliest, Events } from './events';
 import { Questions } from './questions';
@@ -42,7 +42,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
             </section>
           </div>
           <section class="paper">
-            <Total desk={desk} score={score} mode={attempt.mode} />
+            <Total desk={desk} score={score} mode={attempt.mode} error={errorOn(desk, attempt.level.id)} />
             <hr />
             <h2>{words.ui.debrief.punch}</h2>
             <PunchRows desk={desk} attempt={attempt} />
@@ -60,7 +60,10 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
               </button>
             </div>
             <p class="dim" style="margin-top:12px">
-              {words.ui.debrief.validity}
+              {words.ui.debrief.validity}{' '}
+              <button type="button" class="link" id="worth" onClick={() => openProof(desk)}>
+                {words.proof.title}
+              </button>
             </p>
           </section>
         </div>

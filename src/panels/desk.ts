@@ -1,6 +1,8 @@
 import { signal, type Signal } from '@preact/signals-core';
 import type { Level } from '../core/level/level';
 import type { Mode } from '../core/level/mode';
+import { rulesVersion } from '../core/order/version';
+import type { Proof } from '../core/score/proof';
 import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
@@ -10,15 +12,19 @@ import { beginRun, type Session } from '../session/session';
 import { saveSettings, type Settings } from '../session/settings';
 import type { RunHead, Store } from '../session/store';
 
-export type Screen = 'start' | 'talk' | 'site' | 'debrief';
+export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof';
 
 /** Everything the screens look at and the few things they can ask for. Views follow; they never lead. */
 export type Desk = {
   readonly levels: readonly Level[];
   readonly troubles: readonly string[];
+  /** The last proof of the score, where there is one. */
+  readonly proof: Proof | undefined;
   readonly store: Store;
   readonly drawings: Drawings;
   readonly screen: Signal<Screen>;
+  /** Where the way back from the proof leads. */
+  readonly back: Signal<Screen>;
   readonly level: Signal<Level | undefined>;
   readonly session: Signal<Session | undefined>;
   readonly settings: Signal<Settings>;
@@ -33,19 +39,17 @@ export type Desk = {
   readonly recall: Signal<number | undefined>;
 };
 
-export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'store' | 'drawings'> & {
+export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'proof' | 'store' | 'drawings'> & {
   readonly settings: Settings;
   readonly heads: readonly RunHead[];
   readonly seed: number;
 };
 
-export const deskOf = ({ levels, troubles, store, drawings, settings, heads, seed }: DeskParts): Desk => ({
-  levels,
-  troubles,
-  store,
-  drawings,
+export const deskOf = ({ settings, heads, seed, ...given }: DeskParts): Desk => ({
+  ...given,
   screen: signal<Screen>('start'),
-  level: signal(levels[0]),
+  back: signal<Screen>('start'),
+  level: signal(given.levels[0]),
   session: signal<Session | undefined>(undefined),
   settings: signal(settings),
   overlay: signal<'settings' | 'words' | undefined>(undefined),
@@ -78,6 +82,17 @@ export const openJob = async (desk: Desk, level: Level, now: number = Date.now()
 
 export const runsOf = (desk: Desk, level: Level): readonly RunHead[] =>
   desk.heads.value.filter((head) => head.level === level.id);
+
+export const openProof = (desk: Desk): void => {
+  desk.back.value = desk.screen.value;
+  desk.screen.value = 'proof';
+};
+
+/** How far one run on a level may be off, points, under the rules that hold now; undefined where it is not known. */
+export const errorOn = ({ proof }: Desk, level: string): number | undefined =>
+  proof?.rules === rulesVersion
+    ? (proof.levels.find((one) => one.level === level)?.errorOfOneRun ?? undefined)
+    : undefined;
 
 /** Begins a fresh run and goes to the site. */
 export const startRun = async (desk: Desk, level: Level, mode: Mode): Promise<void> => {

@@ -47,8 +47,8 @@ const Order = ({ words, attempt }: { readonly words: Messages; readonly attempt:
     <p class="orderCost">
       {[
         debrief.orderCost(cost.minutes),
-        ...(cost.sooner.length > 0 ? [debrief.sooner(cost.sooner.join(', '))] : []),
-        ...(cost.later.length > 0 ? [debrief.later(cost.later.join(', '))] : []),
+        ...(cost.sooner.length > 0 ? [debrief.sooner(cost.sooner.join('; '))] : []),
+        ...(cost.later.length > 0 ? [debrief.later(cost.later.join('; '))] : []),
       ].join(' ')}
     </p>
   );

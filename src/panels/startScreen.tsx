@@ -3,7 +3,7 @@ import { lengthText } from '../present/words/numbers';
 import { framed } from '../present/framed';
 import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
 import type { Messages } from '../present/words/messages';
-import { enter, openJob, runsOf, wordsOf, type Desk } from './desk';
+import { enter, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
 import { resumeRun } from '../session/session';
@@ -55,6 +55,11 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
             <JobCard desk={desk} level={level} key={level.id} />
           ))}
         </ul>
+        <p class="lead">
+          <button type="button" class="link" id="worth" onClick={() => openProof(desk)}>
+            {words.proof.title}
+          </button>
+        </p>
       </main>
     </div>
   );

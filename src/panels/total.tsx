@@ -1,3 +1,5 @@
+import type { Mode } from '../core/level/mode';
+import { verdictOn } from '../core/score/verdict';
 import { passLine } from '../core/score/scored';
 import type { Part, Score } from '../core/score/score';
 import { wordsOf, type Desk } from './desk';
@@ -15,10 +17,13 @@ export const Total = ({
   desk,
   score,
   mode,
+  error,
 }: {
   readonly desk: Desk;
   readonly score: Score;
-  readonly mode: string;
+  readonly mode: Mode;
+  /** How far one run may be off, points; undefined where it is not known. */
+  readonly error: number | undefined;
 }) => {
   const words = wordsOf(desk);
   const { debrief } = words.ui;
@@ -29,9 +34,10 @@ export const Total = ({
           {Math.round(score.total)}
         </div>
         <div>
-          <b>{mode === 'check-off' ? (score.pass ? debrief.pass : debrief.notYet) : debrief.practice}</b>
+          <b>{debrief[verdictOn(score, mode, error)]}</b>
           <p>
             {debrief.done(String(Math.round(score.done * 100)))}
+            {error === undefined ? '' : `. ${debrief.band(error.toFixed(1))}`}
             {score.cap === undefined ? '' : `. ${debrief.capped(String(score.cap))}`}
           </p>
         </div>

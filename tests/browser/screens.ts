@@ -12,7 +12,7 @@ import { levelOf } from '../site/levels';
 export type Screen = {
   readonly name: string;
   /** Which of the product's screens. */
-  readonly go?: 'start' | 'talk' | 'site' | 'debrief';
+  readonly go?: 'start' | 'talk' | 'site' | 'debrief' | 'proof';
   /** The run is played on through the first act that this matches. */
   readonly through?: (action: Action) => boolean;
   readonly show?: { readonly tool?: Tool; readonly spot?: string; readonly view?: StageView };
@@ -74,6 +74,7 @@ export const screens: readonly Screen[] = [
   { name: 'added', show: { tool: 'tape', spot: 'tape@layout.street.5' }, press: hold('last') },
   { name: 'settings', show: { view: 'overview' }, press: 'header .btn:nth-last-of-type(2)' },
   { name: 'debrief', through: ({ type }) => type === 'handOver', go: 'debrief' },
+  { name: 'proof', go: 'proof' },
 ];
 
 const job = 'garden-hut';

@@ -3,8 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { rulesVersion } from '../../src/core/order/version';
+import { readProof } from '../../src/content/proofFile';
+import { claimsOf, targetName } from '../../src/present/claims';
+import { catalogues } from '../../src/present/words/messages';
 import { proveVerb } from '../../src/tt/prove';
-import type { Line } from '../../src/tt/prove/targets';
+import type { ProofLine } from '../../src/core/score/proof';
 
 const folder = mkdtempSync(join(tmpdir(), 'prove-'));
 const keep = join(folder, 'kept.jsonl');
@@ -21,7 +24,7 @@ const prove = async (args: readonly string[]) => {
   const code = await proveVerb(args);
   vi.restoreAllMocks();
   const lines = out.join('').split('\n').filter(Boolean);
-  return { code, lines: lines.slice(0, -1).map((line) => JSON.parse(line) as Line), err: err.join('') };
+  return { code, lines: lines.slice(0, -1).map((line) => JSON.parse(line) as ProofLine), err: err.join('') };
 };
 
 /** What even a few runs of the smallest job have to show; the rest of the lines needs more runs than a test has time for. */
@@ -44,7 +47,7 @@ const certain: readonly string[] = [
 const quick = ['--quick', '--runs', '4', '--keep', keep, '--last', last];
 
 describe('a quick proof on simulated hands', () => {
-  let lines: readonly Line[] = [];
+  let lines: readonly ProofLine[] = [];
   beforeAll(async () => {
     ({ lines } = await prove(quick));
   }, 300_000);
@@ -70,10 +73,23 @@ describe('a quick proof on simulated hands', () => {
     }
   });
 
+  it('has a claim and a name in both languages for every target', () => {
+    const claimed = claimsOf({ lines }).flatMap((claim) => claim.lines);
+    expect(claimed).toHaveLength(lines.length);
+    expect(new Set(claimed.map(({ target }) => target)).size).toBe(lines.length);
+    for (const words of [catalogues.en, catalogues.es])
+      for (const { target } of lines) {
+        expect(targetName(words, target), target).not.toBe(target);
+        expect(targetName(words, target)).not.toMatch(/-|undefined/);
+      }
+  });
+
   it('keeps its last figures with the rules they were made under', () => {
     const kept = JSON.parse(readFileSync(last, 'utf8')) as { rules: number; runs: number; lines: unknown[] };
     expect(kept).toMatchObject({ rules: rulesVersion, runs: 4 });
     expect(kept.lines).toHaveLength(lines.length);
+    expect(readProof(readFileSync(last, 'utf8'))?.lines).toEqual(lines);
+    expect(readProof('{}')).toBeUndefined();
   });
 
   it('goes on where it was stopped, and comes to the same', async () => {

@@ -1,8 +1,10 @@
 import * as enRules from './en/rules';
+import { proof as enProof } from './en/proof';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
 import * as esRules from './es/rules';
+import { proof as esProof } from './es/proof';
 import { tasks as esTasks } from './es/tasks';
 import { trade as esTrade } from './es/trade';
 import { ui as esUi } from './es/ui';
@@ -13,6 +15,7 @@ export type Messages = {
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
+  readonly proof: typeof enProof;
   readonly rules: typeof enRules.rules;
   readonly dangers: typeof enRules.dangers;
   readonly refusals: typeof enRules.refusals;
@@ -27,6 +30,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: enUi,
     trade: enTrade,
     tasks: enTasks,
+    proof: enProof,
     rules: enRules.rules,
     dangers: enRules.dangers,
     refusals: enRules.refusals,
@@ -37,6 +41,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: esUi,
     trade: esTrade,
     tasks: esTasks,
+    proof: esProof,
     rules: esRules.rules,
     dangers: esRules.dangers,
     refusals: esRules.refusals,

@@ -1,6 +1,7 @@
 import type { HandName } from '../../core/hands/hand';
 import { rungName, rungs } from '../../core/hands/characters';
 import type { Level } from '../../core/level/level';
+import type { ProofLine } from '../../core/score/proof';
 import type { Part } from '../../core/score/score';
 import { weakestPart, type Norm } from '../../core/score/weakest';
 import type { Flipped, Ran, Told } from './job';
@@ -8,21 +9,10 @@ import { acceptedTotals, randomMeans } from './lists';
 import { novices, runsEach, singleFaults, type Sizes } from './plan';
 import { aucOf, errorOfMeasurement, intraclass, mean, spearman, standardDeviation } from './stats';
 
-/** One line of the proof: what was found, what it should be, from how many, and whether it is. */
-export type Line = {
-  readonly target: string;
-  /** A level, or the levels a target is reckoned over. */
-  readonly level: string;
-  readonly value: number;
-  readonly wanted: string;
-  readonly n: number;
-  readonly reached: boolean;
-};
-
 type Bound = { readonly least?: number; readonly most?: number };
 type Found = { readonly target: string; readonly value: number; readonly n: number };
 
-const line = (level: string, { target, value, n }: Found, { least, most }: Bound): Line => ({
+const line = (level: string, { target, value, n }: Found, { least, most }: Bound): ProofLine => ({
   target,
   level,
   value: Math.round(value * 10000) / 10000,
@@ -50,7 +40,7 @@ export const playedOn = (level: string, told: readonly Told[]): Played => {
   return { of, totals: (hand) => of(hand).map(({ total }) => total), flips };
 };
 
-export const linesFor = (level: Level, told: readonly Told[], sizes: Sizes): readonly Line[] => {
+export const linesFor = (level: Level, told: readonly Told[], sizes: Sizes): readonly ProofLine[] => {
   const all = playedOn(level.id, told);
   return [
     ...expertLines(level.id, all),
@@ -63,7 +53,7 @@ export const linesFor = (level: Level, told: readonly Told[], sizes: Sizes): rea
   ];
 };
 
-const expertLines = (level: string, { of, totals }: Played): readonly Line[] => {
+const expertLines = (level: string, { of, totals }: Played): readonly ProofLine[] => {
   const expert = totals('expert');
   const n = expert.length;
   const passed = of('expert').filter(({ pass }) => pass).length;
@@ -80,7 +70,7 @@ const expertLines = (level: string, { of, totals }: Played): readonly Line[] => 
 };
 
 /** On lists of work, with everything else perfect. */
-const listLines = (level: Level, count: number): readonly Line[] => {
+const listLines = (level: Level, count: number): readonly ProofLine[] => {
   const accepted = acceptedTotals(level, count);
   const n = accepted.length;
   const spread = Math.max(...accepted) - Math.min(...accepted);
@@ -106,7 +96,7 @@ const listLines = (level: Level, count: number): readonly Line[] => {
   ];
 };
 
-const apartLines = (level: string, { totals }: Played): readonly Line[] => {
+const apartLines = (level: string, { totals }: Played): readonly ProofLine[] => {
   const pooled = novices.flatMap((hand) => totals(hand).slice(0, totals('beginner').length));
   const expert = totals('expert');
   const competent = totals('competent');
@@ -146,7 +136,7 @@ export const peopleOf = ({
     }));
   });
 
-const ladderLines = (level: string, all: Played): readonly Line[] => {
+const ladderLines = (level: string, all: Played): readonly ProofLine[] => {
   const people = peopleOf(all);
   const runs = people.flatMap(({ skill, runs: own }) => own.map((total) => ({ skill, total })));
   return [
@@ -185,7 +175,7 @@ export const normOf = ({ of }: Played): Norm =>
     }),
   );
 
-const weaknessLines = (level: string, all: Played): readonly Line[] => {
+const weaknessLines = (level: string, all: Played): readonly ProofLine[] => {
   const norm = normOf(all);
   const named = (hand: HandName, runs: readonly Ran[]): boolean => {
     const own = weakness[hand];
@@ -216,7 +206,7 @@ const meanParts = (runs: readonly Ran[]): Ran['parts'] =>
     }),
   );
 
-const bottomLines = (level: string, { of, totals }: Played): readonly Line[] => {
+const bottomLines = (level: string, { of, totals }: Played): readonly ProofLine[] => {
   const random = totals('random');
   const passed = of('random').filter(({ pass }) => pass).length;
   return [
@@ -242,7 +232,7 @@ export const lowered = ({ flips }: Pick<Played, 'flips'>) =>
 /** More than this is a loss that has to be explained, points. */
 const halfAPoint = 0.5;
 
-const flipLines = (level: string, all: Played): readonly Line[] => {
+const flipLines = (level: string, all: Played): readonly ProofLine[] => {
   const n = all.flips.reduce((sum, { trials }) => sum + trials.length, 0);
   const down = lowered(all);
   const far = down.filter(({ before, after }) => before - after > halfAPoint).length;
@@ -257,7 +247,7 @@ const flipLines = (level: string, all: Played): readonly Line[] => {
 };
 
 /** Over the levels together: what the mean of four runs tells, and how far people agree with themselves from job to job. */
-export const linesOver = (levels: readonly string[], told: readonly Told[]): readonly Line[] => {
+export const linesOver = (levels: readonly string[], told: readonly Told[]): readonly ProofLine[] => {
   if (levels.length < 2) return [];
   const people = overLevels(levels, told);
   const name = levels.join(', ');

@@ -304,6 +304,8 @@ export const ui = {
     } as Record<Stands, string>,
     step: (n: number) => `Step ${n}`,
     file: 'Save the run as a file',
+    borderline: 'Borderline: do another',
+    band: (points: string) => `One run may be off by ${points} points`,
     validity:
       'Practice evidence, not on-the-job hours, not a certificate. Decisions about a person need at least four runs.',
     done: (share: string) => `${share} percent of the job done`,

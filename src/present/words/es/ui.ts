@@ -299,6 +299,8 @@ export const ui: typeof en = {
     },
     step: (n) => `Paso ${n}`,
     file: 'Guardar la obra en un archivo',
+    borderline: 'En el límite: haga otro',
+    band: (points) => `Un intento puede errar por ${points} puntos`,
     validity:
       'Prueba de práctica, no horas de obra, no un certificado. Decidir sobre una persona pide al menos cuatro obras.',
     done: (share) => `${share} por ciento hecho`,
