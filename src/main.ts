@@ -51,6 +51,7 @@ const courseOrder = [
   'sail-loft',
   'wood-store',
   'drying-shed',
+  'ferry-shelter',
   'boathouse',
   'hay-barn',
   'harbor-office',

@@ -9,7 +9,7 @@ const count = z.int().check(z.gte(0), z.lte(2_000_000));
 const end = z.enum(['A', 'B', 'both']);
 
 const acts = {
-  agree: { topic: z.enum(['signals', 'hang', 'ties', 'stack', 'upper', 'ridgeLength']), value: id },
+  agree: { topic: z.enum(['signals', 'hang', 'ties', 'stack', 'upper', 'ridgeLength', 'tails']), value: id },
   makeReady: {
     what: z.enum(['platform', 'ladder', 'openings', 'anchor', 'gear']),
     at: z.enum(['site', 'wall', 'joists', 'ridge', 'load', 'rafter']),
@@ -60,8 +60,9 @@ const acts = {
   shift: { member: id, at: z.enum(['A', 'B', 'mid', 'heel', 'both']), by: inches },
   brace: { kind: z.enum(['across', 'along', 'wall']), from: id, to: id },
   letGo: {},
-  line: { kind: z.enum(['string', 'chalk']), from: id, to: id, off: inches },
+  line: { kind: z.enum(['string', 'chalk', 'tail']), from: id, to: id, off: inches },
   trim: { member: id, cut: z.enum(['plumb', 'wedge', 'seat', 'heel', 'end', 'rip']), by: inches },
+  cutTail: { member: id },
   swap: { member: id, board: id, turn: z.boolean() },
   takeOut: { member: id },
   carryOn: { like: z.tuple([count, count]), to: count },

@@ -89,6 +89,7 @@ export const levelSchema = z.strictObject({
     stack: few('oneSide', 'alternate'),
     upper: few('collars', 'straps'),
     ridgeLength: few('cut', 'wild'),
+    tails: z._default(few('first', 'snapped'), ['first']),
   }),
   modes: z.optional(few(...modes)),
   stages: z.optional(z.strictObject({ from: z.enum(stages), to: z.enum(stages) })),

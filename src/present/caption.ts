@@ -100,10 +100,10 @@ const labelOf = (action: Action): string => {
       if (action.member === 'ridge') return action.by < 0 ? 'toStreet' : 'toYard';
       return action.by < 0 ? 'toA' : 'toB';
     case 'line':
-      if (action.kind === 'chalk') return 'snap';
+      if (action.kind !== 'string') return 'snap';
       return action.off === 0 ? 'stretchBare' : 'stretch';
     case 'takeOut':
-      return /^(string|chalk)/.test(action.member) ? 'takeDown' : 'takeOut';
+      return /^(string|chalk|tail)/.test(action.member) ? 'takeDown' : 'takeOut';
     default:
       return labels[action.type] ?? action.type;
   }

@@ -23,6 +23,7 @@ const jobs: Readonly<Record<string, WorkCode>> = {
   middleLocked: 'lockMiddle',
   bracedAlong: 'braceRidge',
   strung: 'string',
+  tailLined: 'tails',
   lineSnapped: 'chalk',
   readyToProp: 'upper',
 };

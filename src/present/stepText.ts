@@ -45,8 +45,10 @@ export const stepText = (words: Messages, step: PlannedAction): StepText => {
     case 'line':
       return {
         thing: memberName(words, lineName(step)),
-        does: step.kind === 'chalk' ? act.snap : act.stretch,
+        does: step.kind === 'string' ? act.stretch : act.snap,
       };
+    case 'cutTail':
+      return { thing: memberName(words, step.member), does: act.cutTail };
     case 'trim':
       return { thing: memberName(words, step.member), does: pick(act.trim, step.cut) };
     default:

@@ -15,6 +15,7 @@ export const usual: Methods = {
   stack: 'oneSide',
   upper: 'collars',
   ridgeLength: 'cut',
+  tails: 'first',
 };
 
 /** The acts of a clean run, single acts only. */

@@ -51,6 +51,7 @@ const eager: readonly TaskCode[] = [
   'stack',
   'string',
   'heels',
+  'tails',
   'upper',
   'chalk',
   'lockMiddle',

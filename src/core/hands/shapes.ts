@@ -26,9 +26,9 @@ export const shapesOf = (level: Level, boards: readonly BoardId[]): readonly Sha
 ];
 
 const crewShapes = (level: Level): readonly Shape[] => [
-  ...(methodTopics as readonly (keyof Methods)[]).flatMap((topic) =>
-    level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value })),
-  ),
+  ...(methodTopics as readonly (keyof Methods)[])
+    .filter((topic) => topic !== 'tails' || level.methods.tails.includes('snapped'))
+    .flatMap((topic) => level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value }))),
   ...(['platform', 'ladder', 'openings', 'gear'] as const).map((what): Shape => ({
     type: 'makeReady',
     what,
@@ -203,7 +203,7 @@ const upperShapes = ({ methods }: Level, n: number): readonly Shape[] =>
         ],
   );
 
-/** A string on its blocks, or on the work itself; a chalk line where the collars go. */
+/** A string on its blocks, or on the work itself; a chalk line where the collars go, and where tails are cut. */
 const lineShapes = (level: Level, side: Side): readonly Shape[] => {
   const [from, to] = [rafterId(side, 1), rafterId(side, stationNumbers(level).length)];
   const collar = roofOf(level).ties.find(({ kind }) => kind === 'collar')?.height ?? 0;
@@ -211,6 +211,16 @@ const lineShapes = (level: Level, side: Side): readonly Shape[] => {
     { type: 'line', kind: 'string', from, to, off: gaugeBlock },
     { type: 'line', kind: 'string', from, to, off: 0 },
     { type: 'line', kind: 'chalk', from, to, off: Math.round(collar * 16) / 16 },
+    ...(level.methods.tails.includes('snapped') ? tailShapes(level, side) : []),
+  ];
+};
+
+const tailShapes = (level: Level, side: Side): readonly Shape[] => {
+  const all = stationNumbers(level).map((n) => rafterId(side, n));
+  const [from = '', to = ''] = [all[0], all.at(-1)];
+  return [
+    { type: 'line', kind: 'tail', from, to, off: level.plan.overhang },
+    ...all.map((member): Shape => ({ type: 'cutTail', member })),
   ];
 };
 

@@ -5,6 +5,7 @@ export type Methods = {
   readonly stack: 'oneSide' | 'alternate';
   readonly upper: 'collars' | 'straps';
   readonly ridgeLength: 'cut' | 'wild';
+  readonly tails: 'first' | 'snapped';
 };
 /** `signals` is agreed too, but is no choice of method: it makes the crew ready for a machine. */
 export type Topic = keyof Methods | 'signals';
@@ -12,4 +13,4 @@ export type Topic = keyof Methods | 'signals';
 /** What each level accepts, the usual way first. */
 export type AcceptedMethods = { readonly [K in keyof Methods]: readonly Methods[K][] };
 
-export const methodTopics: readonly string[] = ['hang', 'ties', 'stack', 'upper', 'ridgeLength'];
+export const methodTopics: readonly string[] = ['hang', 'ties', 'stack', 'upper', 'ridgeLength', 'tails'];

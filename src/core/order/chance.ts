@@ -25,26 +25,32 @@ export const chanceBroken = (
 
 /** Rows are kept by what moves them: pairs on the roof, where collars stand, and the method without its stacking. */
 export const chanceKey = ({ level, methods }: Job): string => {
-  const { hang, ties, upper, ridgeLength } = methods;
+  const { hang, ties, upper, ridgeLength, tails } = methods;
   const every = level.plan.collars ? level.plan.collars.every : 0;
-  const part = level.stages ? [level.stages.from, level.stages.to] : [];
+  const part = [
+    ...(tails === 'snapped' ? [tails] : []),
+    ...(level.stages ? [level.stages.from, level.stages.to] : []),
+  ];
   return [stationsOf(level).length, every, level.plan.length, hang, ties, upper, ridgeLength, ...part].join(
     ' ',
   );
 };
 
 /** Every way of building a level accepts, once for each row of chances. */
-export const waysOf = (level: Level): readonly Methods[] =>
-  level.methods.hang.flatMap((hang) =>
-    level.methods.ties.flatMap((ties) =>
-      level.methods.upper.flatMap((upper) =>
-        level.methods.ridgeLength.map((ridgeLength) => ({
-          hang,
-          ties,
-          stack: level.methods.stack[0] ?? 'oneSide',
-          upper,
-          ridgeLength,
-        })),
+export const waysOf = ({ methods }: Level): readonly Methods[] =>
+  methods.hang.flatMap((hang) =>
+    methods.ties.flatMap((ties) =>
+      methods.upper.flatMap((upper) =>
+        methods.ridgeLength.flatMap((ridgeLength) =>
+          methods.tails.map((tails) => ({
+            hang,
+            ties,
+            stack: methods.stack[0] ?? 'oneSide',
+            upper,
+            ridgeLength,
+            tails,
+          })),
+        ),
       ),
     ),
   );

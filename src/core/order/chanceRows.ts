@@ -1,5 +1,6 @@
 import { boathouse } from './chanceRows/boathouse';
 import { dryingShed } from './chanceRows/dryingShed';
+import { ferryShelter } from './chanceRows/ferryShelter';
 import { gardenHut } from './chanceRows/gardenHut';
 import { harborOffice } from './chanceRows/harborOffice';
 import { hayBarn } from './chanceRows/hayBarn';
@@ -14,6 +15,7 @@ export const chanceVersion = 3;
 export const chanceRows: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   ...boathouse,
   ...dryingShed,
+  ...ferryShelter,
   ...gardenHut,
   ...harborOffice,
   ...hayBarn,

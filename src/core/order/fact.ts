@@ -5,17 +5,19 @@ import type { Stage } from '../level/stages';
 import { stageOfJoint, stageOfMember } from '../site/stageOf';
 import type { Methods } from '../level/method';
 import type { SiteEvent } from '../site/event';
-import type { JointId, MemberId } from '../site/ids';
+import type { JointId, MemberId, RafterId } from '../site/ids';
 import { rafterId } from '../site/ids';
 import { ends, sides } from '../roof/side';
 import { fastened } from '../site/holding';
 import { pose } from '../site/posed';
 import { finished } from '../site/required';
 import type { Standing } from '../site/standing';
+import { tailCut } from '../site/tailLong';
 
 /**
  * One thing that is so on the site, as rules speak of it: a member id (it stands), a joint id (nailed in full),
- * `tack:` and a joint id (fastened at all), `mark:plate.yard`, `string.yard`, `chalk.yard`, `ready:ladder`,
+ * `tack:` and a joint id (fastened at all), `mark:plate.yard`, `string.yard`, `chalk.yard`, `tail.yard` (the line
+ * tails are cut to), `tail:rafter.yard.3` (cut there), `ready:ladder`,
  * `out:post.1`, `ridgeLength`, `settled`, `unhooked`. Site and order list answer the same questions.
  */
 export type Fact = string;
@@ -33,11 +35,12 @@ export const factsOf =
     if (head === 'mark') return (site.marks[rest as 'ridge'] ?? []).length > 0;
     if (head === 'ready') return site.ready[rest as 'ladder'] !== undefined;
     if (head === 'tack') return fastened(site, rest as JointId);
+    if (head === 'tail') return tailCut(site, rest as RafterId);
     if (head === 'out') return site.members[rest as MemberId] === undefined;
     if (fact === 'ridgeLength') return lengthSettled(standing);
     if (fact === 'settled') return heightSettled(standing);
     if (fact === 'unhooked') return site.unhooked;
-    if (/^(string|chalk)\./.test(fact)) return site.lines[fact as 'string.yard'] !== undefined;
+    if (/^(string|chalk|tail)\./.test(fact)) return site.lines[fact as 'string.yard'] !== undefined;
     return rest === '' ? site.members[fact as MemberId] !== undefined : finished(site, fact as JointId);
   };
 
@@ -83,6 +86,8 @@ export const factOf = (event: SiteEvent): Fact | undefined => {
       return `ready:${event.what}`;
     case 'takenOut':
       return `out:${event.member}`;
+    case 'tailCut':
+      return `tail:${event.member}`;
     case 'unhooked':
       return 'unhooked';
     default:
@@ -96,11 +101,11 @@ export const stageOfFact = (level: Level, fact: Fact): Stage => {
   const built = { level, site: { members: {} } };
   if (['mark', 'ready'].includes(head) || fact === 'ridgeLength') return 'ground';
   if (head === 'tack') return stageOfJoint(built, rest as JointId);
-  if (head === 'out') return 'close';
+  if (head === 'out' || head === 'tail') return 'close';
   if (fact === 'settled') return 'ridge';
   if (fact === 'unhooked') return 'hold';
   if (fact.startsWith('string')) return 'stack';
-  if (fact.startsWith('chalk')) return 'close';
+  if (/^(chalk|tail)\./.test(fact)) return 'close';
   return rest === '' ? stageOfMember(built, fact as MemberId) : stageOfJoint(built, fact as JointId);
 };
 

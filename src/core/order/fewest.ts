@@ -1,4 +1,5 @@
 import type { Verdict } from './judged';
+import { milestoneName } from './milestones';
 import { orderRules } from './rules';
 
 type Pair = readonly [string, string];
@@ -25,6 +26,6 @@ const leastCover = (
 };
 
 const pairOf = ({ rule, instance, fact }: Verdict): Pair => {
-  const before = orderRules.find(({ id }) => id === rule)?.before ?? rule;
-  return [before === 'strung' ? `strung.${instance}` : before, fact ?? rule];
+  const before = orderRules.find(({ id }) => id === rule)?.before;
+  return [before ? milestoneName(before, instance) : rule, fact ?? rule];
 };

@@ -6,7 +6,7 @@ import type { Mode } from '../level/mode';
 import type { SiteEvent } from '../site/event';
 import type { SiteState } from '../site/state';
 import { factOf, factsOf, type Fact, type Facts, type Job } from './fact';
-import { milestones, type MilestoneId } from './milestones';
+import { reached } from './milestones';
 import { orderRules, type OrderRule, type OrderRuleId } from './rules';
 
 /** How one given rule fared: kept, broken and left, or broken and mended. */
@@ -43,12 +43,6 @@ export const jobOf = ({ level, site }: Pick<Attempt, 'level' | 'site'>): Job => 
   level,
   methods: methodsOf(level, site.agreed),
 });
-
-/** Whether the earlier half of a rule is so. O8 asks for the string of its own side. */
-const isSo = (rule: OrderRule, instance: string, job: Job & { readonly facts: Facts }): boolean => {
-  if (rule.before === 'strung') return job.facts(`string.${instance}`);
-  return milestones[rule.before as MilestoneId](job.facts, job);
-};
 
 /** Every order rule whose later step the learner did, told from the events of the attempt as it stands. */
 export const judgeOrder = (attempt: Attempt): readonly Verdict[] => {
@@ -97,7 +91,7 @@ const judgeFact = (
     const so = open.get(key) ?? { rule, instance, broken: undefined, mended: false, prompted: undefined };
     open.set(
       key,
-      isSo(rule, instance, job)
+      reached(rule.before, job.facts, { job, instance })
         ? so
         : {
             ...so,

@@ -66,3 +66,25 @@ export const milestones = {
 } satisfies Record<string, Milestone>;
 
 export type MilestoneId = keyof typeof milestones;
+
+/** Milestones that each side reaches by itself. */
+export const sideMilestones = {
+  strung: (facts, side) => facts(`string.${side}`),
+  /** A line to cut to, on rafters whose heels are home. */
+  tailLined: (facts, side, job) => facts(`tail.${side}`) && rafters(side, job, 'heel:').every(facts),
+} satisfies Record<string, (facts: Facts, side: Side, job: Job) => boolean>;
+
+export type SideMilestoneId = keyof typeof sideMilestones;
+
+const isOfSide = (id: MilestoneId | SideMilestoneId): id is SideMilestoneId => id in sideMilestones;
+
+/** Whether the earlier half of a rule is so; of one that each side has for itself, on the side it is asked for. */
+export const reached = (
+  id: MilestoneId | SideMilestoneId,
+  facts: Facts,
+  { job, instance }: { readonly job: Job; readonly instance: string },
+): boolean => (isOfSide(id) ? sideMilestones[id](facts, instance as Side, job) : milestones[id](facts, job));
+
+/** The name of what should have come first: with its side where each side has its own. */
+export const milestoneName = (id: MilestoneId | SideMilestoneId, instance: string): string =>
+  isOfSide(id) ? `${id}.${instance}` : id;

@@ -4,7 +4,7 @@ import { before, within } from '../level/stages';
 import { rafterId } from '../site/ids';
 import type { Fact, Job } from './fact';
 import { places, stageOfFact } from './fact';
-import { milestones, type MilestoneId } from './milestones';
+import { reached } from './milestones';
 import { orderRules, type OrderRule } from './rules';
 
 /**
@@ -36,6 +36,7 @@ const allItems = (job: Job): readonly Item[] => [
   ...ridgeItems(job),
   ...rafterItems(job),
   ...topItems(job),
+  ...tailItems(job),
 ];
 
 const item = (fact: Fact, ...needs: readonly Fact[]): Item => ({ fact, needs });
@@ -89,6 +90,15 @@ const oneRafter = (
     item(`heel:${id}`, `tack:heel:${id}`, 'ready:gear', ...first),
     item(`heelTie:${id}`, id, `joist.${station}`, 'ready:gear'),
   ];
+};
+
+const tailItems = ({ level, methods }: Job): readonly Item[] => {
+  if (methods.tails === 'first') return [];
+  const { all, last } = places(level);
+  return sides.flatMap((side) => [
+    item(`tail.${side}`, rafterId(side, 1), rafterId(side, last)),
+    ...all.map((n) => item(`tail:${rafterId(side, n)}`, rafterId(side, n), 'ready:ladder')),
+  ]);
 };
 
 const topItems = ({ level, methods }: Job): readonly Item[] => {
@@ -160,12 +170,7 @@ export const brokenIn = (order: readonly Fact[], job: Job): ReadonlyMap<string, 
 const soBefore = (
   rule: OrderRule,
   { instance, done, job }: { readonly instance: string; readonly done: ReadonlySet<Fact>; readonly job: Job },
-): boolean => {
-  const facts = (fact: Fact): boolean => done.has(fact);
-  return rule.before === 'strung'
-    ? facts(`string.${instance}`)
-    : milestones[rule.before as MilestoneId](facts, job);
-};
+): boolean => reached(rule.before, (fact) => done.has(fact), { job, instance });
 
 /** Whether doing a thing now breaks no rule. */
 export const keepsRules = (

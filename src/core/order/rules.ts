@@ -3,11 +3,11 @@ import type { Level } from '../level/level';
 import { placeOf } from '../site/ids';
 import type { Fact, Job } from './fact';
 import { places } from './fact';
-import type { MilestoneId } from './milestones';
+import type { MilestoneId, SideMilestoneId } from './milestones';
 
 /** One rule of the work, as data. Why it holds is told in both catalogues under its id. */
 export type RuleId = OrderRuleId | CheckRuleId | StateRuleId | SafetyRuleId;
-export type OrderRuleId = 'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10';
+export type OrderRuleId = 'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10' | 'O11';
 export type CheckRuleId = 'C1' | 'C2' | 'C3' | 'C4' | 'C5' | 'C6' | 'C7';
 export type StateRuleId = 'T1' | 'T2';
 export type SafetyRuleId = 'S1' | 'S2' | 'S3' | 'S4';
@@ -21,7 +21,7 @@ export type OrderRule = {
   readonly applies: (job: Job) => boolean;
   /** The same in words, for RULES.md. */
   readonly when: string;
-  readonly before: MilestoneId | 'strung';
+  readonly before: MilestoneId | SideMilestoneId;
   /** The later step in words, for RULES.md. */
   readonly later: string;
   /** Name of the instance a fact belongs to when it is the later step of this rule. */
@@ -203,6 +203,20 @@ export const orderRules: readonly OrderRule[] = [
     shows: 'now',
     source: common,
     introducedBy: 'hay-barn',
+  },
+  {
+    id: 'O11',
+    type: 'order',
+    applies: when('tails', 'snapped'),
+    when: 'tails left long, each side',
+    later: 'a tail is cut',
+    before: 'tailLined',
+    after: (f) => (f.startsWith('tail:') ? placeOf(f.slice(5)).side : undefined),
+    rework: 36,
+    how: '9 tails pieced out at 4, each side',
+    shows: 'now',
+    source: common,
+    introducedBy: 'ferry-shelter',
   },
 ];
 

@@ -9,6 +9,7 @@ import { pose, ridgeAside, ridgeHigh } from '../site/posed';
 import type { RafterPose } from '../site/pose';
 import { offPlane, ridgeBowed } from '../site/readings/string';
 import type { Standing } from '../site/standing';
+import { tailOff } from '../site/tails';
 import type { Placed } from '../site/state';
 
 /** One thing measured on the finished work: how far it is off, what is tolerated, both in inches. */
@@ -20,7 +21,17 @@ export type Measured = {
 };
 
 export type Feature =
-  'level' | 'height' | 'centre' | 'straight' | 'plane' | 'plumbCut' | 'seat' | 'layout' | 'block' | 'tie';
+  | 'level'
+  | 'height'
+  | 'centre'
+  | 'straight'
+  | 'plane'
+  | 'plumbCut'
+  | 'seat'
+  | 'layout'
+  | 'block'
+  | 'tie'
+  | 'tail';
 
 /** How much each kind of feature counts, however many there are of it. Ours, to be tuned with the rules version. */
 export const featureWeights: Readonly<Record<Feature, number>> = {
@@ -34,7 +45,11 @@ export const featureWeights: Readonly<Record<Feature, number>> = {
   layout: 2,
   block: 0.5,
   tie: 0.5,
+  tail: 1,
 };
+
+/** How far a tail may end off a straight eave, inches. Ours. */
+const tailAllowed = 1 / 8;
 
 /** Finest division on any tool of the level, inches: nobody is asked for better. */
 const division = tools.rule.division;
@@ -139,6 +154,9 @@ const onRafter = (
       off: x.heel - (stationsOf(standing.level)[station - 1] ?? 0),
       allowed: layoutAllowed(standing.level, station),
     },
+    ...(standing.level.methods.tails.includes('snapped')
+      ? [{ feature: 'tail' as const, at: id, off: tailOff(standing, rafter), allowed: tailAllowed }]
+      : []),
   ];
 };
 

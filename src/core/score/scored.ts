@@ -5,6 +5,7 @@ import { orderRules } from '../order/rules';
 import { dangerRow } from '../site/dangers/rows';
 import { openItems } from '../site/punch';
 import { finished, methodsOf, requiredFor } from '../site/required';
+import { tailCut, tailsWanted } from '../site/tailLong';
 import type { Attempt, Step } from '../site/attempt';
 import type { SiteState } from '../site/state';
 import { checksOf, type Checked } from './checked';
@@ -107,14 +108,16 @@ const weighted = (parts: Score['parts']): number => {
     : present.reduce((sum, [part, value]) => sum + partWeights[part] * value, 0) / weight;
 };
 
-/** Share of the required members and joints that stand finished, without those the learner found so. */
+/** Share of the required members, joints and tails cut that stand finished, without those the learner found so. */
 const doneShare = ({ level, site, found }: Attempt): number => {
   const { members, joints } = requiredFor(level, site);
+  const tails = tailsWanted(level, site);
   const there = (at: SiteState): number =>
     members.filter((id) => at.members[id] !== undefined).length +
-    joints.filter((joint) => finished(at, joint)).length;
+    joints.filter((joint) => finished(at, joint)).length +
+    tails.filter((id) => tailCut(at, id)).length;
   const byCrew = found ? there(found.site) : 0;
-  return (there(site) - byCrew) / (members.length + joints.length - byCrew);
+  return (there(site) - byCrew) / (members.length + joints.length + tails.length - byCrew);
 };
 
 const capOf = ({ site }: Attempt): number | undefined => {

@@ -54,12 +54,13 @@ export type Action =
   | { readonly type: 'letGo' }
   | {
       readonly type: 'line';
-      readonly kind: 'string' | 'chalk';
+      readonly kind: 'string' | 'chalk' | 'tail';
       readonly from: string;
       readonly to: string;
       readonly off: number;
     }
   | { readonly type: 'trim'; readonly member: MemberId | BoardId; readonly cut: Cut; readonly by: number }
+  | { readonly type: 'cutTail'; readonly member: MemberId }
   | { readonly type: 'swap'; readonly member: MemberId; readonly board: BoardId; readonly turn: boolean }
   | { readonly type: 'takeOut'; readonly member: MemberId | LineId }
   | { readonly type: 'carryOn'; readonly like: readonly [number, number]; readonly to: number }
@@ -83,4 +84,4 @@ export type Spot = 'clear' | 'beside' | 'path' | 'platform' | 'ladder' | 'plate'
 export type Sign = 'hoist' | 'lower' | 'stop' | 'swing';
 /** `plumb` shortens the body at the plumb cut; `wedge` takes a sliver off that cut, nothing at one corner: `by` at the top corner (+, closes a gap at the bottom) or at the bottom (−). */
 export type Cut = 'plumb' | 'wedge' | 'seat' | 'heel' | 'end' | 'rip';
-export type LineId = `string.${Side}` | `chalk.${Side}`;
+export type LineId = `string.${Side}` | `chalk.${Side}` | `tail.${Side}`;

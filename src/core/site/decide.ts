@@ -9,6 +9,7 @@ import * as nails from './decideNails';
 import { decideSetPost } from './decidePost';
 import * as ridge from './decideRidge';
 import { minutesOf } from './minutes';
+import { decideCutTail } from './tails';
 import type { SiteEvent } from './event';
 import type { Standing } from './standing';
 
@@ -39,6 +40,7 @@ const deciders: Deciders = {
   letGo: ridge.decideLetGo,
   line: ground.decideLine,
   trim: members.decideTrim,
+  cutTail: decideCutTail,
   swap: members.decideSwap,
   takeOut: members.decideTakeOut,
   handOver: ground.decideHandOver,

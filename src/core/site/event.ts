@@ -12,7 +12,7 @@ import type {
   Spot,
   WallMend,
 } from './action';
-import type { BoardId, JointId, MemberId } from './ids';
+import type { BoardId, JointId, MemberId, RafterId } from './ids';
 import type { Topic } from '../level/method';
 import type { DangerId } from './dangers/danger';
 
@@ -84,6 +84,12 @@ export type SiteEvent =
   | { readonly type: 'unhooked' }
   | { readonly type: 'lined'; readonly line: LineId; readonly side: Side; readonly off: number }
   | { readonly type: 'trimmed'; readonly member: MemberId | BoardId; readonly cut: Cut; readonly by: number }
+  | {
+      readonly type: 'tailCut';
+      readonly member: RafterId;
+      readonly board: BoardId;
+      readonly by: number;
+    }
   | { readonly type: 'swapped'; readonly member: MemberId; readonly board: BoardId }
   | { readonly type: 'takenOut'; readonly member: MemberId | LineId }
   | { readonly type: 'stopped'; readonly danger: DangerId; readonly action: Action['type'] }

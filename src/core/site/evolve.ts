@@ -136,6 +136,10 @@ const tellers: Tellers = {
     return { ...site, lines: { ...site.lines, [line]: { off, pulls } } };
   },
   trimmed,
+  tailCut: (site, { board, by }) => ({
+    ...site,
+    trims: { ...site.trims, [board]: { ...site.trims[board], tail: by } },
+  }),
   swapped,
   takenOut,
   stopped: (site, { danger, action }) => ({ ...site, stops: [...site.stops, { danger, action }] }),

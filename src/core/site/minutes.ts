@@ -27,6 +27,7 @@ export const minutesRow = {
   letGo: 1,
   line: 3,
   trim: 5,
+  cutTail: 2,
   swap: 6,
   takeOut: 2,
   handOver: 2,

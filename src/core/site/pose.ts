@@ -31,6 +31,8 @@ export type RafterPose = {
   readonly top: { readonly out: number; readonly z: number };
   readonly heel: { readonly out: number; readonly z: number };
   readonly depth: number;
+  /** Level reach of its tail past the plan's overhang. */
+  readonly tail: number;
   /** Middle of the top edge above (+) or below the straight line between heel and top. */
   readonly crown: number;
   readonly gaps: Gaps;

@@ -10,6 +10,7 @@ import { boardDepth, cutRafter, hang, type Hung } from './hung';
 import { placeOf, type BlockId, type BoardId, type RafterId } from './ids';
 import { ownLie } from './ridgeLies';
 import type { BlockPose, Gaps, PlatePose, Pose, RafterPose } from './pose';
+import { tailPast } from './tailLong';
 import type { Standing } from './standing';
 import type { Placed, RidgeState, SiteState } from './state';
 import { figuredX, plateAt, platePose } from './truePlate';
@@ -128,6 +129,7 @@ const rafterPose = (standing: Standing, id: RafterId, around: Around): RafterPos
     board,
     depth: boardDepth(standing, board),
     crown: boardTruth(standing, board).crown,
+    tail: tailPast(standing, board),
   };
   const settled = around.frame && settledPose(around.frame, id);
   if (settled)

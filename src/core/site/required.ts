@@ -20,6 +20,7 @@ export const methodsOf = (level: Level, agreed: Agreed): Methods => ({
   ties: agreed.ties ?? level.methods.ties[0] ?? 'joistsFirst',
   stack: agreed.stack ?? level.methods.stack[0] ?? 'oneSide',
   upper: agreed.upper ?? level.methods.upper[0] ?? 'collars',
+  tails: agreed.tails ?? level.methods.tails[0] ?? 'first',
   ridgeLength: agreed.ridgeLength ?? level.methods.ridgeLength[0] ?? 'cut',
 });
 

@@ -23,7 +23,7 @@ export type SiteState = {
   readonly judged: Readonly<Record<string, { readonly call: string; readonly why?: string }>>;
   readonly readings: readonly Reading[];
   /** Trims by board or member and cut, inches taken off so far. */
-  readonly trims: Readonly<Record<string, Readonly<Partial<Record<Cut, number>>>>>;
+  readonly trims: Readonly<Record<string, Readonly<Partial<Record<Cut | 'tail', number>>>>>;
   readonly splits: readonly MemberId[];
   readonly stops: readonly { readonly danger: DangerId; readonly action: string }[];
   /** Crew-minutes spent so far. */

@@ -47,7 +47,7 @@ export const rafterOutline = ({ rafter, scheme, seatTrim, overhang }: StandingRa
   const { over, under } = edgesOfRafter(rafter, plumb);
   const face = faceBehind(rafter);
   const seat = heel.z - (scheme.common.heightAbovePlate - seatTrim);
-  const tail = heel.out + overhang;
+  const tail = heel.out + overhang + rafter.tail;
   const inner = seatInside(rafter, { plumb, seat });
   const bend = Math.abs(crown) > crownShown ? [0.25, 0.5, 0.75] : [];
   const at = (u: number): number => top.out + (heel.out - top.out) * u;

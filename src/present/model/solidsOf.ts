@@ -41,7 +41,7 @@ const lyingDown = (shown: Shown, scheme: Scheme, { solids, strokes }: Model): Mo
       const motion = onFloor(scheme, solid) ? undefined : motionOf(solid.id);
       return motion ? movedSolid(solid, motion) : solid;
     }),
-    strokes: strokes.filter(({ id }) => !/^(chalk|string|mark\.ridge)\./.test(id)),
+    strokes: strokes.filter(({ id }) => !/^(chalk|string|tail|mark\.ridge)\./.test(id)),
     ...(at ? { loose: at } : {}),
   };
 };

@@ -11,6 +11,7 @@ export const strokesOf = (shown: Shown, scheme: Scheme): readonly Stroke[] => [
   ...ridgeMarks(shown),
   ...sides.flatMap((side) => strings(shown, scheme, side)),
   ...sides.flatMap((side) => chalkLines(shown, side)),
+  ...sides.flatMap((side) => tailLines(shown, side)),
 ];
 
 /** Two lines and an X between them: where a rafter stands. Lifted this much so that it lies on the face, inches. */
@@ -91,6 +92,30 @@ const chalkLines = ({ site, pose, level }: Shown, side: Side): readonly Stroke[]
       {
         kind: 'chalk' as const,
         id: `chalk.${id}`,
+        a: [rafter.x.heel - half, y, z],
+        b: [rafter.x.heel + half, y, z],
+      } satisfies Stroke,
+    ];
+  });
+};
+
+/** The line that tails are cut to: a touch on the top edge of each rafter that still runs past it. */
+const tailLines = ({ site, pose, level }: Shown, side: Side): readonly Stroke[] => {
+  const line = site.lines[`tail.${side}`];
+  if (!line) return [];
+  const { A, B } = pose.plates[side];
+  return Object.entries(pose.rafters).flatMap(([id, rafter]) => {
+    if (rafter.side !== side) return [];
+    const t = (rafter.x.heel - A.x) / (B.x - A.x);
+    const out = Math.abs(A.y + (B.y - A.y) * t) + line.off;
+    if (rafter.heel.out + level.plan.overhang + rafter.tail < out + lift) return [];
+    const half = level.plan.rafter.thickness / 2;
+    const z = edgesOfRafter(rafter, 0).over(out) + lift;
+    const y = signOf(side) * out;
+    return [
+      {
+        kind: 'chalk' as const,
+        id: `tail.${id}`,
         a: [rafter.x.heel - half, y, z],
         b: [rafter.x.heel + half, y, z],
       } satisfies Stroke,

@@ -23,22 +23,24 @@ export const crewSpots = (seen: Observation, attempt: Attempt): readonly Spot[] 
 
 const agreeSpots = ({ level, site }: Observation): readonly Spot[] => {
   const so = methodsOf(level, site.agreed);
-  const topics = (['hang', 'ties', 'stack', 'upper', 'ridgeLength'] as const).map((topic): Spot => {
-    const offer: Offer = {
-      id: `agree.${topic}`,
-      label: ['act', 'agree'],
-      picker: {
-        kind: 'choice',
-        label: ['method', topic, 'name'],
-        options: [so[topic], ...level.methods[topic].filter((v) => v !== so[topic])].map((value) => ({
-          value,
-          label: ['method', topic, value],
-        })),
-      },
-      act: (value) => ({ type: 'agree', topic, value: String(value) }),
-    };
-    return { id: `agree.${topic}`, member: 'site', offers: [offer] };
-  });
+  const topics = (['hang', 'ties', 'stack', 'upper', 'ridgeLength', 'tails'] as const)
+    .filter((topic) => topic !== 'tails' || level.methods.tails.includes('snapped'))
+    .map((topic): Spot => {
+      const offer: Offer = {
+        id: `agree.${topic}`,
+        label: ['act', 'agree'],
+        picker: {
+          kind: 'choice',
+          label: ['method', topic, 'name'],
+          options: [so[topic], ...level.methods[topic].filter((v) => v !== so[topic])].map((value) => ({
+            value,
+            label: ['method', topic, value],
+          })),
+        },
+        act: (value) => ({ type: 'agree', topic, value: String(value) }),
+      };
+      return { id: `agree.${topic}`, member: 'site', offers: [offer] };
+    });
   const signals: Spot = {
     id: 'agree.signals',
     member: 'site',

@@ -2,6 +2,7 @@ import { roofOf, stationsOf } from '../../core/level/layout';
 import { ends, sides, type End, type Side } from '../../core/roof/side';
 import { gaugeBlock } from '../../core/instruments/rows';
 import type { Cut } from '../../core/site/action';
+import { methodsOf } from '../../core/site/required';
 import { rafterId, type BoardId, type MemberId } from '../../core/site/ids';
 import type { Observation } from '../../core/site/observe';
 import type { Offer, Spot } from './offer';
@@ -24,6 +25,7 @@ const trimOffer = (member: MemberId | BoardId, cut: Cut, to = 2): Offer => ({
 });
 
 export const trimSpots = (seen: Observation): readonly Spot[] => [
+  ...tailSpots(seen),
   ...sides.flatMap((side) => ['A', 'mid', 'B'].map((at) => wallSpot(side, at))),
   { id: 'board.ridge', member: 'board.ridge', offers: [trimOffer('board.ridge', 'end', 24)] },
   ...seen.boards.all.map((board): Spot => ({
@@ -105,8 +107,41 @@ export const markSpots = (seen: Observation): readonly Spot[] => [
     };
     return { id: `mark@${on}`, member: on, offers: [offer] };
   }),
-  ...sides.flatMap((side) => chalkSpot(seen, side)),
+  ...sides.flatMap((side) => [...chalkSpot(seen, side), ...tailSpot(seen, side)]),
 ];
+
+/** The line that tails are cut to, at the plan's overhang. */
+const tailSpot = (seen: Observation, side: Side): readonly Spot[] => {
+  const { level, members, site } = seen;
+  const [from, to] = [rafterId(side, 1), rafterId(side, stationsOf(level).length)];
+  const open = methodsOf(level, site.agreed).tails === 'snapped' && !site.lines[`tail.${side}`];
+  if (!open || members[from] === undefined || members[to] === undefined) return [];
+  const off = level.plan.overhang;
+  const act: Offer['act'] = () => ({ type: 'line', kind: 'tail', from, to, off });
+  return [
+    {
+      id: `tail.${side}`,
+      member: `tail.${side}`,
+      offers: [{ id: 'snapTails', label: ['act', 'snap'], act }],
+    },
+  ];
+};
+
+/** Rafters that stand with their tails left long. */
+const tailSpots = ({ level, members, site }: Observation): readonly Spot[] =>
+  methodsOf(level, site.agreed).tails === 'first'
+    ? []
+    : sides.flatMap((side) =>
+        stationsOf(level).flatMap((_, i): readonly Spot[] => {
+          const id = rafterId(side, i + 1);
+          const board = members[id];
+          if (board === undefined || site.trims[board]?.tail !== undefined) return [];
+          const act: Offer['act'] = () => ({ type: 'cutTail', member: id });
+          return [
+            { id: `tail@${id}`, member: id, offers: [{ id: 'cutTail', label: ['act', 'cutTail'], act }] },
+          ];
+        }),
+      );
 
 const chalkSpot = (seen: Observation, side: Side): readonly Spot[] => {
   const last = stationsOf(seen.level).length;

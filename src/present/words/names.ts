@@ -38,6 +38,8 @@ export const memberName = (words: Messages, id: string): string => {
       return member.string(at);
     case 'chalk':
       return member.chalk(at);
+    case 'tail':
+      return member.tail(at);
     default:
       return member.site;
   }

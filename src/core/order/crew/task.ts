@@ -44,6 +44,7 @@ export type TaskCode =
   | 'heels'
   | 'chalk'
   | 'upper'
+  | 'tails'
   | 'propsOut'
   | 'handOver';
 
@@ -80,5 +81,6 @@ export const stageOf: Readonly<Record<WorkCode, Stage>> = {
   heels: 'stack',
   chalk: 'close',
   upper: 'close',
+  tails: 'close',
   propsOut: 'close',
 };

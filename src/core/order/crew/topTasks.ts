@@ -1,5 +1,5 @@
 import { upperStations } from '../../level/layout';
-import { sides } from '../../roof/side';
+import { sides, type Side } from '../../roof/side';
 import type { JointId } from '../../site/ids';
 import { gradient } from '../../units/slope';
 import { rafterId } from '../../site/ids';
@@ -69,6 +69,34 @@ const jointsOf = (id: `collar.${number}` | `strap.${number}`): readonly JointId[
     ? sides.map((side) => `collarEnd:${id as `collar.${number}`}.${side}` as const)
     : [`strap:${id as `strap.${number}`}`];
 
+/** Heels home, a line from end to end, then every tail to it. */
+const tailsTask = (side: Side): Task => ({
+  code: 'tails',
+  side,
+  serves: ['O11'],
+  closes: ['O11'],
+  applies: ({ tails }) => tails === 'snapped',
+  waits: () => [wait('stack', 'physics', side), wait('heels', 'O11', side), wait('makeReady', 'physics')],
+  acts: (view) => {
+    const uncut = view.stations
+      .map((_, i) => rafterId(side, i + 1))
+      .filter((id) => view.seen.site.trims[view.seen.members[id] ?? '']?.tail === undefined);
+    const line: readonly PlannedAction[] =
+      uncut.length === 0 || view.seen.site.lines[`tail.${side}`]
+        ? []
+        : [
+            {
+              type: 'line',
+              kind: 'tail',
+              from: rafterId(side, 1),
+              to: rafterId(side, view.last),
+              off: view.seen.level.plan.overhang,
+            },
+          ];
+    return [...line, ...uncut.map((member): PlannedAction => ({ type: 'cutTail', member }))];
+  },
+});
+
 const propsOut: Task = {
   code: 'propsOut',
   serves: [],
@@ -103,6 +131,7 @@ const handOver: Task = {
     wait('braceRidge', 'T2'),
     wait('tieWalls', 'T2'),
     wait('propsOut', 'way'),
+    ...sides.map((side) => wait('tails', 'T2', side)),
     // Where others go on, all that is left of the part comes first; on a whole job it has come before the heels anyway.
     ...(view.seen.level.stages ? everyTask.map((on) => wait(on, 'way')) : []),
   ],
@@ -121,4 +150,4 @@ const handOver: Task = {
   },
 };
 
-export const topTasks: readonly Task[] = [chalk, upper, propsOut, handOver];
+export const topTasks: readonly Task[] = [chalk, upper, ...sides.map(tailsTask), propsOut, handOver];

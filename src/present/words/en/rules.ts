@@ -43,6 +43,10 @@ export const rules: Record<string, Rule> = {
     'Nail heels and collars before the posts come out',
     'Posts carry what nails do not yet hold. Take them last.',
   ),
+  O11: rule(
+    'Nail the heels and snap the tails before you cut one',
+    'A rafter that still moves takes its cut along. With no line each tail ends where the eye says.',
+  ),
   C1: rule(
     'Prove the walls',
     'Width in three places, both diagonals, level, straight. A wrong wall is cheap to mend only while nothing stands on it.',
@@ -114,6 +118,7 @@ export const refusals: Record<string, string> = {
   ridgeLocked: 'A pair is nailed in the middle. The ridge does not move there.',
   ridgeNailed: 'The end pair is nailed. The ridge does not move.',
   notPlacedByHand: 'That is set another way.',
+  tailsAreCut: 'That tail is cut already.',
   moreThanItHas: 'There is not that much wood to take off.',
   noSuchPiece: 'There is no such piece here.',
   cutBoardCannotTurn: 'It is cut already. A birdsmouth turned over fits nothing.',

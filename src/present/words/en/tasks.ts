@@ -22,6 +22,7 @@ export const tasks: Readonly<Record<TaskCode, string>> = {
   heels: 'Read the string, nail the side',
   chalk: 'Snap the collar line',
   upper: 'Collars or straps',
+  tails: 'Snap the tails, cut them',
   propsOut: 'Posts out',
   handOver: 'Punch list, hand over',
 };

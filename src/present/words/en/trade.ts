@@ -20,6 +20,7 @@ export const trade = {
     plate: (side: string) => `Plate, ${side} wall`,
     string: (side: string) => `String, ${side} side`,
     chalk: (side: string) => `Chalk line, ${side} side`,
+    tail: (side: string) => `Tail line, ${side} side`,
     site: 'The site',
   },
   joint: {
@@ -123,6 +124,7 @@ export const trade = {
     stack: { name: 'Stacking', oneSide: 'one side, then the other', alternate: 'pair by pair' },
     upper: { name: 'Up high', collars: 'collar ties', straps: 'ridge straps' },
     ridgeLength: { name: 'Ridge length', cut: 'cut to figure first', wild: 'run wild, cut last' },
+    tails: { name: 'Tails', first: 'cut first, by the pattern', snapped: 'left long, snapped and cut' },
     signals: { name: 'Signals', standard: 'standard hand signals' },
   },
   ready: {
@@ -205,5 +207,6 @@ export const trade = {
     layout: 'Off the layout',
     block: 'Block with a gap',
     tie: 'Collar off its line',
+    tail: 'Tail off the eave line',
   },
 };

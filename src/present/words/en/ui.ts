@@ -196,6 +196,7 @@ export const ui = {
     pullAgain: 'Pull it again',
     takeDown: 'Take it down',
     snap: 'Snap the chalk line',
+    cutTail: 'Cut the tail',
     lineHeight: 'Height of the line above the plates',
     raise: 'Raise it',
     lower: 'Lower it',
@@ -285,7 +286,13 @@ export const ui = {
     faultMissed: (name: string) => `Missed: ${name}.`,
     showsAs: (signs: string) => `It shows as ${signs}.`,
     foundBy: (tools: string) => `What finds it: ${tools}.`,
-    open: { missing: 'missing', nails: 'short of nails', tacks: 'on tacks', split: 'split' },
+    open: {
+      missing: 'missing',
+      nails: 'short of nails',
+      tacks: 'on tacks',
+      split: 'split',
+      tail: 'tail not cut',
+    },
     strip: 'The roof as it stood',
     stands: {
       walls: 'Bare walls',

@@ -44,6 +44,10 @@ export const rules: typeof enRules = {
     'Clave talones y tirantes antes de sacar los puntales',
     'Los puntales cargan lo que los clavos aún no. Van al final.',
   ),
+  O11: rule(
+    'Clave los talones y marque las colas antes de cortar una',
+    'Un cabio que aún se mueve se lleva su corte. Sin línea cada cola termina donde dice el ojo.',
+  ),
   C1: rule(
     'Compruebe los muros',
     'Ancho en tres partes, las dos diagonales, nivel, rectos. Un muro malo se arregla fácil solo mientras nada se apoya en él.',
@@ -111,6 +115,7 @@ export const refusals: Record<string, string> = {
   ridgeLocked: 'Hay un par clavado en el medio. Ahí la cumbrera no se mueve.',
   ridgeNailed: 'El par del extremo está clavado. La cumbrera no se mueve.',
   notPlacedByHand: 'Eso se pone de otro modo.',
+  tailsAreCut: 'Esa cola ya está cortada.',
   moreThanItHas: 'No hay tanta madera que quitar.',
   noSuchPiece: 'No hay tal pieza aquí.',
   cutBoardCannotTurn: 'Ya está cortada. Volteada no le queda a nada.',

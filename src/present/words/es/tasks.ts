@@ -22,6 +22,7 @@ export const tasks: Readonly<Record<TaskCode, string>> = {
   heels: 'Leer el hilo, clavar el lado',
   chalk: 'Tirar la línea de los tirantes',
   upper: 'Tirantes altos o flejes',
+  tails: 'Marcar las colas y cortarlas',
   propsOut: 'Sacar los puntales',
   handOver: 'Lista de pendientes, entregar',
 };

@@ -22,6 +22,7 @@ export const trade: typeof en = {
     plate: (side) => `Solera, muro ${side === 'calle' ? 'de la calle' : 'del patio'}`,
     string: (side) => `Hilo, lado ${side}`,
     chalk: (side) => `Línea de tiza, lado ${side}`,
+    tail: (side) => `Línea de colas, lado ${side}`,
     site: 'La obra',
   },
   joint: {
@@ -127,6 +128,11 @@ export const trade: typeof en = {
       cut: 'cortada a medida antes',
       wild: 'se deja larga y se corta al final',
     },
+    tails: {
+      name: 'Colas',
+      first: 'cortadas antes, con la plantilla',
+      snapped: 'largas, a línea y cortadas arriba',
+    },
     signals: { name: 'Señales', standard: 'señales de mano normales' },
   },
   ready: {
@@ -207,5 +213,6 @@ export const trade: typeof en = {
     layout: 'Fuera de marca',
     block: 'Bloque con luz',
     tie: 'Tirante fuera de línea',
+    tail: 'Cola fuera de la línea del alero',
   },
 };

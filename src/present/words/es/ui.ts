@@ -195,6 +195,7 @@ export const ui: typeof en = {
     pullAgain: 'Tensar otra vez',
     takeDown: 'Quitarlo',
     snap: 'Tirar la línea de tiza',
+    cutTail: 'Cortar la cola',
     lineHeight: 'Altura de la línea sobre las soleras',
     raise: 'Súbala',
     lower: 'Bájela',
@@ -280,7 +281,13 @@ export const ui: typeof en = {
     faultMissed: (name) => `No se vio: ${name}.`,
     showsAs: (signs) => `Se ve como ${signs}.`,
     foundBy: (tools) => `Se halla con ${tools}.`,
-    open: { missing: 'falta', nails: 'corto de clavos', tacks: 'punteado', split: 'rajado' },
+    open: {
+      missing: 'falta',
+      nails: 'corto de clavos',
+      tacks: 'punteado',
+      split: 'rajado',
+      tail: 'cola sin cortar',
+    },
     strip: 'El techo como estaba',
     stands: {
       walls: 'Muros solos',
