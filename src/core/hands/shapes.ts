@@ -9,6 +9,7 @@ import { ends, sides, type Side } from '../roof/side';
 import { blockId, partsOfJoint, rafterId, type BlockId, type BoardId, type JointId } from '../site/ids';
 import { jointRows } from '../site/jointRows';
 import { requiredFor } from '../site/required';
+import { asksForTails } from '../site/tailLong';
 
 /** An act with its numbers and its said left open. */
 export type Shape = PlannedAction;
@@ -27,7 +28,7 @@ export const shapesOf = (level: Level, boards: readonly BoardId[]): readonly Sha
 
 const crewShapes = (level: Level): readonly Shape[] => [
   ...(methodTopics as readonly (keyof Methods)[])
-    .filter((topic) => topic !== 'tails' || level.methods.tails.includes('snapped'))
+    .filter((topic) => topic !== 'tails' || asksForTails(level))
     .flatMap((topic) => level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value }))),
   ...(['platform', 'ladder', 'openings', 'gear'] as const).map((what): Shape => ({
     type: 'makeReady',
@@ -211,7 +212,7 @@ const lineShapes = (level: Level, side: Side): readonly Shape[] => {
     { type: 'line', kind: 'string', from, to, off: gaugeBlock },
     { type: 'line', kind: 'string', from, to, off: 0 },
     { type: 'line', kind: 'chalk', from, to, off: Math.round(collar * 16) / 16 },
-    ...(level.methods.tails.includes('snapped') ? tailShapes(level, side) : []),
+    ...(asksForTails(level) ? tailShapes(level, side) : []),
   ];
 };
 

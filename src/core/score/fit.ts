@@ -9,6 +9,7 @@ import { pose, ridgeAside, ridgeHigh } from '../site/posed';
 import type { RafterPose } from '../site/pose';
 import { offPlane, ridgeBowed } from '../site/readings/string';
 import type { Standing } from '../site/standing';
+import { asksForTails } from '../site/tailLong';
 import { tailOff } from '../site/tails';
 import type { Placed } from '../site/state';
 
@@ -154,7 +155,7 @@ const onRafter = (
       off: x.heel - (stationsOf(standing.level)[station - 1] ?? 0),
       allowed: layoutAllowed(standing.level, station),
     },
-    ...(standing.level.methods.tails.includes('snapped')
+    ...(asksForTails(standing.level)
       ? [{ feature: 'tail' as const, at: id, off: tailOff(standing, rafter), allowed: tailAllowed }]
       : []),
   ];

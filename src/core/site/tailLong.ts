@@ -10,6 +10,9 @@ import type { SiteState } from './state';
 
 /** Rafter tails: cut to the pattern on the ground, or left long, snapped to one line when the row stands, and cut there. */
 
+/** Whether a level has the choice at all: where it has not, tails are as figured and nobody looks at them. */
+export const asksForTails = ({ methods }: Level): boolean => methods.tails.includes('snapped');
+
 export const leavesTailsLong = (level: Level, agreed: Agreed): boolean =>
   methodsOf(level, agreed).tails === 'snapped';
 
@@ -21,7 +24,7 @@ const [leastLong, mostLong] = [1, 3];
 const tailLeft = ({ level, site, seed }: Standing, board: BoardId): number =>
   leavesTailsLong(level, site.agreed)
     ? leastLong + (mostLong - leastLong) * uniform(seed, board, 'tailLong')
-    : level.methods.tails.includes('snapped')
+    : asksForTails(level)
       ? spread({ seed, place: board, purpose: 'tailCut' }, patternStray)
       : 0;
 

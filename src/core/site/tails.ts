@@ -4,7 +4,7 @@ import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse } from './decision';
 import { placeOf, type RafterId } from './ids';
-import type { RafterPose } from './pose';
+import type { PlatePose, RafterPose } from './pose';
 import { pose } from './posed';
 import type { Standing } from './standing';
 import { leavesTailsLong, tailCut } from './tailLong';
@@ -15,22 +15,15 @@ import { leavesTailsLong, tailCut } from './tailLong';
 const sawStray = 1 / 32;
 const eyeStray = 1 / 2;
 
-/** A straight eave at some distance from the plate's ends: level distance from the centre line at x. */
-export const eaveAt = (
-  standing: Standing,
-  side: Side,
-  { x, over }: { readonly x: number; readonly over: number },
-): number => {
-  const { A, B } = pose(standing).plates[side];
-  const t = (x - A.x) / (B.x - A.x);
-  return Math.abs(A.y + (B.y - A.y) * t) + over;
-};
+/** A straight eave so far out from a plate's two ends: level distance from the centre line at x. */
+export const eaveAt = ({ A, B }: PlatePose, x: number, over: number): number =>
+  Math.abs(A.y + ((B.y - A.y) * (x - A.x)) / (B.x - A.x)) + over;
 
 /** How far a rafter's tail ends past (+) or short of a straight eave at the plan's overhang, inches. */
 export const tailOff = (standing: Standing, rafter: RafterPose): number => {
   const { overhang } = standing.level.plan;
   const end = rafter.heel.out + overhang + rafter.tail;
-  return end - eaveAt(standing, rafter.side, { x: rafter.x.heel, over: overhang });
+  return end - eaveAt(pose(standing).plates[rafter.side], rafter.x.heel, overhang);
 };
 
 /** Along the line where one is snapped, else by eye. */
@@ -45,7 +38,7 @@ export const decideCutTail = (standing: Standing, { member }: Of<'cutTail'>): De
   const line = site.lines[`tail.${side}`];
   const stray = spread({ seed, place: member, purpose: 'tailSawn' }, line ? sawStray : eyeStray);
   const wanted = line
-    ? eaveAt(standing, side, { x: rafter.x.heel, over: line.off })
+    ? eaveAt(pose(standing).plates[side], rafter.x.heel, line.off)
     : rafter.heel.out + level.plan.overhang;
   const by = rafter.heel.out + level.plan.overhang + rafter.tail - wanted - stray;
   return by <= 0

@@ -1,5 +1,6 @@
 import { gaugeBlock } from '../../core/instruments/rows';
 import { sides, signOf, type Side } from '../../core/roof/side';
+import { eaveAt } from '../../core/site/tails';
 import { plateAt } from '../../core/site/truePlate';
 import { edgesOfRafter } from './rafterShape';
 import type { Scheme, Shown } from './scheme';
@@ -103,11 +104,9 @@ const chalkLines = ({ site, pose, level }: Shown, side: Side): readonly Stroke[]
 const tailLines = ({ site, pose, level }: Shown, side: Side): readonly Stroke[] => {
   const line = site.lines[`tail.${side}`];
   if (!line) return [];
-  const { A, B } = pose.plates[side];
   return Object.entries(pose.rafters).flatMap(([id, rafter]) => {
     if (rafter.side !== side) return [];
-    const t = (rafter.x.heel - A.x) / (B.x - A.x);
-    const out = Math.abs(A.y + (B.y - A.y) * t) + line.off;
+    const out = eaveAt(pose.plates[side], rafter.x.heel, line.off);
     if (rafter.heel.out + level.plan.overhang + rafter.tail < out + lift) return [];
     const half = level.plan.rafter.thickness / 2;
     const z = edgesOfRafter(rafter, 0).over(out) + lift;

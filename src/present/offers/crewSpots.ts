@@ -3,6 +3,7 @@ import { stationsOf } from '../../core/level/layout';
 import type { Attempt } from '../../core/site/attempt';
 import { expand } from '../../core/site/carryOn';
 import { methodsOf } from '../../core/site/required';
+import { asksForTails } from '../../core/site/tailLong';
 import type { Observation } from '../../core/site/observe';
 import { placeOf } from '../../core/site/ids';
 import type { Offer, Spot } from './offer';
@@ -24,7 +25,7 @@ export const crewSpots = (seen: Observation, attempt: Attempt): readonly Spot[] 
 const agreeSpots = ({ level, site }: Observation): readonly Spot[] => {
   const so = methodsOf(level, site.agreed);
   const topics = (['hang', 'ties', 'stack', 'upper', 'ridgeLength', 'tails'] as const)
-    .filter((topic) => topic !== 'tails' || level.methods.tails.includes('snapped'))
+    .filter((topic) => topic !== 'tails' || asksForTails(level))
     .map((topic): Spot => {
       const offer: Offer = {
         id: `agree.${topic}`,
