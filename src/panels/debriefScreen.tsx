@@ -2,7 +2,7 @@ import { attemptFile, attemptText } from '../content/attemptFile';
 import { scoreOf } from '../core/score/scored';
 import type { Score } from '../core/score/score';
 import type { Session } from '../session/session';
-import { errorOn, openProof, startRun, wordsOf, type Desk } from './desk';
+import { openProof, startRun, wordsOf, type Desk } from './desk';
 import { PunchRows } from './crewPanel';
 import { costliest, Events } from './events';
 import { Questions } from './questions';
@@ -42,7 +42,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
             </section>
           </div>
           <section class="paper">
-            <Total desk={desk} score={score} mode={attempt.mode} error={errorOn(desk, attempt.level.id)} />
+            <Total desk={desk} attempt={attempt} score={score} />
             <hr />
             <h2>{words.ui.debrief.punch}</h2>
             <PunchRows desk={desk} attempt={attempt} />

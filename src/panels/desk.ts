@@ -3,6 +3,8 @@ import type { Level } from '../core/level/level';
 import type { Mode } from '../core/level/mode';
 import { rulesVersion } from '../core/order/version';
 import type { Proof } from '../core/score/proof';
+import type { Part, Score } from '../core/score/score';
+import { weakestPart } from '../core/score/weakest';
 import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
@@ -89,10 +91,17 @@ export const openProof = (desk: Desk): void => {
 };
 
 /** How far one run on a level may be off, points, under the rules that hold now; undefined where it is not known. */
-export const errorOn = ({ proof }: Desk, level: string): number | undefined =>
-  proof?.rules === rulesVersion
-    ? (proof.levels.find((one) => one.level === level)?.errorOfOneRun ?? undefined)
-    : undefined;
+export const errorOn = (desk: Desk, level: string): number | undefined =>
+  provedOn(desk, level)?.errorOfOneRun ?? undefined;
+
+/** The part of a score that fell furthest under what the competent hand comes to on the level. */
+export const weakestOn = (desk: Desk, level: string, parts: Score['parts']): Part | undefined => {
+  const norm = provedOn(desk, level)?.competent;
+  return norm && weakestPart(parts, norm);
+};
+
+const provedOn = ({ proof }: Desk, level: string) =>
+  proof?.rules === rulesVersion ? proof.levels.find((one) => one.level === level) : undefined;
 
 /** Begins a fresh run and goes to the site. */
 export const startRun = async (desk: Desk, level: Level, mode: Mode): Promise<void> => {

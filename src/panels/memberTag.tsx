@@ -6,7 +6,8 @@ import { spotName } from '../present/words/spotNames';
 import type { Spot } from '../present/offers/offer';
 import { wordsOf, type Desk } from './desk';
 import { SpotWork } from './spotWork';
-import type { Found, Point } from './stageHost';
+import type { Point } from './crowsFeet';
+import type { Found } from './stageHost';
 
 type Props = {
   readonly desk: Desk;

@@ -1,11 +1,11 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { RefObject } from 'preact';
 import type { Attempt } from '../core/site/attempt';
 import type { StagePort } from '../present/stagePort';
+import { CrowsFeet, mostMarks, nextMembers, type Point } from './crowsFeet';
 import { wordsOf, type Desk } from './desk';
 import { useSignal } from './useSignal';
 import { choosePicked, type Working } from './working';
-
-export type Point = { readonly x: number; readonly y: number };
 
 /** Where a member is on the drawing, and how much of the work a box laid over the drawing would hide. */
 export type Found = Point & Pick<StagePort, 'hides'>;
@@ -21,13 +21,9 @@ type Props = {
 /** How long after a hand or the wheel is off the drawing stands still again, ms: the stage settles a wheel in 220. */
 const settled = 320;
 
-/** The drawing. Its content stands as words beside it, in the lists; here it is one named picture. */
-export const StageHost = ({ desk, attempt, working, found }: Props) => {
-  const host = useRef<HTMLDivElement>(null);
+/** The drawing in its host: made once, and taken down with it. */
+const useStage = (desk: Desk, host: RefObject<HTMLDivElement | null>): StagePort | undefined => {
   const [stage, setStage] = useState<StagePort>();
-  const { theme, lang } = useSignal(desk.settings);
-  const view = useSignal(desk.view);
-  const corner = useSignal(desk.corner);
   useEffect(() => {
     let gone = false;
     let port: StagePort | undefined;
@@ -43,15 +39,32 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       port?.destroy();
     };
   }, []);
+  return stage;
+};
+
+/** The drawing. Its content stands as words beside it, in the lists; here it is one named picture. */
+export const StageHost = ({ desk, attempt, working, found }: Props) => {
+  const host = useRef<HTMLDivElement>(null);
+  const stage = useStage(desk, host);
+  const { theme, lang } = useSignal(desk.settings);
+  const view = useSignal(desk.view);
+  const corner = useSignal(desk.corner);
   const selected = working.spot?.member;
   const joint = working.spot?.id;
+  const next = useMemo(() => nextMembers(attempt), [attempt]);
+  const [marks, setMarks] = useState<readonly Point[]>([]);
   const find = (): void => {
     const at = selected === undefined ? undefined : stage?.placeOf(selected);
     found(stage && at ? { ...at, hides: stage.hides } : undefined);
+    setMarks(next.flatMap((id) => stage?.placeOf(id) ?? []).slice(0, mostMarks));
+  };
+  const lose = (): void => {
+    found(undefined);
+    setMarks([]);
   };
   useEffect(() => {
     let late = false;
-    found(undefined);
+    lose();
     const shown = stage?.show({
       attempt,
       view,
@@ -66,10 +79,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       late = true;
     };
   }, [stage, attempt, view, corner, selected, joint, theme, lang]);
-  useEffect(
-    () => keepFinding(host.current, { find, lose: () => found(undefined) }),
-    [stage, selected, view, corner],
-  );
+  useEffect(() => keepFinding(host.current, { find, lose }), [stage, selected, next, view, corner]);
   return (
     <div class="stage">
       <div
@@ -77,6 +87,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
         role="img"
         aria-label={`${attempt.level.title[lang]}. ${wordsOf(desk).ui.site.corner[corner] ?? ''}`}
       />
+      <CrowsFeet marks={marks} />
     </div>
   );
 };

@@ -1,8 +1,8 @@
-import type { Mode } from '../core/level/mode';
 import { verdictOn } from '../core/score/verdict';
 import { passLine } from '../core/score/scored';
 import type { Part, Score } from '../core/score/score';
-import { wordsOf, type Desk } from './desk';
+import type { Attempt } from '../core/site/attempt';
+import { errorOn, weakestOn, wordsOf, type Desk } from './desk';
 
 const order: readonly Part[] = ['order', 'checks', 'fit', 'eye', 'economy'];
 const lines: Readonly<Partial<Record<Part, number>>> = {
@@ -12,21 +12,15 @@ const lines: Readonly<Partial<Record<Part, number>>> = {
   eye: passLine.eye,
 };
 
+type TotalProps = { readonly desk: Desk; readonly attempt: Attempt; readonly score: Score };
+
 /** The score by parts, each on a ruled scale with its pass line. */
-export const Total = ({
-  desk,
-  score,
-  mode,
-  error,
-}: {
-  readonly desk: Desk;
-  readonly score: Score;
-  readonly mode: Mode;
-  /** How far one run may be off, points; undefined where it is not known. */
-  readonly error: number | undefined;
-}) => {
+export const Total = ({ desk, attempt, score }: TotalProps) => {
   const words = wordsOf(desk);
   const { debrief } = words.ui;
+  const { level, mode } = attempt;
+  const error = errorOn(desk, level.id);
+  const weakest = weakestOn(desk, level.id, score.parts);
   return (
     <>
       <div class="total">
@@ -42,6 +36,7 @@ export const Total = ({
           </p>
         </div>
       </div>
+      {weakest && <p class="weakest">{debrief.weakest(debrief.parts[weakest])}</p>}
       {order.map((part) => {
         const value = score.parts[part];
         if (value === undefined) return null;

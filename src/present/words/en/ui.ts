@@ -311,6 +311,7 @@ export const ui = {
     } as Record<Stands, string>,
     step: (n: number) => `Step ${n}`,
     file: 'Save the run as a file',
+    weakest: (part: string) => `Work on this first: ${part}.`,
     borderline: 'Borderline: do another',
     band: (points: string) => `One run may be off by ${points} points`,
     validity:

@@ -306,6 +306,7 @@ export const ui: typeof en = {
     },
     step: (n) => `Paso ${n}`,
     file: 'Guardar la obra en un archivo',
+    weakest: (part) => `Trabaje primero esto: ${part}.`,
     borderline: 'En el límite: haga otro',
     band: (points) => `Un intento puede errar por ${points} puntos`,
     validity:
