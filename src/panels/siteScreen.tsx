@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
 import { isOver } from '../core/site/state';
-import { captionFor, promptCaption, standingCaption, type Caption } from '../present/caption';
+import { captionFor, promptCaption, standingCaption, undoneCaption, type Caption } from '../present/caption';
 import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
 import { CaptionBar } from './captionBar';
@@ -39,13 +39,17 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   };
   const undo = (): void => {
     const outcome = session.undo();
-    if (outcome) setLast({ action: { type: 'undo', step: 0 }, outcome });
+    const back = attempt.site.minutes - session.attempt.value.site.minutes;
+    if (outcome) setLast({ action: { type: 'undo', step: 0 }, outcome, back });
   };
   useKeys(desk, undo);
   const room = useRoom(settings.text);
-  const told = last
-    ? captionFor(words, last, settings.units)
-    : standingCaption(words, attempt, settings.units);
+  const told =
+    last?.back !== undefined
+      ? undoneCaption(words, last.back)
+      : last
+        ? captionFor(words, last, settings.units)
+        : standingCaption(words, attempt, settings.units);
   const said = watching ? byCrew(words, told) : (promptCaption(words, attempt) ?? told);
   return (
     <div class={roomClass(settings.hand, room, watching)}>
@@ -114,4 +118,9 @@ const byCrew = (words: Messages, caption: Caption): Caption =>
   caption.who === words.ui.caption.you ? { ...caption, who: words.ui.caption.crew } : caption;
 
 /** What was done last: told in the words of the moment, so that it changes language with the rest. */
-type Done = { readonly action: Action; readonly outcome: Decision };
+type Done = {
+  readonly action: Action;
+  readonly outcome: Decision;
+  /** Crew-minutes of work taken back. */
+  readonly back?: number;
+};

@@ -89,6 +89,13 @@ const labels: Readonly<Partial<Record<Action['type'], string>>> = {
   carryOn: 'carryOn',
 };
 
+/** Taken back in practice: free here, with what the work had cost the crew. */
+export const undoneCaption = ({ ui: { caption } }: Messages, minutes: number): Caption => ({
+  who: caption.you,
+  text: caption.undone(minutes),
+  tone: 'plain',
+});
+
 /** The words of an act by what it came to: which way, with what. */
 const labelOf = (action: Action): string => {
   switch (action.type) {

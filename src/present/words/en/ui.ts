@@ -242,6 +242,10 @@ export const ui = {
     placed: (name: string) => `${name} up.`,
     stopped: 'Stopped.',
     early: (rule: string) => `Out of order: ${rule}.`,
+    undone: (minutes: number) =>
+      minutes > 0
+        ? `Taken back. It had cost the crew ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}, and they stay spent.`
+        : 'Taken back.',
     slipped: 'Nails gave. Look at the joints.',
     you: 'You',
     crew: 'Crew',

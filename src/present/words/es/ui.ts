@@ -238,6 +238,10 @@ export const ui: typeof en = {
     placed: (name) => `${name}: puesto.`,
     stopped: 'Alto.',
     early: (rule) => `Fuera de orden: ${rule}.`,
+    undone: (minutes) =>
+      minutes > 0
+        ? `Deshecho. Le había costado al equipo ${minutes} ${minutes === 1 ? 'minuto' : 'minutos'}, y quedan gastados.`
+        : 'Deshecho.',
     slipped: 'Cedieron clavos. Mire las uniones.',
     you: 'Usted',
     crew: 'Equipo',
