@@ -32,6 +32,7 @@ const wholeJobs = [
   'tests/site/balance.test.ts',
   'tests/site/driftLessons.test.ts',
   'tests/site/frameLessons.test.ts',
+  'tests/site/ruleConsequences.test.ts',
   'tests/site/straightened.test.ts',
   'tests/tt/**/*.test.ts',
 ];

@@ -74,7 +74,7 @@ export const orderRules: readonly OrderRule[] = [
     after: (f) => (f === 'ridge' ? 'ridge' : undefined),
     rework: 40,
     how: 're-brace 8, prove again 12, shift and redo ends 20',
-    shows: 'now',
+    shows: 'frame',
     source: common,
     introducedBy: 'boathouse',
   },
