@@ -23,6 +23,7 @@ describe.each(['day', 'night'] as const)('by %s', (theme) => {
     ['jobs', '', 0, undefined],
     ['tailgate talk', 'level=garden-hut&screen=talk', 0, undefined],
     ['talk before a part of a job', 'level=sail-loft&screen=talk', 0, undefined],
+    ['what the score is worth', 'screen=proof', 0, undefined],
     ['the crew watched', 'level=garden-hut&seed=7&screen=site&mode=watch', 0, undefined],
     ['site at the start', site, 0, undefined],
     ['site in the middle', site, 150, undefined],
