@@ -3,6 +3,7 @@ import { sides, signOf, type Side } from '../../core/roof/side';
 import { eaveAt } from '../../core/site/tails';
 import { plateAt } from '../../core/site/truePlate';
 import { edgesOfRafter } from './rafterShape';
+import type { RafterPose } from '../../core/site/pose';
 import type { Scheme, Shown } from './scheme';
 import type { Stroke } from './solid';
 
@@ -78,46 +79,38 @@ const strings = ({ site, pose }: Shown, { stations, m }: Scheme, side: Side): re
   return [{ kind: 'string', id: `string.${side}`, a: end(first, -5), b: end(last, 5) }];
 };
 
-/** A chalk line shows only where there is wood under it: a touch on each rafter's under edge. */
-const chalkLines = ({ site, pose, level }: Shown, side: Side): readonly Stroke[] => {
-  const line = site.lines[`chalk.${side}`];
-  if (!line) return [];
-  const z = line.off;
-  return Object.entries(pose.rafters).flatMap(([id, rafter]) => {
-    if (rafter.side !== side) return [];
-    const { m } = edgesOfRafter(rafter, 0);
-    const out = rafter.top.out + (rafter.top.z - z) / m;
+/** A chalk line shows only where there is wood under it: a touch on each rafter of a side, across its thickness. */
+const touches = (
+  { pose, level }: Shown,
+  line: { readonly id: 'chalk' | 'tail'; readonly side: Side },
+  at: (rafter: RafterPose) => { readonly out: number; readonly z: number } | undefined,
+): readonly Stroke[] =>
+  Object.entries(pose.rafters).flatMap(([id, rafter]): readonly Stroke[] => {
+    const place = rafter.side === line.side ? at(rafter) : undefined;
+    if (!place) return [];
     const half = level.plan.rafter.thickness / 2;
-    const y = signOf(side) * (out + lift);
-    return [
-      {
-        kind: 'chalk' as const,
-        id: `chalk.${id}`,
-        a: [rafter.x.heel - half, y, z],
-        b: [rafter.x.heel + half, y, z],
-      } satisfies Stroke,
-    ];
+    const point = (dx: number): Stroke['a'] => [rafter.x.heel + dx, signOf(line.side) * place.out, place.z];
+    return [{ kind: 'chalk', id: `${line.id}.${id}`, a: point(-half), b: point(half) }];
+  });
+
+/** Where collars go: on the under edges. */
+const chalkLines = (shown: Shown, side: Side): readonly Stroke[] => {
+  const line = shown.site.lines[`chalk.${side}`];
+  if (!line) return [];
+  return touches(shown, { id: 'chalk', side }, (rafter) => {
+    const { m } = edgesOfRafter(rafter, 0);
+    return { out: rafter.top.out + (rafter.top.z - line.off) / m + lift, z: line.off };
   });
 };
 
-/** The line that tails are cut to: a touch on the top edge of each rafter that still runs past it. */
-const tailLines = ({ site, pose, level }: Shown, side: Side): readonly Stroke[] => {
-  const line = site.lines[`tail.${side}`];
+/** Where tails are cut: on the top edges of rafters that still run past it. */
+const tailLines = (shown: Shown, side: Side): readonly Stroke[] => {
+  const line = shown.site.lines[`tail.${side}`];
   if (!line) return [];
-  return Object.entries(pose.rafters).flatMap(([id, rafter]) => {
-    if (rafter.side !== side) return [];
-    const out = eaveAt(pose.plates[side], rafter.x.heel, line.off);
-    if (rafter.heel.out + level.plan.overhang + rafter.tail < out + lift) return [];
-    const half = level.plan.rafter.thickness / 2;
-    const z = edgesOfRafter(rafter, 0).over(out) + lift;
-    const y = signOf(side) * out;
-    return [
-      {
-        kind: 'chalk' as const,
-        id: `tail.${id}`,
-        a: [rafter.x.heel - half, y, z],
-        b: [rafter.x.heel + half, y, z],
-      } satisfies Stroke,
-    ];
+  const { overhang } = shown.level.plan;
+  return touches(shown, { id: 'tail', side }, (rafter) => {
+    const out = eaveAt(shown.pose.plates[side], rafter.x.heel, line.off);
+    if (rafter.heel.out + overhang + rafter.tail < out + lift) return undefined;
+    return { out, z: edgesOfRafter(rafter, 0).over(out) + lift };
   });
 };
