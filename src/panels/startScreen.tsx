@@ -38,6 +38,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
       <main>
         <h1>{words.ui.start.title}</h1>
         <p class="lead">{words.ui.start.intro}</p>
+        <p class="lead">{words.ui.start.know}</p>
         {desk.troubles.map((line) => (
           <p class="first" role="alert" key={line}>
             {line}

@@ -9,6 +9,7 @@ export const ui = {
     title: 'Jobs',
     intro:
       'Frame a roof here before you stand on one. The order, the checks and the dangers are real. The fall is not.',
+    know: 'You know the trade? Show what you know: do the short jobs on your own, to standard, and skip the rest.',
     resume: 'Go on where you stopped',
     open: 'Open the job',
     state: {
