@@ -19,7 +19,10 @@ const schema = z.strictObject({
     z.strictObject({
       level: z.string(),
       errorOfOneRun: z.nullable(z.number()),
-      competent: z.partialRecord(z.enum(['order', 'checks', 'fit', 'eye', 'economy']), z.number()),
+      competent: z.partialRecord(
+        z.enum(['order', 'checks', 'fit', 'eye', 'economy']),
+        z.strictObject({ mean: z.number(), sd: z.number() }),
+      ),
       lowered: z.array(z.unknown()),
     }),
   ),

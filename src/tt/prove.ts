@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import type { Level } from '../core/level/level';
+import { modesOf, type Level } from '../core/level/level';
 import { rulesVersion } from '../core/order/version';
 import { courseFiles, loadLevel } from './levelFiles';
 import { jobKey, type Told } from './prove/job';
@@ -104,12 +104,16 @@ const subjectsOf = ({ levels, runs, quick }: Asked): readonly Subject[] | undefi
       refuseInput(path, level.complaints);
       return undefined;
     }
-    if (named.length === 0 && level.value.asFound.planted.length < gradedFrom) continue;
+    if (named.length === 0 && !isGraded(level.value)) continue;
     const inFull = quick || reference.includes(level.value.id);
     subjects.push({ level: level.value, path, sizes: inFull ? full : shareOf(full, otherShare) });
   }
   return subjects;
 };
+
+/** A level people are judged by: it has a Check-off, and enough to find. */
+const isGraded = (level: Level): boolean =>
+  modesOf(level).includes('check-off') && level.asFound.planted.length >= gradedFrom;
 
 const askedOf = (args: readonly string[]): Asked | string => {
   const text = { type: 'string' } as const;

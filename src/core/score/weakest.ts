@@ -1,16 +1,21 @@
 import type { Part, Score } from './score';
-import { partWeights } from './scored';
 
-/** What each part comes to for the competent, on the average. */
-export type Norm = Partial<Readonly<Record<Part, number>>>;
+/** What each part comes to for the competent: the mean, and how far single runs stray from it (standard deviation). */
+export type Norm = Partial<Readonly<Record<Part, { readonly mean: number; readonly sd: number }>>>;
 
-/** The part that costs most against the competent: its drop from their mean, in points of the total. */
+/** A part that hardly strays at all would be named for a trifle. Ours. */
+const leastSpread = 0.02;
+
+/**
+ * The part that fell furthest under the competent, told by how far their own runs stray in it: luck moves some parts more
+ * than others. Undefined where no part fell under them.
+ */
 export const weakestPart = (parts: Score['parts'], norm: Norm): Part | undefined => {
-  const drops = (Object.entries(norm) as [Part, number][])
+  const drops = (Object.entries(norm) as [Part, { readonly mean: number; readonly sd: number }][])
     .filter(([part]) => parts[part] !== undefined)
-    .map(([part, usual]) => ({ part, points: 100 * partWeights[part] * (usual - (parts[part] ?? 0)) }));
+    .map(([part, { mean, sd }]) => ({ part, drop: (mean - (parts[part] ?? 0)) / Math.max(sd, leastSpread) }));
   return drops.reduce<(typeof drops)[number] | undefined>(
-    (most, one) => (one.points > (most?.points ?? 0) ? one : most),
+    (most, one) => (one.drop > (most?.drop ?? 0) ? one : most),
     undefined,
   )?.part;
 };

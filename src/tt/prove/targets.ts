@@ -171,7 +171,9 @@ export const normOf = ({ of }: Played): Norm =>
   Object.fromEntries(
     parts.flatMap((part) => {
       const values = of('competent').flatMap((run) => run.parts[part] ?? []);
-      return values.length === 0 ? [] : [[part, mean(values)] as const];
+      return values.length === 0
+        ? []
+        : [[part, { mean: mean(values), sd: standardDeviation(values) }] as const];
     }),
   );
 
