@@ -96,6 +96,7 @@ const ClaimSheet = ({ words, claim: { id, lines }, jobName }: SheetProps) => {
     <section class="paper">
       <h2>{proof.claims[id]}</h2>
       <p class="dim">{proof.reachedOf(lines.filter(({ reached }) => reached).length, lines.length)}</p>
+      {lines.some(({ reached }) => !reached) && proof.whyNot[id] && <p>{proof.whyNot[id]}</p>}
       <Figures words={words} lines={open} jobName={jobName} />
       {rest.length > 0 && (
         <details>

@@ -23,6 +23,15 @@ export const proof = {
     weakest: 'It names the weakest part',
     mended: 'To put a thing right never costs points',
   },
+  whyNot: {
+    good: 'Not all: what a site is dealt and the order that is chosen move even careful work by a point.',
+    luck: 'Not all: fifty orders on the other jobs are few, and their mean still strays.',
+    apart: 'Not all: five runs on the other jobs are few, and chance still decides.',
+    weakest:
+      'Not all: one run is too few to name a part. A poor fit shows less than the others, since rafters that sit badly still sit.',
+    mended:
+      'Not all: one thing done right sets others in motion, such as a ridge that is pushed or a wall that is shimmed. What comes of it can score lower.',
+  } as Record<string, string>,
   targets: {
     'expert: mean': 'The careful hand: mean total',
     'expert: share that pass': 'The careful hand: share of runs that pass',

@@ -24,6 +24,15 @@ export const proof: typeof en = {
     weakest: 'Nombra la parte más floja',
     mended: 'Corregir algo nunca quita puntos',
   },
+  whyNot: {
+    good: 'No todas: lo que toca en cada obra y el orden elegido mueven un punto aun el trabajo cuidadoso.',
+    luck: 'No todas: cincuenta órdenes en las otras obras son pocos, y su media aún varía.',
+    apart: 'No todas: cinco intentos en las otras obras son pocos, y aún decide el azar.',
+    weakest:
+      'No todas: un intento es poco para nombrar una parte. Un mal ajuste se ve menos que lo demás, pues el cabio que asienta mal aún asienta.',
+    mended:
+      'No todas: una cosa bien hecha mueve otras, como una cumbrera que se empuja o un muro que se calza. Lo que sigue puede valer menos.',
+  },
   targets: {
     'expert: mean': 'La mano cuidadosa: nota media',
     'expert: share that pass': 'La mano cuidadosa: parte que aprueba',
