@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { methodTopics } from '../core/level/method';
 import type { Action } from '../core/site/action';
 
 /** What an act may look like in a file. Numbers are inches on a grid of 1/64 or counts; ids are checked by the site itself. */
@@ -9,7 +10,7 @@ const count = z.int().check(z.gte(0), z.lte(2_000_000));
 const end = z.enum(['A', 'B', 'both']);
 
 const acts = {
-  agree: { topic: z.enum(['signals', 'hang', 'ties', 'stack', 'upper', 'ridgeLength', 'tails']), value: id },
+  agree: { topic: z.enum(['signals', ...methodTopics]), value: id },
   makeReady: {
     what: z.enum(['platform', 'ladder', 'openings', 'anchor', 'gear']),
     at: z.enum(['site', 'wall', 'joists', 'ridge', 'load', 'rafter']),

@@ -1,7 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { wholeJob, within } from '../core/level/stages';
-import { crewList } from '../core/order/crew/crewList';
-import { stageOf } from '../core/order/crew/task';
+import { ownList } from '../core/order/crew/crewList';
 import { openItems } from '../core/site/punch';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
@@ -47,8 +45,7 @@ const showNow = (sheet: HTMLElement | null): void => {
 
 const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
   const words = wordsOf(desk);
-  const range = attempt.level.stages ?? wholeJob;
-  const rows = crewList(attempt).filter(({ code }) => code === 'handOver' || within(range, stageOf[code]));
+  const rows = ownList(attempt);
   const firstLater = rows.findIndex(({ state, closes }) => state === 'later' && closes.length > 0);
   return (
     <>

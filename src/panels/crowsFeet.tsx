@@ -1,19 +1,7 @@
-import { nextSteps } from '../core/order/crew/planner';
-import type { Attempt } from '../core/site/attempt';
-import { isOver } from '../core/site/state';
-import { stepMember } from '../present/stepText';
-
 export type Point = { readonly x: number; readonly y: number };
 
 /** Places marked at a time. */
 export const mostMarks = 3;
-
-/** What the next good steps are about, where the list is shown: members, and plates for what belongs to a wall. */
-export const nextMembers = (attempt: Attempt): readonly string[] => {
-  if (attempt.mode !== 'list' || isOver(attempt.site)) return [];
-  const all = nextSteps(attempt).map(({ action }) => stepMember(action).replace(/^brace\.wall/, 'plate'));
-  return [...new Set(all)];
-};
 
 /** A crow's foot in chalk at each place the list goes on at: the mark a carpenter leaves for whoever comes next. */
 export const CrowsFeet = ({ marks }: { readonly marks: readonly Point[] }) => (

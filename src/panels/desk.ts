@@ -9,7 +9,7 @@ import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
 import type { Tool } from '../present/offers/toolset';
-import { day, isReturn } from '../session/jobState';
+import { day, freshSite, isReturn } from '../session/jobState';
 import { beginRun, type Session } from '../session/session';
 import { saveSettings, type Settings } from '../session/settings';
 import type { RunHead, Store } from '../session/store';
@@ -21,7 +21,7 @@ export type Desk = {
   readonly levels: readonly Level[];
   readonly troubles: readonly string[];
   /** The last proof of the score, where there is one. */
-  readonly proof: Proof | undefined;
+  readonly proof: () => Proof | undefined;
   readonly store: Store;
   readonly drawings: Drawings;
   readonly screen: Signal<Screen>;
@@ -100,24 +100,16 @@ export const weakestOn = (desk: Desk, level: string, parts: Score['parts']): Par
   return norm && weakestPart(parts, norm);
 };
 
-const provedOn = ({ proof }: Desk, level: string) =>
-  proof?.rules === rulesVersion ? proof.levels.find((one) => one.level === level) : undefined;
+const provedOn = (desk: Desk, level: string) => {
+  const proof = desk.proof();
+  return proof?.rules === rulesVersion ? proof.levels.find((one) => one.level === level) : undefined;
+};
 
 /** Begins a fresh run and goes to the site. */
 export const startRun = async (desk: Desk, level: Level, mode: Mode): Promise<void> => {
-  await enter(desk, await beginRun(desk.store, { level, seed: siteFor(desk, level, mode), mode }));
-};
-
-/** The site number: for a Check-off one that no earlier Check-off of the job on this device had. */
-const siteFor = (desk: Desk, level: Level, mode: Mode): number => {
-  const seed = desk.seed.value;
-  if (mode !== 'check-off') return seed;
-  const used = new Set(
-    runsOf(desk, level)
-      .filter((head) => head.mode === mode)
-      .map((head) => head.seed),
-  );
-  return Array.from({ length: used.size + 1 }, (_, i) => seed + i).find((one) => !used.has(one)) ?? seed;
+  const asked = desk.seed.value;
+  const seed = mode === 'check-off' ? freshSite(runsOf(desk, level), asked) : asked;
+  await enter(desk, await beginRun(desk.store, { level, seed, mode }));
 };
 
 /** A practice branch from a moment of the run: its acts so far, and on from there. */

@@ -11,7 +11,7 @@ export const ProofScreen = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
   const { proof: names } = words;
-  const { proof } = desk;
+  const proof = desk.proof();
   return (
     <div class="page">
       <header>
@@ -62,7 +62,7 @@ const Claims = ({ desk, words, proof }: ClaimsProps) => {
   return (
     <>
       {claimsOf(proof)
-        .filter(({ lines }) => lines.length > 0)
+        .filter(({ inFull, others }) => inFull.length + others.length > 0)
         .map((claim) => (
           <ClaimSheet words={words} claim={claim} jobName={jobName} key={claim.id} />
         ))}
@@ -84,24 +84,20 @@ type SheetProps = {
 };
 
 /** The jobs proved in full stand open; the others are there to be opened. */
-const ClaimSheet = ({ words, claim: { id, lines }, jobName }: SheetProps) => {
+const ClaimSheet = ({ words, claim: { id, inFull, others }, jobName }: SheetProps) => {
   const { proof } = words;
-  const most = Math.max(...lines.map(({ n }) => n));
-  const full = new Set(
-    lines.filter(({ n, target }) => n === most || /^(Spearman|ICC)/.test(target)).map(({ level }) => level),
-  );
-  const open = lines.filter(({ level }) => full.has(level));
-  const rest = lines.filter(({ level }) => !full.has(level));
+  const all = [...inFull, ...others];
+  const reached = all.filter((line) => line.reached).length;
   return (
     <section class="paper">
       <h2>{proof.claims[id]}</h2>
-      <p class="dim">{proof.reachedOf(lines.filter(({ reached }) => reached).length, lines.length)}</p>
-      {lines.some(({ reached }) => !reached) && proof.whyNot[id] && <p>{proof.whyNot[id]}</p>}
-      <Figures words={words} lines={open} jobName={jobName} />
-      {rest.length > 0 && (
+      <p class="dim">{proof.reachedOf(reached, all.length)}</p>
+      {reached < all.length && proof.whyNot[id] && <p>{proof.whyNot[id]}</p>}
+      <Figures words={words} lines={inFull} jobName={jobName} />
+      {others.length > 0 && (
         <details>
           <summary>{proof.others}</summary>
-          <Figures words={words} lines={rest} jobName={jobName} />
+          <Figures words={words} lines={others} jobName={jobName} />
         </details>
       )}
     </section>

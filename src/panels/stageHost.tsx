@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { RefObject } from 'preact';
 import type { Attempt } from '../core/site/attempt';
+import { nextMembers } from '../present/nextMembers';
 import type { StagePort } from '../present/stagePort';
-import { CrowsFeet, mostMarks, nextMembers, type Point } from './crowsFeet';
+import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
 import { wordsOf, type Desk } from './desk';
 import { useSignal } from './useSignal';
 import { choosePicked, type Working } from './working';

@@ -4,6 +4,7 @@ import { modesOf, type Level } from '../core/level/level';
 import { before, beyond, wholeJob, within, type Stage } from '../core/level/stages';
 import { tasksOn } from '../core/order/crew/planner';
 import { stageOf } from '../core/order/crew/task';
+import { topicsOf } from '../core/level/method';
 import type { Mode } from '../core/level/mode';
 import type { Messages } from '../present/words/messages';
 import { pick } from '../present/words/spotNames';
@@ -162,12 +163,11 @@ const PlanFigures = ({ desk, level }: { readonly desk: Desk; readonly level: Lev
 
 const Ways = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
   const words = wordsOf(desk);
-  const topics = ['hang', 'ties', 'stack', 'upper', 'ridgeLength'] as const;
   return (
     <>
       <h2>{words.ui.talk.agreed}</h2>
       <dl>
-        {topics.map((topic) => (
+        {topicsOf(level.methods).map((topic) => (
           <div key={topic} style="padding:4px 0">
             <dt style="display:inline;font-weight:600">{pick(words.trade.method, topic, 'name')}: </dt>
             <dd style="display:inline">

@@ -1,3 +1,4 @@
+import { ownMinutes } from '../core/score/scored';
 import { isOver } from '../core/site/state';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
@@ -15,7 +16,7 @@ type Props = {
 export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
   const words = wordsOf(desk);
   const { lang } = useSignal(desk.settings);
-  const minutes = attempt.site.minutes - (attempt.found?.site.minutes ?? 0);
+  const minutes = ownMinutes({ site: attempt.site, found: attempt.found });
   return (
     <header class="top">
       <button

@@ -3,7 +3,12 @@ import type { Messages } from './words/messages';
 
 /** What the score claims of itself, and the figures that speak for or against it. */
 export type ClaimId = keyof Messages['proof']['claims'];
-export type Claim = { readonly id: ClaimId; readonly lines: readonly ProofLine[] };
+export type Claim = {
+  readonly id: ClaimId;
+  /** On the jobs proved in full, and on the others, with few runs each. */
+  readonly inFull: readonly ProofLine[];
+  readonly others: readonly ProofLine[];
+};
 
 /** How the targets of each claim begin. */
 const starts: Readonly<Record<ClaimId, readonly string[]>> = {
@@ -17,11 +22,25 @@ const starts: Readonly<Record<ClaimId, readonly string[]>> = {
   mended: ['a decision put right: '],
 };
 
-export const claimsOf = ({ lines }: Pick<Proof, 'lines'>): readonly Claim[] =>
-  (Object.keys(starts) as ClaimId[]).map((id) => ({
-    id,
-    lines: lines.filter(({ target }) => starts[id].some((start) => target.startsWith(start))),
-  }));
+export const claimsOf = (proof: Pick<Proof, 'lines' | 'runs'>): readonly Claim[] => {
+  const inFull = fullJobs(proof);
+  return (Object.keys(starts) as ClaimId[]).map((id) => {
+    const own = proof.lines.filter(({ target }) => starts[id].some((start) => target.startsWith(start)));
+    return {
+      id,
+      inFull: own.filter(({ level }) => inFull.has(level)),
+      others: own.filter(({ level }) => !inFull.has(level)),
+    };
+  });
+};
+
+/** Jobs that the careful hand did as often as the proof was asked for, and several jobs taken together. */
+const fullJobs = ({ lines, runs }: Pick<Proof, 'lines' | 'runs'>): ReadonlySet<string> =>
+  new Set(
+    lines
+      .filter(({ target, level, n }) => level.includes(', ') || (target.startsWith('expert: ') && n >= runs))
+      .map(({ level }) => level),
+  );
 
 /** A target in the words of the reader. */
 export const targetName = ({ proof }: Messages, target: string): string => {

@@ -1,5 +1,6 @@
 import { stationsOf, upperStations } from '../core/level/layout';
 import type { Level } from '../core/level/level';
+import { ownMinutes } from '../core/score/scored';
 import { sides, type Side } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import { blockId, rafterId } from '../core/site/ids';
@@ -41,8 +42,11 @@ export const stripOf = (attempt: Attempt): readonly Shot[] => {
     return i >= last - 1 || next === undefined || change(now.site, next.site) >= leastChange;
   });
   while (moments.length > mostShots) moments = withoutLeast(moments);
-  const crews = attempt.found?.site.minutes ?? 0;
-  return moments.map(({ steps, site, stands }) => ({ steps, minutes: site.minutes - crews, stands }));
+  return moments.map(({ steps, site, stands }) => ({
+    steps,
+    minutes: ownMinutes({ site, found: attempt.found }),
+    stands,
+  }));
 };
 
 type Moment = { readonly steps: number; readonly site: SiteState; readonly stands: Stands };

@@ -67,3 +67,11 @@ export const isReturn = (own: readonly RunHead[], asked: number | undefined, now
   const last = Math.max(...own.map(({ ended }) => ended ?? 0));
   return last > 0 && now - Math.max(last, asked ?? 0) >= day;
 };
+
+/** A site that no Check-off of a job had before on this device: the one asked for, or the next that is free. */
+export const freshSite = (own: readonly RunHead[], asked: number): number => {
+  const used = new Set(own.filter(({ mode }) => mode === 'check-off').map(({ seed }) => seed));
+  let site = asked;
+  while (used.has(site)) site += 1;
+  return site;
+};

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isReturn, jobStanding, usualLooks } from '../../src/session/jobState';
+import { freshSite, isReturn, jobStanding, usualLooks } from '../../src/session/jobState';
 import type { RunHead } from '../../src/session/store';
 
 /** Hours since the first Monday of a season. */
@@ -79,6 +79,12 @@ describe('a job', () => {
     const runs = [passOn(1, at(0)), passOn(2, at(1))];
     expect([2.9, 3].map((now) => stateAt(runs, at(now), [2]))).toEqual(['checkedOff', 'due']);
   });
+});
+
+it('a Check-off gets a site that none had before', () => {
+  expect(freshSite([], 5)).toBe(5);
+  expect(freshSite([run({ seed: 5, mode: 'own' })], 5)).toBe(5);
+  expect(freshSite([run({ seed: 5 }), run({ seed: 6 }), run({ seed: 8 })], 5)).toBe(7);
 });
 
 describe('a return', () => {

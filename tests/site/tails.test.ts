@@ -7,7 +7,7 @@ import type { Action } from '../../src/core/site/action';
 import type { Attempt } from '../../src/core/site/attempt';
 import { pose } from '../../src/core/site/posed';
 import { tailOff } from '../../src/core/site/tails';
-import { would } from '../../src/core/site/take';
+import { begin, would } from '../../src/core/site/take';
 import { replay } from '../../src/core/hands/opened';
 import { levelOf } from './levels';
 
@@ -87,6 +87,16 @@ describe('tails', () => {
     expect(why(without(built('first', 1), isEnd))).toBe('tailsAreCut');
     const noLadder = without(standing, (action) => action.type === 'makeReady' && action.what === 'ladder');
     expect(why(noLadder)).toBe('noLadder');
+  });
+
+  it('are agreed on before the first rafter is up, and stay as they are', () => {
+    const why = (attempt: Attempt): unknown => {
+      const outcome = would(attempt, { type: 'agree', topic: 'tails', value: 'first' });
+      return outcome.ok ? 'done' : outcome.why;
+    };
+    expect(why(begin(level, 1, 'own'))).toBe('done');
+    expect(why(without(built('snapped', 1), isEnd))).toBe('raftersStand');
+    expect(why(begin(levelOf('garden-hut'), 1, 'own'))).toBe('nothingToAgree');
   });
 
   it('cut before the heels are home break the rule of their side', () => {

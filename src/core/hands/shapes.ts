@@ -2,14 +2,13 @@ import { gaugeBlock, levelAt } from '../instruments/rows';
 import type { Hold } from '../instruments/tool';
 import { roofOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
-import { methodTopics, type Methods } from '../level/method';
+import { asksForTails, topicsOf } from '../level/method';
 import { plateSpots } from '../level/planted';
 import type { PlannedAction } from '../order/crew/view';
 import { ends, sides, type Side } from '../roof/side';
 import { blockId, partsOfJoint, rafterId, type BlockId, type BoardId, type JointId } from '../site/ids';
 import { jointRows } from '../site/jointRows';
 import { requiredFor } from '../site/required';
-import { asksForTails } from '../site/tailLong';
 
 /** An act with its numbers and its said left open. */
 export type Shape = PlannedAction;
@@ -27,9 +26,9 @@ export const shapesOf = (level: Level, boards: readonly BoardId[]): readonly Sha
 ];
 
 const crewShapes = (level: Level): readonly Shape[] => [
-  ...(methodTopics as readonly (keyof Methods)[])
-    .filter((topic) => topic !== 'tails' || asksForTails(level))
-    .flatMap((topic) => level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value }))),
+  ...topicsOf(level.methods).flatMap((topic) =>
+    level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value })),
+  ),
   ...(['platform', 'ladder', 'openings', 'gear'] as const).map((what): Shape => ({
     type: 'makeReady',
     what,
@@ -212,7 +211,7 @@ const lineShapes = (level: Level, side: Side): readonly Shape[] => {
     { type: 'line', kind: 'string', from, to, off: gaugeBlock },
     { type: 'line', kind: 'string', from, to, off: 0 },
     { type: 'line', kind: 'chalk', from, to, off: Math.round(collar * 16) / 16 },
-    ...(asksForTails(level) ? tailShapes(level, side) : []),
+    ...(asksForTails(level.methods) ? tailShapes(level, side) : []),
   ];
 };
 

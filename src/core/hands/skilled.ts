@@ -73,10 +73,10 @@ export const skilled = ({ character, dice, wanted, righted }: Start): { play: Pl
 
 const leaves = (attempt: Attempt, { leavesAt }: Character): boolean => {
   if (leavesAt === undefined) return false;
-  const { members, joints } = requiredFor(attempt.level, attempt.site);
+  const { members, joints, tails } = requiredFor(attempt.level, attempt.site);
   const { seen } = viewOf(attempt);
   const open = seen.open.filter(({ what }) => what !== 'split').length;
-  return 1 - open / (members.length + joints.length) >= leavesAt;
+  return 1 - open / (members.length + joints.length + tails.length) >= leavesAt;
 };
 
 /** Readings that one act may pass over before it; more than any job asks for. */

@@ -13,4 +13,18 @@ export type Topic = keyof Methods | 'signals';
 /** What each level accepts, the usual way first. */
 export type AcceptedMethods = { readonly [K in keyof Methods]: readonly Methods[K][] };
 
-export const methodTopics: readonly string[] = ['hang', 'ties', 'stack', 'upper', 'ridgeLength', 'tails'];
+export const methodTopics = [
+  'hang',
+  'ties',
+  'stack',
+  'upper',
+  'ridgeLength',
+  'tails',
+] as const satisfies readonly (keyof Methods)[];
+
+/** Whether tails may be left long at all: where they may not, they are as figured and nobody looks at them. */
+export const asksForTails = ({ tails }: AcceptedMethods): boolean => tails.includes('snapped');
+
+/** What there is to agree on a level. */
+export const topicsOf = (methods: AcceptedMethods): readonly (keyof Methods)[] =>
+  methodTopics.filter((topic) => topic !== 'tails' || asksForTails(methods));

@@ -127,9 +127,14 @@ const verdictOf = ({ rule, instance, broken, mended, prompted }: Open): Verdict 
 };
 
 /** What the lead said and what still stands as it was, latest last. */
-export const promptsOf = (attempt: Attempt): readonly Verdict[] =>
-  prompting.includes(attempt.mode)
-    ? judgeOrder(attempt)
-        .filter(({ prompted, lost }) => prompted !== undefined && lost === lostWhen.left)
-        .sort((a, b) => (a.prompted ?? 0) - (b.prompted ?? 0))
-    : [];
+export const promptsOf = (attempt: Attempt): readonly Verdict[] => {
+  const known = saidIn.get(attempt);
+  if (known || !prompting.includes(attempt.mode)) return known ?? [];
+  const said = judgeOrder(attempt)
+    .filter(({ prompted, lost }) => prompted !== undefined && lost === lostWhen.left)
+    .sort((a, b) => (a.prompted ?? 0) - (b.prompted ?? 0));
+  saidIn.set(attempt, said);
+  return said;
+};
+/** Asked for by more than one view at every act, and told from the whole run each time. */
+const saidIn = new WeakMap<Attempt, readonly Verdict[]>();

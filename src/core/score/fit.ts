@@ -1,5 +1,6 @@
 import { stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
+import { asksForTails } from '../level/method';
 import { ends } from '../roof/side';
 import type { Attempt } from '../site/attempt';
 import { middleLocked } from '../site/holding';
@@ -9,7 +10,6 @@ import { pose, ridgeAside, ridgeHigh } from '../site/posed';
 import type { RafterPose } from '../site/pose';
 import { offPlane, ridgeBowed } from '../site/readings/string';
 import type { Standing } from '../site/standing';
-import { asksForTails } from '../site/tailLong';
 import { tailOff } from '../site/tails';
 import type { Placed } from '../site/state';
 
@@ -155,7 +155,7 @@ const onRafter = (
       off: x.heel - (stationsOf(standing.level)[station - 1] ?? 0),
       allowed: layoutAllowed(standing.level, station),
     },
-    ...(asksForTails(standing.level)
+    ...(asksForTails(standing.level.methods)
       ? [{ feature: 'tail' as const, at: id, off: tailOff(standing, rafter), allowed: tailAllowed }]
       : []),
   ];

@@ -5,7 +5,7 @@ import { orderRules } from '../order/rules';
 import { dangerRow } from '../site/dangers/rows';
 import { openItems } from '../site/punch';
 import { finished, methodsOf, requiredFor } from '../site/required';
-import { tailCut, tailsWanted } from '../site/tailLong';
+import { tailCut } from '../site/tailLong';
 import type { Attempt, Step } from '../site/attempt';
 import type { SiteState } from '../site/state';
 import { checksOf, type Checked } from './checked';
@@ -110,8 +110,7 @@ const weighted = (parts: Score['parts']): number => {
 
 /** Share of the required members, joints and tails cut that stand finished, without those the learner found so. */
 const doneShare = ({ level, site, found }: Attempt): number => {
-  const { members, joints } = requiredFor(level, site);
-  const tails = tailsWanted(level, site);
+  const { members, joints, tails } = requiredFor(level, site);
   const there = (at: SiteState): number =>
     members.filter((id) => at.members[id] !== undefined).length +
     joints.filter((joint) => finished(at, joint)).length +
@@ -128,10 +127,16 @@ const capOf = ({ site }: Attempt): number | undefined => {
   return caps.length === 0 ? undefined : Math.min(...caps);
 };
 
+/** What the work that stands took, without what the crew had spent before the learner came. */
+export const ownMinutes = ({
+  site,
+  found,
+}: Pick<Attempt, 'site'> & { readonly found: Attempt['found'] | undefined }): number =>
+  site.minutes - (found?.site.minutes ?? 0);
+
 /** Everything spent since the learner came, taken-back work included. */
 export const minutesUsed = ({ site, steps, found }: Attempt): number =>
-  site.minutes -
-  (found?.site.minutes ?? 0) +
+  ownMinutes({ site, found }) +
   steps.filter(({ undone }) => undone).reduce((sum, step) => sum + spentIn(step), 0);
 
 const spentIn = ({ outcome }: Step): number =>

@@ -1,7 +1,7 @@
 import { stationsOf } from '../level/layout';
 import { spread } from '../level/draw';
 import { sides, ends, type End, type Side, type Wall } from '../roof/side';
-import { methodTopics } from '../level/method';
+import { topicsOf } from '../level/method';
 import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
@@ -12,10 +12,12 @@ import type { Standing } from './standing';
 
 /** Acts on the ground, on the walls and among the crew. */
 
-export const decideAgree = ({ level }: Standing, { topic, value }: Of<'agree'>): Decision => {
+export const decideAgree = ({ level, site }: Standing, { topic, value }: Of<'agree'>): Decision => {
   if (topic === 'signals')
     return value === 'standard' ? happen({ type: 'agreed', topic, value }) : refuse('notASignalCode');
-  if (!methodTopics.includes(topic)) return refuse('nothingToAgree');
+  if (!topicsOf(level.methods).includes(topic)) return refuse('nothingToAgree');
+  if (topic === 'tails' && Object.keys(site.members).some((id) => id.startsWith('rafter.')))
+    return refuse('raftersStand');
   const accepted: readonly string[] = level.methods[topic];
   return accepted.includes(value) ? happen({ type: 'agreed', topic, value }) : refuse('notBuiltThisWayHere');
 };

@@ -4,7 +4,7 @@ import { boardTruth } from '../level/boardTruth';
 import type { Placed } from './state';
 import type { Standing } from './standing';
 import { finished, requiredFor } from './required';
-import { tailsLeft } from './tailLong';
+import { tailCut } from './tailLong';
 
 /** One thing somebody walking round with the punch list would see: missing, short of nails, or split. */
 export type OpenItem = {
@@ -22,7 +22,9 @@ export const openItems = (standing: Standing): readonly OpenItem[] => {
   const nails = required.joints
     .filter((joint) => !finished(site, joint))
     .map((at) => ({ what: (site.joints[at]?.tacks ?? 0) > 0 ? ('tacks' as const) : ('nails' as const), at }));
-  const tails = tailsLeft(level, site).map((at) => ({ what: 'tail' as const, at }));
+  const tails = required.tails
+    .filter((id) => !tailCut(site, id))
+    .map((at) => ({ what: 'tail' as const, at }));
   const split = splitMembers(standing).map((at) => ({ what: 'split' as const, at }));
   return [...missing, ...nails, ...tails, ...split];
 };

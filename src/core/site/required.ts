@@ -3,14 +3,18 @@ import type { Level } from '../level/level';
 import type { Methods } from '../level/method';
 import { beyond } from '../level/stages';
 import { ends, sides } from '../roof/side';
-import { blockId, rafterId, type JointId, type MemberId } from './ids';
+import { blockId, rafterId, type JointId, type MemberId, type RafterId } from './ids';
 import { jointRows } from './jointRows';
 import { partsOfJoint } from './ids';
 import { stageOfJoint, stageOfMember } from './stageOf';
 import type { SiteState } from './state';
 
-/** Everything the finished job must hold: members in place and joints at their full count. */
-export type Required = { readonly members: readonly MemberId[]; readonly joints: readonly JointId[] };
+/** Everything the finished job must hold: members in place, joints at their full count, tails cut that were left long. */
+export type Required = {
+  readonly members: readonly MemberId[];
+  readonly joints: readonly JointId[];
+  readonly tails: readonly RafterId[];
+};
 
 export type Agreed = Partial<Methods>;
 
@@ -24,6 +28,9 @@ export const methodsOf = (level: Level, agreed: Agreed): Methods => ({
   ridgeLength: agreed.ridgeLength ?? level.methods.ridgeLength[0] ?? 'cut',
 });
 
+export const leavesTailsLong = (level: Level, agreed: Agreed): boolean =>
+  methodsOf(level, agreed).tails === 'snapped';
+
 /** What has to stand where the level ends, for the way the crew agreed to build. */
 export const requiredFor = (level: Level, site: Pick<SiteState, 'agreed' | 'members'>): Required => {
   const whole = wholeFor(level, site.agreed);
@@ -33,6 +40,7 @@ export const requiredFor = (level: Level, site: Pick<SiteState, 'agreed' | 'memb
   return {
     members: whole.members.filter((id) => !beyond(range, stageOfMember(built, id))),
     joints: whole.joints.filter((joint) => !beyond(range, stageOfJoint(built, joint))),
+    tails: beyond(range, 'close') ? [] : whole.tails,
   };
 };
 
@@ -56,6 +64,7 @@ const wholeFor = (level: Level, agreed: Agreed): Required => {
       ...blocks.flatMap(blockJoints),
       ...tops.flatMap(topJoints),
     ],
+    tails: leavesTailsLong(level, agreed) ? rafters : [],
   };
 };
 

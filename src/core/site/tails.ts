@@ -7,7 +7,8 @@ import { placeOf, type RafterId } from './ids';
 import type { PlatePose, RafterPose } from './pose';
 import { pose } from './posed';
 import type { Standing } from './standing';
-import { leavesTailsLong, tailCut } from './tailLong';
+import { leavesTailsLong } from './required';
+import { tailCut } from './tailLong';
 
 /** Where tails end against a straight eave, and how they are cut in place. */
 

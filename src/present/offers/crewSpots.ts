@@ -1,9 +1,9 @@
 import type { Action, Readiness, Spot as StandingSpot } from '../../core/site/action';
 import { stationsOf } from '../../core/level/layout';
+import { topicsOf } from '../../core/level/method';
 import type { Attempt } from '../../core/site/attempt';
 import { expand } from '../../core/site/carryOn';
 import { methodsOf } from '../../core/site/required';
-import { asksForTails } from '../../core/site/tailLong';
 import type { Observation } from '../../core/site/observe';
 import { placeOf } from '../../core/site/ids';
 import type { Offer, Spot } from './offer';
@@ -24,24 +24,22 @@ export const crewSpots = (seen: Observation, attempt: Attempt): readonly Spot[] 
 
 const agreeSpots = ({ level, site }: Observation): readonly Spot[] => {
   const so = methodsOf(level, site.agreed);
-  const topics = (['hang', 'ties', 'stack', 'upper', 'ridgeLength', 'tails'] as const)
-    .filter((topic) => topic !== 'tails' || asksForTails(level))
-    .map((topic): Spot => {
-      const offer: Offer = {
-        id: `agree.${topic}`,
-        label: ['act', 'agree'],
-        picker: {
-          kind: 'choice',
-          label: ['method', topic, 'name'],
-          options: [so[topic], ...level.methods[topic].filter((v) => v !== so[topic])].map((value) => ({
-            value,
-            label: ['method', topic, value],
-          })),
-        },
-        act: (value) => ({ type: 'agree', topic, value: String(value) }),
-      };
-      return { id: `agree.${topic}`, member: 'site', offers: [offer] };
-    });
+  const topics = topicsOf(level.methods).map((topic): Spot => {
+    const offer: Offer = {
+      id: `agree.${topic}`,
+      label: ['act', 'agree'],
+      picker: {
+        kind: 'choice',
+        label: ['method', topic, 'name'],
+        options: [so[topic], ...level.methods[topic].filter((v) => v !== so[topic])].map((value) => ({
+          value,
+          label: ['method', topic, value],
+        })),
+      },
+      act: (value) => ({ type: 'agree', topic, value: String(value) }),
+    };
+    return { id: `agree.${topic}`, member: 'site', offers: [offer] };
+  });
   const signals: Spot = {
     id: 'agree.signals',
     member: 'site',

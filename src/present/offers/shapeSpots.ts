@@ -2,7 +2,7 @@ import { roofOf, stationsOf } from '../../core/level/layout';
 import { ends, sides, type End, type Side } from '../../core/roof/side';
 import { gaugeBlock } from '../../core/instruments/rows';
 import type { Cut } from '../../core/site/action';
-import { methodsOf } from '../../core/site/required';
+import { leavesTailsLong } from '../../core/site/required';
 import { rafterId, type BoardId, type MemberId } from '../../core/site/ids';
 import type { Observation } from '../../core/site/observe';
 import type { Offer, Spot } from './offer';
@@ -114,7 +114,7 @@ export const markSpots = (seen: Observation): readonly Spot[] => [
 const tailSpot = (seen: Observation, side: Side): readonly Spot[] => {
   const { level, members, site } = seen;
   const [from, to] = [rafterId(side, 1), rafterId(side, stationsOf(level).length)];
-  const open = methodsOf(level, site.agreed).tails === 'snapped' && !site.lines[`tail.${side}`];
+  const open = leavesTailsLong(level, site.agreed) && !site.lines[`tail.${side}`];
   if (!open || members[from] === undefined || members[to] === undefined) return [];
   const off = level.plan.overhang;
   const act: Offer['act'] = () => ({ type: 'line', kind: 'tail', from, to, off });
@@ -129,7 +129,7 @@ const tailSpot = (seen: Observation, side: Side): readonly Spot[] => {
 
 /** Rafters that stand with their tails left long. */
 const tailSpots = ({ level, members, site }: Observation): readonly Spot[] =>
-  methodsOf(level, site.agreed).tails === 'first'
+  !leavesTailsLong(level, site.agreed)
     ? []
     : sides.flatMap((side) =>
         stationsOf(level).flatMap((_, i): readonly Spot[] => {

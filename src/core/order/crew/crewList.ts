@@ -1,8 +1,9 @@
+import { wholeJob, within } from '../../level/stages';
 import type { Side } from '../../roof/side';
 import type { Attempt } from '../../site/attempt';
 import type { RuleId } from '../rules';
 import { jobsOf, openJobs } from './planner';
-import type { TaskCode } from './task';
+import { stageOf, type TaskCode } from './task';
 import { viewOf } from './view';
 
 /** One line of the crew list, in codes only: done, open now, or later and what for. */
@@ -16,6 +17,12 @@ export type CrewListRow = {
   readonly serves: readonly RuleId[];
   readonly closes: readonly RuleId[];
   readonly waitsFor: readonly { readonly on: TaskCode; readonly side?: Side; readonly why: string }[];
+};
+
+/** The lines that are the learner's, where a level is part of a job: all of them on a whole job. */
+export const ownList = (attempt: Attempt): readonly CrewListRow[] => {
+  const range = attempt.level.stages ?? wholeJob;
+  return crewList(attempt).filter(({ code }) => code === 'handOver' || within(range, stageOf[code]));
 };
 
 /** The crew list of an attempt: every job in the order a crew would write it. */

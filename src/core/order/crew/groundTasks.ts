@@ -1,5 +1,5 @@
 import { faults } from '../../faults/rows';
-import { methodTopics, type Methods } from '../../level/method';
+import { methodTopics } from '../../level/method';
 import { waterStart } from '../../level/planted';
 import { ends, sides, type Side } from '../../roof/side';
 import type { BoardId } from '../../site/ids';
@@ -20,7 +20,7 @@ const agree: Task = {
   anyOrder: true,
   acts: ({ seen, methods }) => {
     if (seen.ridgeOn) return [];
-    const topics = (methodTopics as readonly (keyof Methods)[]).filter(
+    const topics = methodTopics.filter(
       (topic) => seen.level.methods[topic].length > 1 && seen.site.agreed[topic] !== methods[topic],
     );
     const choices = topics.map((topic): PlannedAction => ({ type: 'agree', topic, value: methods[topic] }));

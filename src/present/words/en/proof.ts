@@ -25,8 +25,8 @@ export const proof = {
   },
   whyNot: {
     good: 'Not all: what a site is dealt and the order that is chosen move even careful work by a point.',
-    luck: 'Not all: fifty orders on the other jobs are few, and their mean still strays.',
-    apart: 'Not all: five runs on the other jobs are few, and chance still decides.',
+    luck: 'Not all: there are few orders of the other jobs, and their mean still strays.',
+    apart: 'Not all: there are few runs of the other jobs, and chance still decides.',
     weakest:
       'Not all: one run is too few to name a part. A poor fit shows less than the others, since rafters that sit badly still sit.',
     mended:

@@ -118,6 +118,7 @@ export const refusals: Record<string, string> = {
   ridgeLocked: 'A pair is nailed in the middle. The ridge does not move there.',
   ridgeNailed: 'The end pair is nailed. The ridge does not move.',
   notPlacedByHand: 'That is set another way.',
+  raftersStand: 'Rafters are up already, with their tails as they are.',
   tailsAreCut: 'That tail is cut already.',
   moreThanItHas: 'There is not that much wood to take off.',
   noSuchPiece: 'There is no such piece here.',

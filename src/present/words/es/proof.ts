@@ -26,8 +26,8 @@ export const proof: typeof en = {
   },
   whyNot: {
     good: 'No todas: lo que toca en cada obra y el orden elegido mueven un punto aun el trabajo cuidadoso.',
-    luck: 'No todas: cincuenta órdenes en las otras obras son pocos, y su media aún varía.',
-    apart: 'No todas: cinco intentos en las otras obras son pocos, y aún decide el azar.',
+    luck: 'No todas: hay pocos órdenes de las otras obras, y su media aún varía.',
+    apart: 'No todas: hay pocos intentos de las otras obras, y aún decide el azar.',
     weakest:
       'No todas: un intento es poco para nombrar una parte. Un mal ajuste se ve menos que lo demás, pues el cabio que asienta mal aún asienta.',
     mended:

@@ -115,6 +115,7 @@ export const refusals: Record<string, string> = {
   ridgeLocked: 'Hay un par clavado en el medio. Ahí la cumbrera no se mueve.',
   ridgeNailed: 'El par del extremo está clavado. La cumbrera no se mueve.',
   notPlacedByHand: 'Eso se pone de otro modo.',
+  raftersStand: 'Ya hay cabios puestos, con las colas como están.',
   tailsAreCut: 'Esa cola ya está cortada.',
   moreThanItHas: 'No hay tanta madera que quitar.',
   noSuchPiece: 'No hay tal pieza aquí.',
