@@ -10,6 +10,8 @@ const schema = z.strictObject({
   hand: z.enum(['left', 'right']),
   text: z.enum(['100', '150', '200']),
   keys: z.boolean(),
+  /** What moves on the drawing: as the device asks for, always, or nothing. */
+  motion: z._default(z.enum(['device', 'full', 'still']), 'device'),
   /** Days from one look at a job to the next, where they are not the usual ones. */
   looks: z.optional(looks),
 });

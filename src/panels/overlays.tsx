@@ -108,6 +108,7 @@ const settingRows = ({ ui }: Messages): readonly Row[] => {
     row('hand', names.hand, ['right', names.left], ['left', names.right]),
     row('text', names.text, ['100', '100 %'], ['150', '150 %'], ['200', '200 %']),
     row('keys', names.keys, [true, names.on], [false, names.off]),
+    row('motion', names.motion, ['device', names.asDevice], ['full', names.moves], ['still', names.still]),
   ];
 };
 

@@ -1,18 +1,19 @@
 import { useEffect, useRef } from 'preact/hooks';
+import type { Settle } from './settle';
 
-/** A small canvas drawn by somebody else, once for each thing it depends on. Its words are beside it. */
-export const Picture = ({
-  draw,
-  deps,
-  label,
-  kind = '',
-}: {
-  readonly draw: (canvas: HTMLCanvasElement) => void;
+type Props = {
+  /** `off`: how far what it shows still is from its rest. */
+  readonly draw: (canvas: HTMLCanvasElement, off: number) => void;
   readonly deps: readonly unknown[];
   readonly label: string;
   /** A class for the style sheet: how high it is. */
   readonly kind?: string;
-}) => {
+  /** Comes to rest in so long; drawn at rest at once where it is absent. */
+  readonly settle?: Settle | undefined;
+};
+
+/** A small canvas drawn by somebody else, once for each thing it depends on. Its words are beside it. */
+export const Picture = ({ draw, deps, label, kind = '', settle }: Props) => {
   const host = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
     const canvas = host.current;
@@ -20,7 +21,20 @@ export const Picture = ({
     const ratio = Math.min(2, window.devicePixelRatio || 1);
     canvas.width = Math.max(1, Math.round(canvas.clientWidth * ratio));
     canvas.height = Math.max(1, Math.round(canvas.clientHeight * ratio));
-    draw(canvas);
+    return settle ? comeToRest(settle, (off) => draw(canvas, off)) : draw(canvas, 0);
   }, [...deps]);
   return <canvas ref={host} class={kind} role="img" aria-label={label} />;
+};
+
+/** Draws frame after frame until it rests. Returns how to stop it. */
+const comeToRest = ({ length, off }: Settle, draw: (off: number) => void): (() => void) => {
+  const start = performance.now();
+  let next = 0;
+  const frame = (): void => {
+    const t = Math.min(1, Math.max(0, (performance.now() - start) / length));
+    draw(off(t));
+    if (t < 1) next = requestAnimationFrame(frame);
+  };
+  frame();
+  return () => cancelAnimationFrame(next);
 };

@@ -9,6 +9,7 @@ import { wordsOf, type Desk } from './desk';
 import { PickerField } from './picker';
 import { Picture } from './picture';
 import { Radios } from './radios';
+import { isStill, settleOf } from './settle';
 import { useSignal } from './useSignal';
 
 type WorkProps = {
@@ -103,7 +104,7 @@ const ReadingPicture = ({
   readonly spot: Spot;
   readonly reading: ReadAt;
 }) => {
-  const { theme, lang } = useSignal(desk.settings);
+  const { theme, lang, motion } = useSignal(desk.settings);
   const shown = shows(attempt, reading);
   if (shown === undefined || reading.at === 'punch') return null;
   const label = spotName(wordsOf(desk), spot);
@@ -112,7 +113,13 @@ const ReadingPicture = ({
       label={label}
       kind={kindOf(reading)}
       deps={[shown, theme, lang, spot.id, reading.from]}
-      draw={(canvas) => desk.drawings.reading(canvas, { attempt, ...reading, shown, theme, lang })}
+      settle={isStill(motion) ? undefined : settleOf(reading.tool)}
+      draw={(canvas, off) =>
+        desk.drawings.reading(canvas, { attempt, ...reading, shown: offBy(shown, off), theme, lang })
+      }
     />
   );
 };
+
+const offBy = (shown: number | string, off: number): number | string =>
+  typeof shown === 'number' ? shown + off : shown;

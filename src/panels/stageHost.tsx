@@ -5,6 +5,7 @@ import { nextMembers } from '../present/nextMembers';
 import type { StagePort } from '../present/stagePort';
 import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
 import { wordsOf, type Desk } from './desk';
+import { isStill } from './settle';
 import { useSignal } from './useSignal';
 import { choosePicked, type Working } from './working';
 
@@ -47,7 +48,7 @@ const useStage = (desk: Desk, host: RefObject<HTMLDivElement | null>): StagePort
 export const StageHost = ({ desk, attempt, working, found }: Props) => {
   const host = useRef<HTMLDivElement>(null);
   const stage = useStage(desk, host);
-  const { theme, lang } = useSignal(desk.settings);
+  const { theme, lang, motion } = useSignal(desk.settings);
   const view = useSignal(desk.view);
   const corner = useSignal(desk.corner);
   const selected = working.spot?.member;
@@ -73,13 +74,14 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       selected,
       theme,
       lang,
+      still: isStill(motion),
       ...(joint?.includes(':') ? { joint } : {}),
     });
     void shown?.then(() => late || find());
     return () => {
       late = true;
     };
-  }, [stage, attempt, view, corner, selected, joint, theme, lang]);
+  }, [stage, attempt, view, corner, selected, joint, theme, lang, motion]);
   useEffect(() => keepFinding(host.current, { find, lose }), [stage, selected, next, view, corner]);
   return (
     <div class="stage">

@@ -13,6 +13,8 @@ export type StageShow = {
   readonly theme: 'day' | 'night';
   readonly lang: 'en' | 'es';
   readonly joint?: string;
+  /** Nothing moves: what happens is shown as it ended. */
+  readonly still: boolean;
 };
 
 /** A part of the stage, CSS pixels from its upper left corner. */
@@ -37,7 +39,7 @@ export type StagePort = {
 /** What main hands to the panels: how a drawing begins in a host, and small pictures drawn once. */
 export type Drawings = {
   readonly stage: (host: HTMLElement) => Promise<StagePort>;
-  readonly thumb: (canvas: HTMLCanvasElement, show: Omit<StageShow, 'view' | 'selected'>) => void;
+  readonly thumb: (canvas: HTMLCanvasElement, show: Omit<StageShow, 'view' | 'selected' | 'still'>) => void;
   readonly reading: (
     canvas: HTMLCanvasElement,
     show: {

@@ -69,7 +69,13 @@ const steadyMoments = () => {
   };
 };
 
-const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageShow): StageView => {
+/** The last thing done, whatever came of it. */
+const actOf = ({ steps }: Attempt): Pick<StageView, 'act'> => {
+  const last = steps[steps.length - 1];
+  return last ? { act: { step: steps.length, action: last.action, outcome: last.outcome } } : {};
+};
+
+const viewOf = ({ attempt, view, corner, selected, theme, lang, joint, still }: StageShow): StageView => {
   const station = placeOf(selected ?? '').station ?? 1;
   const own = view === 'sheet' || view === 'reading' ? 'overview' : view;
   // Nothing of a joint is as it was once the frame is down.
@@ -82,6 +88,7 @@ const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageSh
     selected,
     theme,
     words: wordsFor(lang, { station, joint: looked }),
+    still,
     insets,
     station,
     from: 'street',
@@ -96,13 +103,12 @@ const anyJoint = ({ site }: Attempt, selected: string | undefined): string | und
   return id === undefined ? undefined : `ridge:${id}`;
 };
 
-const reduced = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
-
 const stage: Drawings['stage'] = async (host) => {
-  const made = createStage(host, { reducedMotion: reduced() });
+  const made = createStage(host);
   const steady = steadyMoments();
   return {
-    show: (show) => made.show(viewOf({ ...show, attempt: steady(show.attempt, show.view) })),
+    show: (show) =>
+      made.show({ ...viewOf({ ...show, attempt: steady(show.attempt, show.view) }), ...actOf(show.attempt) }),
     placeOf: made.placeOf,
     hides: made.hides,
     onPick: (pick) =>

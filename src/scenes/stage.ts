@@ -6,8 +6,6 @@ import { createPainter, type Painter } from './stagePainter';
 import type { StageView } from './stageView';
 
 export type StageOptions = {
-  /** Cross-fades become cuts. */
-  readonly reducedMotion: boolean;
   /** Draw with a 2D canvas even where WebGL is there. */
   readonly canvasOnly?: boolean;
 };
@@ -90,12 +88,12 @@ const showOn =
     if (now.last === view) again(now);
   };
 
-export const createStage = (host: HTMLElement, options: StageOptions): Stage => {
+export const createStage = (host: HTMLElement, options: StageOptions = {}): Stage => {
   host.style.overflow = 'hidden';
   host.style.touchAction = 'none';
   const size = sizeOf(host);
   const game = startGame(host, size(), options.canvasOnly === true);
-  const painter = createPainter(size, options.reducedMotion);
+  const painter = createPainter(size);
   const now: Now = { painter, size, listeners: new Set(), last: undefined, running: undefined, gone: false };
   const watch = new ResizeObserver(() => {
     if (now.running && now.last) resized(now);

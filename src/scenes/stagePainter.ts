@@ -6,15 +6,23 @@ import type { Shown } from '../present/model/scheme';
 import { drawJoint } from './closeUp/drawJoint';
 import { drawReading } from './instruments/drawReading';
 import { onScreen } from './ink/camera';
-import { giveBack } from './ink/raster';
+import { giveBack, type Raster } from './ink/raster';
 import { drawDeck, seam } from './ink/deck';
 import { palettes } from './ink/palette';
 import { inkOn, sheetOf, type Point } from './ink/pencil';
 import { drawSheet, drawSheetSelection, onSheet, sheetPoint, type Sheet } from './measured/sheet';
-import { drawOverview, drawSelection, stagedOf, type Overview, type Staged } from './overview/drawOverview';
+import {
+  drawOverview,
+  drawSelection,
+  stagedOf,
+  type Overview,
+  type OverviewInput,
+  type Staged,
+} from './overview/drawOverview';
 import type { Area } from './overview/fit';
 import { hiddenBy } from './overview/hidden';
 import { memberAt } from './overview/pick';
+import { showAct, type OnStage } from './motion/showAct';
 import { layoutOf, type StageLayout } from './stageLayout';
 import type { StageScene } from './stageScene';
 import type { StageView } from './stageView';
@@ -54,6 +62,10 @@ type Kept = {
   zoom: Zoom;
   drawn: Zoom;
   corner: string;
+  /** The moment on the overview, for what happens next to be shown. */
+  onStage: OnStage | undefined;
+  /** Rasters of the picture before, needed as long as its act is being shown. */
+  spare: Raster[];
 };
 
 const whole: Zoom = { scale: 1, x: 0, y: 0 };
@@ -64,7 +76,7 @@ const same = (a: readonly unknown[], b: readonly unknown[]): boolean =>
 
 const shownOf = ({ level, site, pose, figured }: StageView): Shown => ({ level, site, pose, figured });
 
-export const createPainter = (size: () => Size, reducedMotion: boolean): Painter => {
+export const createPainter = (size: () => Size): Painter => {
   const kept: Kept = {
     deck: '',
     key: [],
@@ -78,10 +90,12 @@ export const createPainter = (size: () => Size, reducedMotion: boolean): Painter
     zoom: whole,
     drawn: whole,
     corner: '',
+    onStage: undefined,
+    spare: [],
   };
   return {
     paint: (scene, view) => {
-      paint({ scene, view, kept, size: size(), reducedMotion });
+      paint({ scene, view, kept, size: size() });
     },
     pick: (x, y) => pick(kept, size().ratio, [x, y]),
     placeOf: (id) => standsAt(kept, size().ratio, id),
@@ -109,7 +123,6 @@ type Painting = {
   readonly view: StageView;
   readonly kept: Kept;
   readonly size: Size;
-  readonly reducedMotion: boolean;
 };
 
 const paint = (painting: Painting): void => {
@@ -135,11 +148,43 @@ const paint = (painting: Painting): void => {
     left,
   ];
   const key = [...common, view.corner, kept.zoom, view.joint, view.reading, stationOf(view), view.from];
-  if (!same(key, kept.key)) paintMain(painting, layout);
+  const news = !same(key, kept.key);
+  const acted = view.act?.step !== kept.onStage?.act?.step;
+  if (news || acted) {
+    scene.cutShort();
+    giveBack(kept.spare.splice(0));
+  }
+  if (news) paintMain(painting, layout);
   kept.key = key;
   const chosen = [...key, view.selected];
   if (!same(chosen, kept.chosen)) paintChosen(scene, kept, ratio);
   kept.chosen = chosen;
+  if (news || acted)
+    paintAct(painting, [view.theme, width, height, ratio, top, right, bottom, left, view.corner, kept.zoom]);
+};
+
+/** What led here is shown as it happens, where the moment before it was seen from the same place. */
+const paintAct = ({ scene, view, kept, size }: Painting, lie: readonly unknown[]): void => {
+  const { overview, staged, onStage: before, layout } = kept;
+  const after =
+    overview && staged && layout
+      ? { shown: shownOf(view), overview, staged: staged.what, act: view.act, lie }
+      : undefined;
+  kept.onStage = after;
+  if (!after || !layout || view.still) return;
+  const { ratio } = size;
+  const plate = (ids: ReadonlySet<string>): Overview => {
+    const { model, ...rest } = after.staged;
+    const solids = model.solids.filter(({ id }) => !ids.has(id));
+    const drawn = drawOverview(inputOf({ view, kept, size }, layout), {
+      ...rest,
+      model: { ...model, solids },
+    });
+    kept.spare.push(drawn.raster);
+    return drawn;
+  };
+  const at = { x: layout.main.x * ratio, y: layout.main.y * ratio };
+  showAct({ scene, before, after, at, theme: view.theme, ratio, plate });
 };
 
 const scaled = ({ x, y, width, height }: Area, ratio: number): Area => ({
@@ -172,13 +217,14 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   const { scene, view, kept, size } = painting;
   kept.drawn = kept.zoom;
   const old = kept.overview;
-  giveBack([...(old ? [old.raster] : []), ...(kept.sheet?.hung ?? []).map(({ flat }) => flat.raster)]);
+  giveBack((kept.sheet?.hung ?? []).map(({ flat }) => flat.raster));
+  if (old) kept.spare.push(old.raster);
   kept.overview = undefined;
   kept.sheet = undefined;
   if (view.view === 'overview') {
     paintOverview(painting, layout);
     const turned = kept.corner !== '' && kept.corner !== view.corner && old !== undefined;
-    if (turned && !painting.reducedMotion)
+    if (turned && !view.still)
       scene.fadeFrom(old.canvas, { x: layout.main.x * size.ratio, y: layout.main.y * size.ratio });
     kept.corner = view.corner;
     if (layout.linked) paintSheet(painting, layout.linked, layout.linkedViews);
@@ -214,25 +260,26 @@ const stagedFor = (view: StageView, kept: Kept): Staged => {
   return what;
 };
 
-const paintOverview = ({ scene, view, kept, size }: Painting, { main }: StageLayout): void => {
-  const { ratio } = size;
-  const staged = stagedFor(view, kept);
-  kept.overview = drawOverview(
-    {
-      shown: shownOf(view),
-      corner: view.corner,
-      theme: view.theme,
-      words: view.words,
-      width: Math.round(main.width * ratio),
-      height: Math.round(main.height * ratio),
-      area: scaled({ x: 0, y: 0, width: main.width, height: main.height }, ratio),
-      ratio,
-      people: true,
-      zoom: { scale: kept.zoom.scale, x: kept.zoom.x * ratio, y: kept.zoom.y * ratio },
-    },
-    staged,
-  );
-  scene.put('main', kept.overview.canvas, { x: main.x * ratio, y: main.y * ratio });
+const inputOf = (
+  { view, kept, size: { ratio } }: Pick<Painting, 'view' | 'kept' | 'size'>,
+  { main }: StageLayout,
+): OverviewInput => ({
+  shown: shownOf(view),
+  corner: view.corner,
+  theme: view.theme,
+  words: view.words,
+  width: Math.round(main.width * ratio),
+  height: Math.round(main.height * ratio),
+  area: scaled({ x: 0, y: 0, width: main.width, height: main.height }, ratio),
+  ratio,
+  people: true,
+  zoom: { scale: kept.zoom.scale, x: kept.zoom.x * ratio, y: kept.zoom.y * ratio },
+});
+
+const paintOverview = ({ scene, view, kept, size }: Painting, layout: StageLayout): void => {
+  const { main } = layout;
+  kept.overview = drawOverview(inputOf({ view, kept, size }, layout), stagedFor(view, kept));
+  scene.put('main', kept.overview.canvas, { x: main.x * size.ratio, y: main.y * size.ratio });
 };
 
 const paintSheet = (

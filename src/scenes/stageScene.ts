@@ -1,7 +1,16 @@
 import { Scene, type GameObjects } from 'phaser';
 
 /** The layers of the stage from the ground up. */
-export const layers = ['deck', 'before', 'main', 'chosen', 'linked', 'linkedChosen', 'over'] as const;
+export const layers = [
+  'deck',
+  'before',
+  'main',
+  'moving',
+  'chosen',
+  'linked',
+  'linkedChosen',
+  'over',
+] as const;
 export type LayerName = (typeof layers)[number];
 
 /** How long one corner gives way to the next, ms; from the look's tokens. */
@@ -14,6 +23,7 @@ const crossFade = 240;
 export class StageScene extends Scene {
   private readonly images = new Map<LayerName, GameObjects.Image>();
   private shown = 0;
+  private running: (() => void) | undefined;
 
   /** `ready` is called once, when layers can be put. */
   constructor(private readonly ready: () => void) {
@@ -62,8 +72,40 @@ export class StageScene extends Scene {
 
   /** Moves and scales the layers of the main picture while a hand is on it, about the point (0, 0) of the stage. */
   nudge(by: { readonly x: number; readonly y: number; readonly scale: number }): void {
+    this.cutShort();
     for (const layer of ['main', 'chosen'] as const)
       this.imageOf(layer).setPosition(by.x, by.y).setScale(by.scale);
+  }
+
+  /** How much of a layer is seen, 0…1. */
+  see(layer: LayerName, alpha: number): void {
+    this.imageOf(layer).setAlpha(alpha);
+  }
+
+  /** Runs something for so many ms: `frame` gets 0…1, `end` is called once, also when it is cut short. */
+  run(length: number, frame: (t: number) => void, end: () => void): void {
+    this.cutShort();
+    const over = (): void => {
+      if (this.running !== over) return;
+      this.running = undefined;
+      tween.stop();
+      end();
+    };
+    this.running = over;
+    const tween = this.tweens.addCounter({
+      from: 0,
+      to: 1,
+      duration: length,
+      onUpdate: ({ progress }) => {
+        if (this.running === over) frame(progress);
+      },
+      onComplete: over,
+    });
+  }
+
+  /** Whatever is running is over at once. */
+  cutShort(): void {
+    this.running?.();
   }
 
   busy(): boolean {

@@ -2,6 +2,7 @@ import type { FiguredRoof } from '../core/roof/figured';
 import type { Level } from '../core/level/level';
 import type { Pose } from '../core/site/pose';
 import type { SiteState } from '../core/site/state';
+import type { Act } from '../present/model/actSeen';
 import type { Corner } from './ink/camera';
 import type { Theme } from './ink/palette';
 import type { ReadingPicture } from './instruments/readingPicture';
@@ -23,6 +24,10 @@ export type StageView = {
   readonly joint?: string;
   /** For view 'reading'. */
   readonly reading?: ReadingPicture;
+  /** What led here: shown as it happens where the moment before it was on the stage. */
+  readonly act?: Act;
+  /** Nothing moves: what happens is shown as it ended. */
+  readonly still: boolean;
   readonly insets: Insets;
   /** Station the section stands before; else the selected rafter's, else the last one placed. */
   readonly station?: number;

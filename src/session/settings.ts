@@ -11,6 +11,7 @@ export const usualSettings = (language: string, dark: boolean): Settings => ({
   hand: 'right',
   text: '100',
   keys: true,
+  motion: 'device',
 });
 
 /** What was kept, or the usual where nothing usable was. */

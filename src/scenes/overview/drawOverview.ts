@@ -70,7 +70,7 @@ const underLetters = ({ area, ratio, words }: OverviewInput): Area => {
 };
 
 /** No ring closer than this on screen, device pixels: the pitch widens instead. From the look's tokens. */
-const closestRing = 1.6;
+export const closestRing = 1.6;
 /** Pictures of more samples than this are taken at one sample a pixel. Ours: keeps a redraw short on a phone. */
 const mostSamples = 3_400_000;
 
@@ -155,7 +155,7 @@ const drawPencil = (
 };
 
 /** Silhouettes stronger than inner edges; walls and plates quieter than the work. */
-const edgeStyle =
+export const edgeStyle =
   ({ edge, steelEdge, edgeAlpha }: Palette, ratio: number): EdgeStyle =>
   ({ role }, outer) => {
     if (role === 'floor') return undefined;
