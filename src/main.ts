@@ -146,6 +146,7 @@ const hooks = (desk: Desk): Window['__tt'] => ({
     );
   },
   settled: () => desk.session.value?.settled() ?? Promise.resolve(),
+  placeOf: (id) => desk.aim.value?.placeOf(id),
   go: (screen) => {
     desk.screen.value = screen;
   },
@@ -164,6 +165,7 @@ declare global {
       readonly do: (action: Action) => unknown;
       readonly digest: () => unknown;
       readonly settled: () => Promise<void>;
+      readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
       readonly go: (screen: Desk['screen']['value']) => void;
       readonly show: (what: {
         tool?: Desk['tool']['value'];

@@ -34,11 +34,19 @@ export type Desk = {
   readonly heads: Signal<readonly RunHead[]>;
   readonly tool: Signal<Tool>;
   readonly spot: Signal<string | undefined>;
+  /** What a hand on the page points at, while there is a drawing. */
+  readonly aim: Signal<Aim | undefined>;
   readonly view: Signal<StageView>;
   readonly corner: Signal<StageCorner>;
   readonly seed: Signal<number>;
   /** Which five jobs to ask for before the talk; undefined when nothing is asked. */
   readonly recall: Signal<number | undefined>;
+};
+
+/** Client coordinates, CSS pixels: the member or open place there, and where one is or a joint of it. */
+export type Aim = {
+  readonly at: (x: number, y: number) => string | undefined;
+  readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
 };
 
 export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'proof' | 'store' | 'drawings'> & {
@@ -58,6 +66,7 @@ export const deskOf = ({ settings, heads, seed, ...given }: DeskParts): Desk => 
   heads: signal(heads),
   tool: signal<Tool>('crew'),
   spot: signal<string | undefined>(undefined),
+  aim: signal<Aim | undefined>(undefined),
   view: signal<StageView>('overview'),
   corner: signal<StageCorner>('street'),
   seed: signal(seed),

@@ -3,6 +3,7 @@ import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
 import { isOver } from '../core/site/state';
 import { captionFor, promptCaption, standingCaption, undoneCaption, type Caption } from '../present/caption';
+import type { Spot } from '../present/offers/offer';
 import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
 import { CaptionBar } from './captionBar';
@@ -37,6 +38,11 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
     follow(desk, working, outcome);
     if (session.attempt.value.site.handedOver) desk.screen.value = 'debrief';
   };
+  /** Where nothing is left open, a tool let go at its place does its work there. */
+  const drop = (spot: Spot): void => {
+    const [offer, another] = spot.offers;
+    if (offer && !another && !offer.picker && !offer.reading && !spot.reading) act(offer.act(''));
+  };
   const undo = (): void => {
     const outcome = session.undo();
     const back = attempt.site.minutes - session.attempt.value.site.minutes;
@@ -54,7 +60,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   return (
     <div class={roomClass(settings.hand, room, watching)}>
       <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />
-      {!watching && <ToolRail desk={desk} />}
+      {!watching && <ToolRail desk={desk} onDrop={drop} />}
       <main class="view" aria-label={words.ui.site.work}>
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />

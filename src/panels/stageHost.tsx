@@ -4,7 +4,7 @@ import type { Attempt } from '../core/site/attempt';
 import { nextMembers } from '../present/nextMembers';
 import type { StagePort } from '../present/stagePort';
 import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
-import { wordsOf, type Desk } from './desk';
+import { wordsOf, type Aim, type Desk } from './desk';
 import { isStill } from './settle';
 import { useSignal } from './useSignal';
 import { choosePicked, type Working } from './working';
@@ -34,15 +34,32 @@ const useStage = (desk: Desk, host: RefObject<HTMLDivElement | null>): StagePort
         if (gone) return made.destroy();
         port = made;
         made.onPick((id) => choosePicked(desk, id));
+        desk.aim.value = aimOf(host.current, made);
         setStage(made);
       });
     return () => {
       gone = true;
+      desk.aim.value = undefined;
       port?.destroy();
     };
   }, []);
   return stage;
 };
+
+/** The stage in the page's own coordinates; nothing where something else lies over it. */
+const aimOf = (host: HTMLElement | null, stage: StagePort): Aim => ({
+  at: (x, y) => {
+    const box = host?.getBoundingClientRect();
+    const over = document.elementFromPoint(x, y);
+    if (!host || !box || !over || !host.contains(over)) return undefined;
+    return stage.pickAt(x - box.left, y - box.top);
+  },
+  placeOf: (id) => {
+    const box = host?.getBoundingClientRect();
+    const at = stage.placeOf(id);
+    return box && at && { x: at.x + box.left, y: at.y + box.top };
+  },
+});
 
 /** The drawing. Its content stands as words beside it, in the lists; here it is one named picture. */
 export const StageHost = ({ desk, attempt, working, found }: Props) => {

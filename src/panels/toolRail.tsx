@@ -1,11 +1,20 @@
 import { useEffect } from 'preact/hooks';
+import type { Spot } from '../present/offers/offer';
 import { toolset } from '../present/offers/toolset';
 import { wordsOf, type Desk } from './desk';
+import { CarriedTool, useCarrying } from './dragTool';
 import { ToolIcon } from './toolIcons';
 import { useSignal } from './useSignal';
 
-/** The tools lying on the deck: one is in hand. Touched, by arrow keys or by letter. */
-export const ToolRail = ({ desk }: { readonly desk: Desk }) => {
+type Props = {
+  readonly desk: Desk;
+  /** A tool was carried to a place of its own and let go there. */
+  readonly onDrop: (spot: Spot) => void;
+};
+
+/** The tools lying on the deck: one is in hand. Touched, carried to its place, by arrow keys or by letter. */
+export const ToolRail = ({ desk, onDrop }: Props) => {
+  const carrying = useCarrying(desk, onDrop);
   const tool = useSignal(desk.tool);
   const { keys } = useSignal(desk.settings);
   const words = wordsOf(desk);
@@ -39,11 +48,13 @@ export const ToolRail = ({ desk }: { readonly desk: Desk }) => {
           tabIndex={tool === row.tool ? 0 : -1}
           {...(keys ? { 'aria-keyshortcuts': row.key } : {})}
           onClick={() => take(i)}
+          onPointerDown={(event) => carrying.onPointerDown(event, row.tool)}
         >
           <ToolIcon tool={row.tool} />
           <span>{words.trade.tool[row.tool]}</span>
         </button>
       ))}
+      <CarriedTool carrying={carrying} />
     </div>
   );
 };

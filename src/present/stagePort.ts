@@ -32,6 +32,8 @@ export type StagePort = {
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
   /** How much of the work something laid over this box of the drawing would hide, CSS pixels; only to be compared. */
   readonly hides: (box: StageBox) => number;
+  /** The member or open place drawn there, CSS pixels from the drawing's upper left corner. */
+  readonly pickAt: (x: number, y: number) => string | undefined;
   readonly onPick: (pick: (id: string) => void) => void;
   readonly destroy: () => void;
 };

@@ -110,6 +110,7 @@ const stage: Drawings['stage'] = async (host) => {
     show: (show) =>
       made.show({ ...viewOf({ ...show, attempt: steady(show.attempt, show.view) }), ...actOf(show.attempt) }),
     placeOf: made.placeOf,
+    pickAt: made.pickAt,
     hides: made.hides,
     onPick: (pick) =>
       void made.onPick((id) => {

@@ -18,6 +18,8 @@ export type Stage = {
   readonly onPick: (call: (id: string | undefined) => void) => () => void;
   /** Where a member or open place is on the stage now, CSS pixels from its upper left corner: for tags and labels. */
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
+  /** The member or open place drawn there, CSS pixels from the stage's upper left corner. */
+  readonly pickAt: (x: number, y: number) => string | undefined;
   /** How much of the work a box of the stage covers, CSS pixels; only to be compared. */
   readonly hides: (box: Area) => number;
   /** Back to the whole roof after zooming. */
@@ -107,6 +109,7 @@ export const createStage = (host: HTMLElement, options: StageOptions = {}): Stag
       return () => now.listeners.delete(call);
     },
     placeOf: painter.placeOf,
+    pickAt: painter.pick,
     hides: painter.hides,
     resetZoom: () => {
       painter.resetZoom();

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../core/geometry/vector';
 import { lerp } from '../core/geometry/vector';
 import { placeOf } from '../core/site/ids';
+import { jointPlace } from '../present/model/actSeen';
 import { openSpotsOf } from '../present/model/openSpots';
 import type { Shown } from '../present/model/scheme';
 import { drawJoint } from './closeUp/drawJoint';
@@ -363,6 +364,7 @@ const standsAt = (
 
 /** A rafter is known by a spot near its heel, anything else by its middle, an open place by its first point. */
 const landmark = (view: StageView, staged: Staged | undefined, id: string): Vec3 | undefined => {
+  if (id.includes(':')) return jointPlace(shownOf(view), id);
   const solids = staged?.model.solids.filter((solid) => solid.id === id) ?? [];
   const points = solids.flatMap(({ faces }) => faces[0]?.points ?? []);
   const first = points[0];
