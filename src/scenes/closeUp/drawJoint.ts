@@ -2,7 +2,7 @@ import { partsOfJoint, placeOf, type BlockId, type RafterId } from '../../core/s
 import type { Shown } from '../../present/model/scheme';
 import { css } from '../ink/color';
 import { palettes, type Theme } from '../ink/palette';
-import { inkOn, pencil, type Ink } from '../ink/pencil';
+import { inkOn, pencil, type Ink, type Point } from '../ink/pencil';
 import { drawingFont } from '../overview/axisMark';
 import type { Area } from '../overview/fit';
 import type { DrawingWords } from '../overview/words';
@@ -48,7 +48,7 @@ export const drawJoint = (into: Into, shown: Shown, joint: string): void => {
   const scene = jointSceneOf(shown, joint);
   if (!scene) return;
   const { area, ratio, canvas, words } = into;
-  const radius = Math.min(116 * ratio, area.width * 0.24, area.height * 0.21);
+  const radius = lensRadius(into);
   const view = viewOf(into, scene, radius);
   view.ink.save();
   view.ink.beginPath();
@@ -68,6 +68,33 @@ export const drawJoint = (into: Into, shown: Shown, joint: string): void => {
   });
   view.ink.restore();
   if (words.joint) title(view.ink, into, words.joint);
+};
+
+const lensRadius = ({ area, ratio }: Into): number =>
+  Math.min(116 * ratio, area.width * 0.24, area.height * 0.21);
+
+/** A nail of a close-up: where its head is and the box it is drawn in, device pixels. */
+export type NailSeen = { readonly head: Point; readonly box: Area };
+
+/** The nails of a close-up in the order they were driven. */
+export const nailsSeen = (into: Into, shown: Shown, joint: string): readonly NailSeen[] => {
+  const scene = jointSceneOf(shown, joint);
+  if (!scene) return [];
+  const view = viewOf(into, scene, lensRadius(into));
+  const { k, ratio } = view;
+  const room = 0.3 * k + 6 * ratio;
+  const sides = scene.sideNails.map(({ face, w, proud, length }): NailSeen => {
+    const [x, y] = [toX(view, face - proud), toY(view, w)];
+    return {
+      head: [x, y],
+      box: { x: x - room, y: y - room, width: length * k + 2 * room, height: 2 * room },
+    };
+  });
+  const heads = scene.heads.map(({ at }): NailSeen => {
+    const [x, y] = toPoint(view, at);
+    return { head: [x, y], box: { x: x - room, y: y - room, width: 2 * room, height: 2 * room } };
+  });
+  return [...sides, ...heads];
 };
 
 /** Wide: the lens has the lower left corner to itself. Narrow: it takes the upper right, where a roof slopes away. */
