@@ -37,6 +37,8 @@ export type Painter = {
   readonly nudge: (scene: StageScene, by: Moved) => void;
   readonly zoomBy: (factor: number) => void;
   readonly resetZoom: () => void;
+  /** Everything is handed over anew next time: the scene is another one. */
+  readonly forget: () => void;
 };
 
 type Kept = {
@@ -100,6 +102,9 @@ export const createPainter = (size: () => Size, reducedMotion: boolean): Painter
     },
     resetZoom: () => {
       kept.zoom = whole;
+    },
+    forget: () => {
+      Object.assign(kept, { deck: '', key: [], chosen: [] });
     },
   };
 };

@@ -28,8 +28,7 @@ const answered = <T>(opening: Promise<T>): Promise<T> => {
   return Promise.race([opening, silence]).finally(() => clearTimeout(late));
 };
 
-const stepsFrom = (run: string, step: number): IDBKeyRange =>
-  IDBKeyRange.bound([run, step], [run, Infinity]);
+const stepsFrom = (run: string, step: number): IDBKeyRange => IDBKeyRange.bound([run, step], [run, Infinity]);
 
 const storeOn = (db: IDBPDatabase): Store => ({
   lasts: true,
