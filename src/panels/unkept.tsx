@@ -19,7 +19,7 @@ export const Unkept = ({ desk, session }: { readonly desk: Desk; readonly sessio
             id="saveNow"
             onClick={() => saveFile(session.attempt.value)}
           >
-            {words.ui.debrief.file}
+            {words.states.save}
           </button>
         </div>
       )}

@@ -1,7 +1,8 @@
 /** What is said when something is not as it should be: each says what to do. */
 export const states = {
-  unkept: 'This device does not keep the run. Go on, and save it as a file before you leave.',
+  unkept: 'This device does not keep the run. Save it as a file before you leave.',
   unkeptAll: 'This device will not keep your runs. Save each one as a file before you leave it.',
+  save: 'Save a file',
   link: 'This link names a job that is not here. Pick one from the list.',
   levels: (n: number): string =>
     n === 1 ? 'One job cannot be read. The others work.' : `${n} jobs cannot be read. The others work.`,

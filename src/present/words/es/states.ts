@@ -2,8 +2,9 @@ import type { states as en } from '../en/states';
 
 /** Lo que se dice cuando algo no está como debe: cada frase dice qué hacer. */
 export const states: typeof en = {
-  unkept: 'Este aparato no guarda la obra. Siga, y guárdela en un archivo antes de salir.',
+  unkept: 'Este aparato no guarda la obra. Guárdela en un archivo antes de salir.',
   unkeptAll: 'Este aparato no va a guardar sus obras. Guarde cada una en un archivo antes de salir.',
+  save: 'Guardar archivo',
   link: 'Este enlace nombra una obra que no está aquí. Elija una de la lista.',
   levels: (n) =>
     n === 1
