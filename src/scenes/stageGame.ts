@@ -73,8 +73,9 @@ const ready = (game: Game, scene: StageScene): StageGame => {
     usesCanvas: game.renderer.type === CANVAS,
     onLost: (call) => watchContext(game, { restored: wake, lost: call }),
     resize: (width, height, ratio) => {
-      game.scale.setZoom(1 / ratio);
       game.scale.resize(Math.round(width * ratio), Math.round(height * ratio));
+      // After it: only a new zoom makes the engine give the canvas its size on the page, where that is one to one.
+      game.scale.setZoom(1 / ratio);
       wake();
     },
     destroy: () => {
