@@ -80,6 +80,8 @@ const offline = VitePWA({
   },
   workbox: {
     globPatterns: ['**/*.{html,js,css,json,svg,png,woff2,mp3,webm,wasm,txt}'],
+    // Only who installs the site needs those, and then has them.
+    globIgnores: ['icon-*.png'],
     navigateFallback: 'index.html',
     inlineWorkboxRuntime: true,
     sourcemap: false,
