@@ -1,4 +1,6 @@
 import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
 // One file for the site and for its tests: the top level of the repository holds no second one.
@@ -37,11 +39,65 @@ const wholeJobs = [
   'tests/tt/**/*.test.ts',
 ];
 
+/** Style and scripts go behind the page that says what is loading, so that it is seen while they come. */
+const loadedLast: Plugin = {
+  name: 'loaded-last',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (html) => {
+      const tags = /^\s*(?:<script type="module"|<link rel="(?:modulepreload|stylesheet)").*$\n/gm;
+      const moved = html.match(tags) ?? [];
+      return html.replace(tags, '').replace(/^(\s*)<\/body>/m, (end) => `${moved.join('')}${end}`);
+    },
+  },
+};
+
+// Once it was opened the site opens without a network: everything is kept, nothing is fetched elsewhere. A new version
+// waits until every page of the old one is closed, so no run is ever moved under somebody's hands.
+const offline = VitePWA({
+  registerType: 'prompt',
+  injectRegister: false,
+  filename: 'offline.js',
+  manifestFilename: 'tack-and-true.webmanifest',
+  includeManifestIcons: false,
+  manifest: {
+    id: './',
+    name: 'Tack & True',
+    short_name: 'Tack & True',
+    description: 'Practice framing a roof: the order, the checks and the dangers, on the ground.',
+    lang: 'en',
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: '#d9cdb3',
+    theme_color: '#d9cdb3',
+    icons: [
+      { src: './icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: './icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: './icon-512.png', sizes: '512x512', type: 'image/png' },
+      { src: './icon-full-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+  workbox: {
+    globPatterns: ['**/*.{html,js,css,json,svg,png,woff2,mp3,webm,wasm,txt}'],
+    // Only who installs the site needs those, and then has them.
+    globIgnores: ['icon-*.png'],
+    navigateFallback: 'index.html',
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+    cleanupOutdatedCaches: true,
+    clientsClaim: false,
+    skipWaiting: false,
+    maximumFileSizeToCacheInBytes: 8_000_000,
+  },
+});
+
 export default defineConfig({
   root: from('src'),
   base: './',
   cacheDir: from('node_modules/.vite'),
-  publicDir: false,
+  publicDir: from('assets/site'),
+  plugins: [loadedLast, offline],
   define: engineSwitches,
   resolve: { alias: [{ find: /^phaser$/, replacement: from('node_modules/phaser/src/phaser-core.js') }] },
   build: {

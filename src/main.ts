@@ -9,16 +9,19 @@ import './panels/rooms.css';
 import './panels/screens.css';
 import './panels/recall.css';
 import './panels/proof.css';
+import './panels/states.css';
 import { attemptDigest, siteDigest } from './content/canonical';
-import { parseLevel } from './content/readLevel';
+import { readLevels } from './content/levelFiles';
 import { readProof } from './content/proofFile';
 import type { Proof } from './core/score/proof';
-import { complaintLine } from './content/complaint';
 import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
 import { deskOf, enter, startRun, type Desk } from './panels/desk';
+import { isOver } from './core/site/state';
+import { keepForOffline, withFirst } from './main/offline';
 import { resumeRun } from './session/session';
+import { askToStay } from './session/stay';
 import { loadSettings, usualSettings, type Settings } from './session/settings';
 import { idbStore } from './session/idbStore';
 import { memoryStore, type Store } from './session/store';
@@ -62,17 +65,12 @@ const courseOrder = [
   'harbor-office',
 ];
 
-const readLevels = (): { readonly levels: readonly Level[]; readonly troubles: readonly string[] } => {
-  const levels: Level[] = [];
-  const troubles: string[] = [];
-  for (const [file, text] of Object.entries(levelFiles)) {
-    const read = parseLevel(text);
-    if (read.ok) levels.push(read.value);
-    else troubles.push(...read.complaints.map((c) => complaintLine(file.replace('../', ''), c)));
-  }
+const course = (): ReturnType<typeof readLevels> => {
+  const named = Object.entries(levelFiles).map(([file, text]) => [file.replace('../', ''), text]);
+  const { levels, troubles } = readLevels(Object.fromEntries(named) as Record<string, string>);
   const place = ({ id }: Level): number =>
     (courseOrder.indexOf(id) + courseOrder.length + 1) % (courseOrder.length + 1);
-  return { levels: levels.sort((a, b) => place(a) - place(b)), troubles };
+  return { levels: [...levels].sort((a, b) => place(a) - place(b)), troubles };
 };
 
 const openStore = (): Promise<Store> => idbStore().catch(() => memoryStore());
@@ -92,6 +90,7 @@ const fromLink = (query: URLSearchParams, settings: Settings): Settings => {
 const start = async (): Promise<void> => {
   // Asked for now, so that the first drawing finds them and nothing is fetched once the page stands.
   void facesReady();
+  const { drawings: shown, drawn } = withFirst(drawings);
   const query = new URLSearchParams(location.search);
   const store = await openStore();
   const usual = usualSettings(navigator.language, matchMedia('(prefers-color-scheme: dark)').matches);
@@ -99,10 +98,10 @@ const start = async (): Promise<void> => {
   const heads = await store.runs().catch(() => []);
   const seed = Number(query.get('seed') ?? '') || 1 + (Date.now() % 9973);
   const desk = deskOf({
-    ...readLevels(),
+    ...course(),
     proof: provedLast,
     store,
-    drawings,
+    drawings: shown,
     settings,
     heads,
     seed: Math.round(seed),
@@ -114,15 +113,33 @@ const start = async (): Promise<void> => {
     ),
   );
   await openAsked(desk, query);
+  document.dispatchEvent(new CustomEvent('come', { detail: 'runs' }));
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
+  document.getElementById('loading')?.remove();
   window.__tt = hooks(desk);
+  stayOnce(desk);
+  await keepForOffline(drawn);
+};
+
+/** The first run that is over is the first thing worth not losing. */
+const stayOnce = (desk: Desk): void => {
+  let asked = false;
+  effect(() => {
+    const attempt = desk.session.value?.attempt.value;
+    if (asked || !attempt || !isOver(attempt.site)) return;
+    asked = true;
+    askToStay(desk.store, navigator.storage).catch(() => undefined);
+  });
 };
 
 const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   const asked = query.get('level');
   const level = desk.levels.find(({ id }) => id === asked);
   const screen = query.get('screen');
-  if (asked !== null && !level) return;
+  if (asked !== null && !level) {
+    desk.lost.value = true;
+    return;
+  }
   if (level) desk.level.value = level;
   if (screen === 'site' && level) {
     const mode = modesOf(level).find((one) => one === query.get('mode')) ?? 'own';

@@ -1,11 +1,10 @@
-import { attemptFile, attemptText } from '../content/attemptFile';
 import { scoreOf } from '../core/score/scored';
-import type { Score } from '../core/score/score';
 import type { Session } from '../session/session';
 import { openProof, startRun, wordsOf, type Desk } from './desk';
 import { PunchRows } from './crewPanel';
 import { costliest, Events } from './events';
 import { Questions } from './questions';
+import { saveFile } from './saveFile';
 import { Strip } from './strip';
 import { LanguageButton } from './topBar';
 import { Total } from './total';
@@ -55,7 +54,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
               >
                 {words.ui.debrief.again}
               </button>
-              <button type="button" class="btn" id="save" onClick={() => saveFile(session, score)}>
+              <button type="button" class="btn" id="save" onClick={() => saveFile(attempt)}>
                 {words.ui.debrief.file}
               </button>
             </div>
@@ -70,14 +69,4 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
       </main>
     </div>
   );
-};
-
-/** Offers the run as a file: its acts and what is claimed of them. */
-const saveFile = (session: Session, score: Score): void => {
-  const text = attemptText(attemptFile(session.attempt.value, score));
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = `${session.attempt.value.level.id}-${session.attempt.value.seed}.attempt.json`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 };

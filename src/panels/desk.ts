@@ -1,4 +1,5 @@
 import { signal, type Signal } from '@preact/signals-core';
+import type { Trouble } from '../content/levelFiles';
 import type { Level } from '../core/level/level';
 import type { Mode } from '../core/level/mode';
 import { rulesVersion } from '../core/order/version';
@@ -19,7 +20,9 @@ export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof';
 /** Everything the screens look at and the few things they can ask for. Views follow; they never lead. */
 export type Desk = {
   readonly levels: readonly Level[];
-  readonly troubles: readonly string[];
+  readonly troubles: readonly Trouble[];
+  /** A link asked for a job that is not here. */
+  readonly lost: Signal<boolean>;
   /** The last proof of the score, where there is one. */
   readonly proof: () => Proof | undefined;
   readonly store: Store;
@@ -57,6 +60,7 @@ export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'proof' | 'store' | '
 
 export const deskOf = ({ settings, heads, seed, ...given }: DeskParts): Desk => ({
   ...given,
+  lost: signal(false),
   screen: signal<Screen>('start'),
   back: signal<Screen>('start'),
   level: signal(given.levels[0]),
@@ -82,6 +86,7 @@ export const change = (desk: Desk, part: Partial<Settings>): void => {
 
 /** Goes to the talk about a job. Who comes back to it after a day is asked for its order first, once a day. */
 export const openJob = async (desk: Desk, level: Level, now: number = Date.now()): Promise<void> => {
+  desk.lost.value = false;
   const key = `asked ${level.id}`;
   const asked = await desk.store.get(key).catch(() => undefined);
   const due = isReturn(runsOf(desk, level), typeof asked === 'number' ? asked : undefined, now);

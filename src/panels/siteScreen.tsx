@@ -13,6 +13,7 @@ import { canBeTagged, MemberTag } from './memberTag';
 import { StageHost, type Found } from './stageHost';
 import { TopBar } from './topBar';
 import { ToolRail } from './toolRail';
+import { Unkept } from './unkept';
 import { useKeys } from './useKeys';
 import { useRoom, type Room } from './useRoom';
 import { useSignal } from './useSignal';
@@ -25,7 +26,6 @@ import { WorkPanel } from './workPanel';
 export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly session: Session }) => {
   const attempt = useSignal(session.attempt);
   const settings = useSignal(desk.settings);
-  const keeps = useSignal(session.keeps);
   const words = wordsOf(desk);
   const watching = attempt.mode === 'watch';
   const own = useWorking(desk, attempt);
@@ -59,11 +59,12 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const said = watching ? byCrew(words, told) : (promptCaption(words, attempt) ?? told);
   return (
     <div class={roomClass(settings.hand, room, watching)}>
-      <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />
+      <TopBar desk={desk} attempt={attempt} undo={undo} />
       {!watching && <ToolRail desk={desk} onDrop={drop} />}
       <main class="view" aria-label={words.ui.site.work}>
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
+        <Unkept desk={desk} session={session} />
         <CaptionBar words={words} caption={said} />
       </main>
       <Sheet desk={desk} session={session} working={working} at={at} tag={room.tag} onAct={act} undo={undo} />

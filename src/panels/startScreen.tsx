@@ -3,22 +3,16 @@ import { lengthText } from '../present/words/numbers';
 import { framed } from '../present/framed';
 import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
 import type { Messages } from '../present/words/messages';
-import { enter, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
+import { openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
-import { resumeRun } from '../session/session';
+import { StartNotices } from './startNotices';
 import { useSignal } from './useSignal';
 
 /** The jobs, each on its tag: what it is, and how far this device has come with it. */
 export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
-  const heads = useSignal(desk.heads);
-  const open = heads.filter(({ state }) => state === 'open').sort((a, b) => b.order - a.order)[0];
-  const resume = async (): Promise<void> => {
-    const session = await resumeRun(desk.store, desk.levels);
-    if (session) await enter(desk, session);
-  };
   return (
     <div class="page">
       <header>
@@ -39,18 +33,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
         <h1>{words.ui.start.title}</h1>
         <p class="lead">{words.ui.start.intro}</p>
         <p class="lead">{words.ui.start.know}</p>
-        {desk.troubles.map((line) => (
-          <p class="first" role="alert" key={line}>
-            {line}
-          </p>
-        ))}
-        {open && (
-          <p class="lead">
-            <button type="button" class="btn" id="resume" onClick={() => void resume()}>
-              {words.ui.start.resume}
-            </button>
-          </p>
-        )}
+        <StartNotices desk={desk} />
         <ul class="jobs">
           {desk.levels.map((level) => (
             <JobCard desk={desk} level={level} key={level.id} />

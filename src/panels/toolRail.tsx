@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Spot } from '../present/offers/offer';
 import { toolset } from '../present/offers/toolset';
 import { wordsOf, type Desk } from './desk';
@@ -18,8 +18,17 @@ export const ToolRail = ({ desk, onDrop }: Props) => {
   const tool = useSignal(desk.tool);
   const { keys } = useSignal(desk.settings);
   const words = wordsOf(desk);
+  const host = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    document.querySelector(`[data-tool="${tool}"]`)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    const show = (): void =>
+      host.current
+        ?.querySelector(`[data-tool="${tool}"]`)
+        ?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    // At once, and again when the rail becomes a strip or the other way round.
+    const watch = new ResizeObserver(show);
+    if (host.current) watch.observe(host.current);
+    show();
+    return () => watch.disconnect();
   }, [tool]);
   const take = (index: number): void => {
     const next = toolset[(index + toolset.length) % toolset.length];
@@ -36,7 +45,7 @@ export const ToolRail = ({ desk, onDrop }: Props) => {
     take(at + by);
   };
   return (
-    <div class="rail" role="radiogroup" aria-label={words.ui.site.tools} onKeyDown={onKey}>
+    <div class="rail" role="radiogroup" ref={host} aria-label={words.ui.site.tools} onKeyDown={onKey}>
       {toolset.map((row, i) => (
         <button
           type="button"

@@ -9,11 +9,10 @@ type Props = {
   readonly desk: Desk;
   readonly attempt: Attempt;
   readonly undo: () => void;
-  readonly keeps: boolean;
 };
 
 /** Job, way of playing, minutes, and the few things that are always to hand. */
-export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
+export const TopBar = ({ desk, attempt, undo }: Props) => {
   const words = wordsOf(desk);
   const { lang } = useSignal(desk.settings);
   const minutes = ownMinutes({ site: attempt.site, found: attempt.found });
@@ -38,11 +37,6 @@ export const TopBar = ({ desk, attempt, undo, keeps }: Props) => {
         </span>
       </h1>
       <span class="grow" />
-      {!keeps && (
-        <span class="said" role="status">
-          {words.ui.site.notSaved}
-        </span>
-      )}
       <span class="said hide-small wide">{pick(words.ui.mode, attempt.mode)}</span>
       <span class="bar hide-small wide" />
       <span class="said tn hide-small">

@@ -48,6 +48,7 @@ type Now = {
   readonly size: () => Size;
   readonly listeners: Set<(id: string | undefined) => void>;
   last: StageView | undefined;
+  game: Promise<StageGame>;
   running: StageGame | undefined;
   gone: boolean;
 };
@@ -81,29 +82,51 @@ const handsOn = (host: HTMLElement, now: Now): { readonly destroy: () => void } 
   });
 
 const showOn =
-  (now: Now, game: Promise<StageGame>): Stage['show'] =>
+  (now: Now): Stage['show'] =>
   async (view) => {
     now.last = view;
-    now.running = await game;
+    now.running = await now.game;
     await facesReady();
     // Another view may have been asked for while the engine and the fonts were coming.
     if (now.last === view) again(now);
   };
 
+/** Where WebGL was taken away for good, the same drawing goes on without it; nothing of it is lost. */
+const onceLost = (host: HTMLElement, now: Now): void => {
+  const swap = async (old: StageGame): Promise<void> => {
+    if (now.gone) return;
+    now.running = undefined;
+    now.game = startGame(host, now.size(), true);
+    old.destroy();
+    now.running = await now.game;
+    now.painter.forget();
+    again(now);
+  };
+  void now.game.then((started) => started.onLost(() => void swap(started)));
+};
+
 export const createStage = (host: HTMLElement, options: StageOptions = {}): Stage => {
   host.style.overflow = 'hidden';
   host.style.touchAction = 'none';
   const size = sizeOf(host);
-  const game = startGame(host, size(), options.canvasOnly === true);
   const painter = createPainter(size);
-  const now: Now = { painter, size, listeners: new Set(), last: undefined, running: undefined, gone: false };
+  const now: Now = {
+    painter,
+    size,
+    listeners: new Set(),
+    game: startGame(host, size(), options.canvasOnly === true),
+    last: undefined,
+    running: undefined,
+    gone: false,
+  };
+  onceLost(host, now);
   const watch = new ResizeObserver(() => {
     if (now.running && now.last) resized(now);
   });
   watch.observe(host);
   const hands = handsOn(host, now);
   return {
-    show: showOn(now, game),
+    show: showOn(now),
     onPick: (call) => {
       now.listeners.add(call);
       return () => now.listeners.delete(call);
@@ -127,7 +150,7 @@ export const createStage = (host: HTMLElement, options: StageOptions = {}): Stag
       now.gone = true;
       watch.disconnect();
       hands.destroy();
-      void game.then((started) => {
+      void now.game.then((started) => {
         started.destroy();
       });
     },

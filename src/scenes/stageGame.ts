@@ -1,4 +1,4 @@
-import { AUTO, CANVAS, Core, Game, Scale } from 'phaser';
+import { AUTO, CANVAS, Core, Game, Renderer, Scale } from 'phaser';
 import { StageScene } from './stageScene';
 
 /** The engine behind the stage: one canvas, no input, no sound, asleep unless something changed. */
@@ -8,6 +8,8 @@ export type StageGame = {
   readonly wake: () => void;
   readonly resize: (width: number, height: number, ratio: number) => void;
   readonly usesCanvas: boolean;
+  /** Called once when WebGL was taken away and did not come back: another game has to draw. */
+  readonly onLost: (call: () => void) => void;
   readonly destroy: () => void;
 };
 
@@ -16,13 +18,24 @@ export type GameSize = { readonly width: number; readonly height: number; readon
 /** Frames drawn after a change before the loop sleeps: one shows it, one more lets late uploads through. */
 const settling = 2;
 
+/** What browsers take away they usually give back at once; after this long nobody waits any more, ms. Ours. */
+const patience = 1500;
+
+/** Draws with WebGL where that works, else with a 2D canvas, which loses nothing: the layers are canvases already. */
 export const startGame = (host: HTMLElement, size: GameSize, canvasOnly: boolean): Promise<StageGame> =>
+  begun(host, size, canvasOnly ? CANVAS : AUTO).catch((error: unknown) => {
+    // It said it could and then did not, as when too many pages draw at once.
+    if (canvasOnly) throw error;
+    return begun(host, size, CANVAS);
+  });
+
+const begun = (host: HTMLElement, size: GameSize, type: number): Promise<StageGame> =>
   new Promise((resolve) => {
     const scene = new StageScene(() => {
       resolve(ready(game, scene));
     });
     const game: Game = new Game({
-      type: canvasOnly ? CANVAS : AUTO,
+      type,
       parent: host,
       width: Math.round(size.width * size.ratio),
       height: Math.round(size.height * size.ratio),
@@ -43,7 +56,8 @@ const ready = (game: Game, scene: StageScene): StageGame => {
   let left = settling;
   const wake = (): void => {
     left = settling;
-    if (!game.loop.running) game.loop.wake();
+    // Nobody looks: it is drawn when somebody does.
+    if (!document.hidden && !game.loop.running) game.loop.wake();
   };
   game.events.on(Core.Events.POST_RENDER, () => {
     if (scene.busy()) left = settling;
@@ -57,9 +71,11 @@ const ready = (game: Game, scene: StageScene): StageGame => {
     scene,
     wake,
     usesCanvas: game.renderer.type === CANVAS,
+    onLost: (call) => watchContext(game, { restored: wake, lost: call }),
     resize: (width, height, ratio) => {
-      game.scale.setZoom(1 / ratio);
       game.scale.resize(Math.round(width * ratio), Math.round(height * ratio));
+      // After it: only a new zoom makes the engine give the canvas its size on the page, where that is one to one.
+      game.scale.setZoom(1 / ratio);
       wake();
     },
     destroy: () => {
@@ -68,4 +84,22 @@ const ready = (game: Game, scene: StageScene): StageGame => {
       game.loop.wake();
     },
   };
+};
+
+/** A drawing on WebGL can be taken away at any time: by the machine waking up, by its driver, by other pages. */
+const watchContext = (
+  { renderer, events }: Game,
+  { restored, lost }: { readonly restored: () => void; readonly lost: () => void },
+): void => {
+  if (renderer.type === CANVAS) return;
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  renderer.on(Renderer.Events.LOSE_WEBGL, () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(lost, patience);
+  });
+  renderer.on(Renderer.Events.RESTORE_WEBGL, () => {
+    clearTimeout(waiting);
+    restored();
+  });
+  events.once(Core.Events.DESTROY, () => clearTimeout(waiting));
 };

@@ -1,17 +1,11 @@
-import type { Vec3 } from '../core/geometry/vector';
-import { lerp } from '../core/geometry/vector';
 import { placeOf } from '../core/site/ids';
-import { jointPlace } from '../present/model/actSeen';
-import { openSpotsOf } from '../present/model/openSpots';
-import type { Shown } from '../present/model/scheme';
 import { drawJoint } from './closeUp/drawJoint';
 import { drawReading } from './instruments/drawReading';
-import { onScreen } from './ink/camera';
-import { giveBack, type Raster } from './ink/raster';
+import { giveBack } from './ink/raster';
 import { drawDeck, seam } from './ink/deck';
 import { palettes } from './ink/palette';
-import { inkOn, sheetOf, type Point } from './ink/pencil';
-import { drawSheet, drawSheetSelection, onSheet, sheetPoint, type Sheet } from './measured/sheet';
+import { inkOn, sheetOf } from './ink/pencil';
+import { drawSheet, drawSheetSelection } from './measured/sheet';
 import {
   drawOverview,
   drawSelection,
@@ -21,21 +15,12 @@ import {
   type Staged,
 } from './overview/drawOverview';
 import type { Area } from './overview/fit';
-import { hiddenBy } from './overview/hidden';
-import { memberAt } from './overview/pick';
-import { showAct, type OnStage } from './motion/showAct';
+import { showAct } from './motion/showAct';
+import { hides, pick, standsAt } from './stageFind';
+import { scaled, shownOf, whole, zoomed, type Kept, type Moved, type Size } from './stageKept';
 import { layoutOf, type StageLayout } from './stageLayout';
 import type { StageScene } from './stageScene';
 import type { StageView } from './stageView';
-
-type Size = { readonly width: number; readonly height: number; readonly ratio: number };
-type Zoom = { readonly scale: number; readonly x: number; readonly y: number };
-type Moved = {
-  readonly x: number;
-  readonly y: number;
-  readonly scale: number;
-  readonly about: readonly [number, number];
-};
 
 /** Draws what changed into canvases and hands them to the scene. Remembers what it drew, so that nothing is drawn twice. */
 export type Painter = {
@@ -46,36 +31,12 @@ export type Painter = {
   readonly nudge: (scene: StageScene, by: Moved) => void;
   readonly zoomBy: (factor: number) => void;
   readonly resetZoom: () => void;
+  /** Everything is handed over anew next time: the scene is another one. */
+  readonly forget: () => void;
 };
-
-type Kept = {
-  deck: string;
-  key: readonly unknown[];
-  chosen: readonly unknown[];
-  staged:
-    | { readonly site: unknown; readonly pose: unknown; readonly corner: string; readonly what: Staged }
-    | undefined;
-  overview: Overview | undefined;
-  sheet: Sheet | undefined;
-  sheetAt: { readonly x: number; readonly y: number };
-  view: StageView | undefined;
-  layout: StageLayout | undefined;
-  zoom: Zoom;
-  drawn: Zoom;
-  corner: string;
-  /** The moment on the overview, for what happens next to be shown. */
-  onStage: OnStage | undefined;
-  /** Rasters of the picture before, needed as long as its act is being shown. */
-  spare: Raster[];
-};
-
-const whole: Zoom = { scale: 1, x: 0, y: 0 };
-const zoomRange = { least: 0.8, most: 5 };
 
 const same = (a: readonly unknown[], b: readonly unknown[]): boolean =>
   a.length === b.length && a.every((value, i) => Object.is(value, b[i]));
-
-const shownOf = ({ level, site, pose, figured }: StageView): Shown => ({ level, site, pose, figured });
 
 export const createPainter = (size: () => Size): Painter => {
   const kept: Kept = {
@@ -115,6 +76,9 @@ export const createPainter = (size: () => Size): Painter => {
     },
     resetZoom: () => {
       kept.zoom = whole;
+    },
+    forget: () => {
+      Object.assign(kept, { deck: '', key: [], chosen: [] });
     },
   };
 };
@@ -187,13 +151,6 @@ const paintAct = ({ scene, view, kept, size }: Painting, lie: readonly unknown[]
   const at = { x: layout.main.x * ratio, y: layout.main.y * ratio };
   showAct({ scene, before, after, at, theme: view.theme, ratio, plate });
 };
-
-const scaled = ({ x, y, width, height }: Area, ratio: number): Area => ({
-  x: x * ratio,
-  y: y * ratio,
-  width: width * ratio,
-  height: height * ratio,
-});
 
 const paintDeck = ({ scene, view, kept, size }: Painting, { linked, main }: StageLayout): void => {
   const { width, height, ratio } = size;
@@ -321,66 +278,6 @@ const paintChosen = (scene: StageScene, kept: Kept, ratio: number): void => {
   const chosen = id !== undefined && view ? { id, theme: view.theme, ratio } : undefined;
   scene.put('chosen', chosen && overview ? drawSelection(overview, chosen) : undefined, at);
   scene.put('linkedChosen', chosen && sheet ? drawSheetSelection(sheet, chosen) : undefined, kept.sheetAt);
-};
-
-const pick = (kept: Kept, ratio: number, [x, y]: Point): string | undefined => {
-  const { view, overview, sheet, layout } = kept;
-  if (!view || !layout) return undefined;
-  const at: Point = [x * ratio, y * ratio];
-  const spots = openSpotsOf(shownOf(view));
-  const inLinked = layout.linked ? y >= layout.linked.y : true;
-  if (sheet && inLinked)
-    return onSheet(sheet, ({ raster, camera }, p) => memberAt({ raster, camera, spots: [], ratio }, p), [
-      at[0] - kept.sheetAt.x,
-      at[1] - kept.sheetAt.y,
-    ]);
-  if (!overview) return undefined;
-  const inside: Point = [at[0] - layout.main.x * ratio, at[1] - layout.main.y * ratio];
-  return memberAt({ raster: overview.raster, camera: overview.camera, spots, ratio }, inside);
-};
-
-const hides = ({ view, overview, layout }: Kept, ratio: number, box: Area): number => {
-  if (!overview || !layout) return 0;
-  const { x, y } = layout.main;
-  return hiddenBy(overview, scaled({ ...box, x: box.x - x, y: box.y - y }, ratio), view?.selected);
-};
-
-const standsAt = (
-  kept: Kept,
-  ratio: number,
-  id: string,
-): { readonly x: number; readonly y: number } | undefined => {
-  const { view, overview, sheet, staged, layout } = kept;
-  if (!view) return undefined;
-  const p = landmark(view, staged?.what, id);
-  if (!p) return undefined;
-  if (overview && layout) {
-    const [x, y] = onScreen(overview.camera, p);
-    return { x: layout.main.x + x / ratio, y: layout.main.y + y / ratio };
-  }
-  const seen = sheet && sheetPoint(sheet, view.view === 'side' ? 'side' : 'section', p);
-  return seen && { x: (seen[0] + kept.sheetAt.x) / ratio, y: (seen[1] + kept.sheetAt.y) / ratio };
-};
-
-/** A rafter is known by a spot near its heel, anything else by its middle, an open place by its first point. */
-const landmark = (view: StageView, staged: Staged | undefined, id: string): Vec3 | undefined => {
-  if (id.includes(':')) return jointPlace(shownOf(view), id);
-  const solids = staged?.model.solids.filter((solid) => solid.id === id) ?? [];
-  const points = solids.flatMap(({ faces }) => faces[0]?.points ?? []);
-  const first = points[0];
-  if (!first) return openSpotsOf(shownOf(view)).find((spot) => spot.id === id)?.points[0];
-  const middle = points.reduce<Vec3>((sum, p) => lerp(sum, p, 1 / points.length), first);
-  return id.startsWith('rafter.') ? lerp(first, points[4] ?? middle, 0.12) : middle;
-};
-
-const zoomed = (zoom: Zoom, { x, y, scale, about }: Moved): Zoom => {
-  const next = Math.min(zoomRange.most, Math.max(zoomRange.least, zoom.scale * scale));
-  const k = next / zoom.scale;
-  return {
-    scale: next,
-    x: about[0] + (zoom.x - about[0]) * k + x,
-    y: about[1] + (zoom.y - about[1]) * k + y,
-  };
 };
 
 /** While a hand is on it the picture is only moved; it is drawn sharp when the hand lets go. */

@@ -16,17 +16,21 @@ export type Start = { readonly level: Level; readonly seed: number; readonly mod
 /** One learner at one level. Every act goes into the attempt at once and into the journal right behind it. */
 export class Session {
   readonly attempt: Signal<Attempt>;
-  /** False once the device has refused to keep an act; the run goes on all the same. */
-  readonly keeps: Signal<boolean> = signal(true);
+  /** False while the device keeps less than was done; the run goes on all the same, and each act tries again. */
+  readonly keeps: Signal<boolean>;
   private queue: Promise<void> = Promise.resolve();
 
+  /** `kept`: how many of the learner's acts are in the store; undefined when not even the run itself is. */
   constructor(
     private readonly store: Store,
-    private head: RunHead,
-    attempt: Attempt,
+    { head, attempt }: { readonly head: RunHead; readonly attempt: Attempt },
+    private kept: number | undefined,
   ) {
+    this.head = head;
     this.attempt = signal(attempt);
+    this.keeps = signal(store.lasts && kept !== undefined);
   }
+  private head: RunHead;
 
   get id(): string {
     return this.head.id;
@@ -37,8 +41,8 @@ export class Session {
     const step = this.attempt.value.steps.length;
     const next = take(this.attempt.value, action);
     this.attempt.value = next;
-    this.keep(() => this.store.append(this.head.id, step, action));
     if (isOver(next.site)) this.finish();
+    this.queue = this.queue.then(() => this.keep());
     return next.steps[step]?.outcome ?? { ok: false, why: 'over' };
   }
 
@@ -63,15 +67,30 @@ export class Session {
 
   private finish(): void {
     this.head = { ...this.head, state: 'done', ended: Date.now(), ...cameTo(this.attempt.value) };
-    this.keep(() => this.store.putRun(this.head));
+    this.headKept = false;
   }
+  private headKept = true;
 
-  private keep(write: () => Promise<void>): void {
-    this.queue = this.queue.then(write).catch(() => {
+  /** Whatever is not in the store yet. After a refusal the journal has no hole: the next act brings what is missing. */
+  private async keep(): Promise<void> {
+    const acts = ownActs(this.attempt.value);
+    const missing = acts.slice(this.kept ?? 0);
+    const headMissing = this.kept === undefined || !this.headKept;
+    try {
+      if (missing.length > 0) await this.store.append(this.head.id, this.kept ?? 0, missing);
+      if (headMissing) await this.store.putRun(this.head);
+      this.kept = acts.length;
+      this.headKept = true;
+      this.keeps.value = this.store.lasts;
+    } catch {
       this.keeps.value = false;
-    });
+    }
   }
 }
+
+/** What the learner did, without what the crew had done before. */
+const ownActs = ({ steps, found }: Attempt): readonly Action[] =>
+  steps.slice(found?.steps ?? 0).map(({ action }) => action);
 
 /** What a run came to, as its head keeps it. A part of a job is short: it counts as framed when it is done to standard. */
 const cameTo = (attempt: Attempt): Pick<RunHead, 'total' | 'framed' | 'pass'> => {
@@ -99,29 +118,42 @@ export const beginRun = async (
     order,
     ...(actions.length > 0 ? { branch: true as const } : {}),
   };
-  const session = new Session(store, head, replay({ level, seed, mode }, actions));
+  const attempt = replay({ level, seed, mode }, actions);
   const kept = await keepAll(store, head, actions);
-  if (!kept) session.keeps.value = false;
-  return session;
+  return new Session(store, { head, attempt }, kept ? actions.length : undefined);
 };
 
 const keepAll = async (store: Store, head: RunHead, actions: readonly Action[]): Promise<boolean> => {
   try {
+    await store.append(head.id, 0, actions);
     await store.putRun(head);
-    for (const [step, action] of actions.entries()) await store.append(head.id, step, action);
     return true;
   } catch {
     return false;
   }
 };
 
+/** Why a run that was left open cannot go on. */
+export type Stopped = 'rules' | 'changed' | 'gone' | 'unreadable';
+
+/** The run that was begun last and is not over. */
+export const openRun = (heads: readonly RunHead[]): RunHead | undefined =>
+  heads.filter(({ state }) => state === 'open').sort((a, b) => b.order - a.order)[0];
+
+/** Why it cannot go on, from its head alone; undefined when it can. */
+export const stopped = (head: RunHead, levels: readonly Level[]): Stopped | undefined => {
+  const level = levels.find(({ id }) => id === head.level);
+  if (!level) return 'gone';
+  if (head.rules !== rulesVersion) return 'rules';
+  return levelDigest(level) === head.levelDigest ? undefined : 'changed';
+};
+
 /** The run this device was in the middle of, at the very act it stopped. Another level text or other rules end it. */
 export const resumeRun = async (store: Store, levels: readonly Level[]): Promise<Session | undefined> => {
-  const heads = await store.runs().catch((): readonly RunHead[] => []);
-  const open = heads.filter(({ state }) => state === 'open').sort((a, b) => b.order - a.order)[0];
-  const level = open && levels.find(({ id }) => id === open.level);
-  if (!open || !level || levelDigest(level) !== open.levelDigest || open.rules !== rulesVersion)
-    return undefined;
-  const actions = await store.actions(open.id);
-  return new Session(store, open, replay({ level, seed: open.seed, mode: open.mode }, actions));
+  const head = openRun(await store.runs().catch((): readonly RunHead[] => []));
+  const level = head && levels.find(({ id }) => id === head.level);
+  if (!head || !level || stopped(head, levels)) return undefined;
+  const actions = await store.actions(head.id);
+  const attempt = replay({ level, seed: head.seed, mode: head.mode }, actions);
+  return new Session(store, { head, attempt }, actions.length);
 };

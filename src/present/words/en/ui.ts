@@ -4,7 +4,6 @@ import type { Stands } from '../../strip';
 export const ui = {
   product: 'Tack & True',
   motto: 'Tack it. Prove it true. Then nail it.',
-  loading: (percent: number) => `Loading, ${percent} percent`,
   start: {
     title: 'Jobs',
     intro:
@@ -121,7 +120,6 @@ export const ui = {
     },
     noWayBack: 'no cheap way back after this',
     saved: 'Kept on this device.',
-    notSaved: 'This device will not keep the run. Go on, but do not close the page.',
     you: 'You',
     leave: 'Jobs',
     goneOn: 'You are back at the same step.',
@@ -363,9 +361,5 @@ export const ui = {
     physics: 'It cannot be done the other way round.',
   },
   words: { title: 'Words of the trade' },
-  trouble: {
-    level: 'This job could not be read:',
-    link: 'This link names a job that is not here. Pick one from the list.',
-  },
   number: { and: 'and', or: 'or', quote: '"', under: 'minus' },
 };

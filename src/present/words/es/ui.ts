@@ -4,7 +4,6 @@ import type { ui as en } from '../en/ui';
 export const ui: typeof en = {
   product: 'Tack & True',
   motto: 'Puntear, comprobar, clavar.',
-  loading: (percent) => `Cargando, ${percent} por ciento`,
   start: {
     title: 'Obras',
     intro:
@@ -123,7 +122,6 @@ export const ui: typeof en = {
     },
     noWayBack: 'después de esto volver es caro',
     saved: 'Guardado en este aparato.',
-    notSaved: 'Este aparato no guarda la obra. Siga, pero no cierre la página.',
     you: 'Usted',
     leave: 'Obras',
     goneOn: 'Está en el mismo paso.',
@@ -358,9 +356,5 @@ export const ui: typeof en = {
     physics: 'Al revés no se puede.',
   },
   words: { title: 'Palabras del oficio' },
-  trouble: {
-    level: 'No se pudo leer esta obra:',
-    link: 'Este enlace nombra una obra que no está aquí. Elija una de la lista.',
-  },
   number: { and: 'y', or: 'o', quote: '"', under: 'menos' },
 };

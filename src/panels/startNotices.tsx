@@ -1,0 +1,78 @@
+import { useState } from 'preact/hooks';
+import type { Trouble } from '../content/levelFiles';
+import { openRun, resumeRun, stopped, type Stopped } from '../session/session';
+import type { RunHead } from '../session/store';
+import { enter, wordsOf, type Desk } from './desk';
+import { useSignal } from './useSignal';
+
+/** What somebody who comes to the jobs has to know first: a run to go on with, or what is not as it should be. */
+export const StartNotices = ({ desk }: { readonly desk: Desk }) => {
+  const { states } = wordsOf(desk);
+  const lost = useSignal(desk.lost);
+  const open = openRun(useSignal(desk.heads));
+  return (
+    <>
+      {lost && (
+        <p class="notice paper" role="alert">
+          {states.link}
+        </p>
+      )}
+      {!desk.store.lasts && (
+        <p class="notice paper" role="status">
+          {states.unkeptAll}
+        </p>
+      )}
+      {desk.troubles.length > 0 && <Troubles desk={desk} troubles={desk.troubles} />}
+      {open && <OpenRun desk={desk} head={open} key={open.id} />}
+    </>
+  );
+};
+
+/** Level files that cannot be played, each with the place and the reason. */
+const Troubles = ({ desk, troubles }: { readonly desk: Desk; readonly troubles: readonly Trouble[] }) => {
+  const { states } = wordsOf(desk);
+  return (
+    <section class="notice paper" role="alert">
+      <h2>{states.levels(troubles.length)}</h2>
+      <ul>
+        {troubles.map(({ file, line, reason, more }) => (
+          <li key={file}>
+            <b>
+              {file}, {states.line(line)}
+            </b>{' '}
+            <span lang="en">{reason}</span>
+            {more > 0 && <span class="dim"> {states.more(more)}</span>}
+          </li>
+        ))}
+      </ul>
+      <p>{states.mend}</p>
+    </section>
+  );
+};
+
+/** The way back to a run that is not over, or why there is none. */
+const OpenRun = ({ desk, head }: { readonly desk: Desk; readonly head: RunHead }) => {
+  const words = wordsOf(desk);
+  const [failed, setFailed] = useState<Stopped>();
+  const why = failed ?? stopped(head, desk.levels);
+  const resume = async (): Promise<void> => {
+    const session = await resumeRun(desk.store, desk.levels).catch(() => undefined);
+    if (session) await enter(desk, session);
+    else setFailed('unreadable');
+  };
+  if (why) {
+    const title = desk.levels.find(({ id }) => id === head.level)?.title[words.lang] ?? head.level;
+    return (
+      <p class="notice paper" role="status" id="stopped">
+        {words.states.stopped[why](title)}
+      </p>
+    );
+  }
+  return (
+    <p class="lead">
+      <button type="button" class="btn" id="resume" onClick={() => void resume()}>
+        {words.ui.start.resume}
+      </button>
+    </p>
+  );
+};
