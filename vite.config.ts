@@ -43,7 +43,13 @@ export default defineConfig({
   cacheDir: from('node_modules/.vite'),
   publicDir: false,
   define: engineSwitches,
-  resolve: { alias: [{ find: /^phaser$/, replacement: from('node_modules/phaser/src/phaser-core.js') }] },
+  resolve: {
+    alias: [
+      { find: /^phaser$/, replacement: from('node_modules/phaser/src/phaser-core.js') },
+      // Without sound in space, which nothing here asks for.
+      { find: /^howler$/, replacement: from('node_modules/howler/dist/howler.core.min.js') },
+    ],
+  },
   build: {
     outDir: from('dist'),
     emptyOutDir: true,

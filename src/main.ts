@@ -9,6 +9,7 @@ import './panels/rooms.css';
 import './panels/screens.css';
 import './panels/recall.css';
 import './panels/proof.css';
+import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { parseLevel } from './content/readLevel';
 import { readProof } from './content/proofFile';
@@ -18,6 +19,7 @@ import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
 import { deskOf, enter, startRun, type Desk } from './panels/desk';
+import type { SoundPort } from './present/soundPort';
 import { resumeRun } from './session/session';
 import { loadSettings, usualSettings, type Settings } from './session/settings';
 import { idbStore } from './session/idbStore';
@@ -115,7 +117,10 @@ const start = async (): Promise<void> => {
   );
   await openAsked(desk, query);
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
-  window.__tt = hooks(desk);
+  const { session, settings: kept } = desk;
+  // The library that plays comes with the first touch; until then nothing of sound is loaded but this.
+  const open = (): Promise<SoundPort> => import('./audio/howlerPort').then(({ howlerPort }) => howlerPort());
+  window.__tt = hooks(desk, ears({ session, settings: kept, open, page: window }));
 };
 
 const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
@@ -136,7 +141,8 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
 };
 
 /** For tests and for whoever scripts the page: the run as it is, and a way to act on it. */
-const hooks = (desk: Desk): Window['__tt'] => ({
+const hooks = (desk: Desk, { asked }: Ears): Window['__tt'] => ({
+  heard: asked,
   attempt: () => desk.session.value?.attempt.value,
   do: (action) => desk.session.value?.do(action),
   digest: () => {
@@ -161,6 +167,8 @@ declare global {
   interface Window {
     __tt: {
       readonly attempt: () => unknown;
+      /** Names of the sounds asked for so far, act by act. */
+      readonly heard: Ears['asked'];
       readonly do: (action: Action) => unknown;
       readonly digest: () => unknown;
       readonly settled: () => Promise<void>;

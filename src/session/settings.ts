@@ -1,4 +1,4 @@
-import { readSettings, type Settings } from '../content/settingsSchema';
+import { readSettings, usualSound, type Settings } from '../content/settingsSchema';
 import type { Store } from './store';
 
 export type { Settings };
@@ -11,6 +11,7 @@ export const usualSettings = (language: string, dark: boolean): Settings => ({
   hand: 'right',
   text: '100',
   keys: true,
+  ...usualSound,
 });
 
 /** What was kept, or the usual where nothing usable was. */

@@ -1,8 +1,10 @@
+import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
 import { proof as enProof } from './en/proof';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
+import { heard as esHeard } from './es/heard';
 import * as esRules from './es/rules';
 import { proof as esProof } from './es/proof';
 import { tasks as esTasks } from './es/tasks';
@@ -15,6 +17,7 @@ export type Messages = {
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
+  readonly heard: typeof enHeard;
   readonly proof: typeof enProof;
   readonly rules: typeof enRules.rules;
   readonly dangers: typeof enRules.dangers;
@@ -30,6 +33,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: enUi,
     trade: enTrade,
     tasks: enTasks,
+    heard: enHeard,
     proof: enProof,
     rules: enRules.rules,
     dangers: enRules.dangers,
@@ -41,6 +45,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: esUi,
     trade: esTrade,
     tasks: esTasks,
+    heard: esHeard,
     proof: esProof,
     rules: esRules.rules,
     dangers: esRules.dangers,
