@@ -29,8 +29,8 @@ export const Volume = ({
         aria-valuetext={shown}
         onInput={(event) => setMoving(Number(event.currentTarget.value))}
         onChange={(event) => {
-          setMoving(undefined);
           change(desk, { [of]: Number(event.currentTarget.value) });
+          setMoving(undefined);
         }}
       />
     </label>
