@@ -30,6 +30,8 @@ export const howlerPort = async (): Promise<SoundPort> => {
     howl.volume(volume, id);
   };
   const later = (seconds: number, does: () => void): void => {
+    // At once, before the act is drawn: a drawing may take longer than an ear waits.
+    if (seconds === 0) return does();
     const timer = setTimeout(() => {
       waiting.delete(timer);
       does();
