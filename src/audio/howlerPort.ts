@@ -38,10 +38,16 @@ export const howlerPort = async (): Promise<SoundPort> => {
     }, seconds * 1000);
     waiting.add(timer);
   };
+  const forget = (): void => {
+    waiting.forEach((timer) => clearTimeout(timer));
+    waiting.clear();
+  };
   return {
     play: (sounds, loudness) =>
       void awake().then((plays) => {
         if (!plays) return;
+        // Who works fast hears each act begin, not all that is still to come of the ones before.
+        forget();
         for (const { name, times, delay } of sounds) {
           // An ear hears steps of loudness as steps of ratio.
           const part = loudness[groupOf(name)] / 100;
@@ -51,8 +57,7 @@ export const howlerPort = async (): Promise<SoundPort> => {
         }
       }),
     hush: () => {
-      waiting.forEach((timer) => clearTimeout(timer));
-      waiting.clear();
+      forget();
       howl.stop();
     },
   };

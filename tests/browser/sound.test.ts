@@ -29,6 +29,43 @@ const heard = (page: Page): Promise<readonly (readonly string[])[]> =>
 
 const ofSound = (url: string): boolean => /\.mp3$|howler/.test(url);
 
+declare global {
+  interface Window {
+    /** The library's own, as it puts itself there. */
+    Howler?: {
+      readonly ctx: AudioContext;
+      readonly masterGain: GainNode;
+      readonly _howls: readonly { readonly state: () => string }[];
+    };
+    /** The highest sample that came out since somebody began to listen. */
+    loudest?: number;
+  }
+}
+
+/** Run in the page: keeps the highest sample from now on, told from beside the page, which may be busy drawing. */
+const listenIn = async (interrupt: boolean): Promise<void> => {
+  const library = window.Howler;
+  if (!library) throw new Error('nothing plays');
+  const name = `loudest${interrupt ? 2 : 1}`;
+  const code = `registerProcessor('${name}', class extends AudioWorkletProcessor {
+    most = 0;
+    process([input]) {
+      const now = Math.max(0, ...(input[0] ?? []).map(Math.abs));
+      if (now > this.most) this.port.postMessage((this.most = now));
+      return true;
+    }
+  })`;
+  const address = URL.createObjectURL(new Blob([code], { type: 'text/javascript' }));
+  await library.ctx.audioWorklet.addModule(address);
+  const node = new AudioWorkletNode(library.ctx, name);
+  window.loudest = 0;
+  node.port.onmessage = ({ data }) => {
+    window.loudest = Math.max(window.loudest ?? 0, Number(data));
+  };
+  library.masterGain.connect(node);
+  if (interrupt) await library.ctx.suspend();
+};
+
 /** Touches the page where nothing is to be hit. */
 const touch = async (page: Page): Promise<void> => {
   await page.mouse.click(2, 2);
@@ -64,6 +101,21 @@ describe('sound', () => {
     expect(await heard(page)).toEqual([['rafter'], ['rafter']]);
     expect(requests.filter((url) => url.endsWith('.mp3'))).toHaveLength(1);
     expect(requests.filter((url) => !url.startsWith(inject('base')))).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('comes out of the page, also once the system has interrupted it', async () => {
+    const { page, errors, close } = await openPage(browser, site());
+    const fetched = page.waitForResponse(/\.mp3$/);
+    await touch(page);
+    await fetched;
+    await page.waitForFunction(() => window.Howler?._howls[0]?.state() === 'loaded');
+    for (const interrupted of [false, true]) {
+      await page.evaluate(listenIn, interrupted);
+      await act(page, tie(interrupted ? 2 : 1));
+      await page.waitForFunction(() => (window.loudest ?? 0) > 0.01);
+    }
     expect(errors).toEqual([]);
     await close();
   });
