@@ -99,7 +99,13 @@ export default defineConfig({
   publicDir: from('assets/site'),
   plugins: [loadedLast, offline],
   define: engineSwitches,
-  resolve: { alias: [{ find: /^phaser$/, replacement: from('node_modules/phaser/src/phaser-core.js') }] },
+  resolve: {
+    alias: [
+      { find: /^phaser$/, replacement: from('node_modules/phaser/src/phaser-core.js') },
+      // Without sound in space, which nothing here asks for.
+      { find: /^howler$/, replacement: from('node_modules/howler/dist/howler.core.min.js') },
+    ],
+  },
   build: {
     outDir: from('dist'),
     emptyOutDir: true,

@@ -10,6 +10,7 @@ import './panels/screens.css';
 import './panels/recall.css';
 import './panels/proof.css';
 import './panels/states.css';
+import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { readLevels } from './content/levelFiles';
 import { readProof } from './content/proofFile';
@@ -20,6 +21,7 @@ import { App } from './panels/app';
 import { deskOf, enter, startRun, type Desk } from './panels/desk';
 import { isOver } from './core/site/state';
 import { keepForOffline, withFirst } from './main/offline';
+import type { SoundPort } from './present/soundPort';
 import { resumeRun } from './session/session';
 import { askToStay } from './session/stay';
 import { loadSettings, usualSettings, type Settings } from './session/settings';
@@ -116,9 +118,15 @@ const start = async (): Promise<void> => {
   document.dispatchEvent(new CustomEvent('come', { detail: 'runs' }));
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
   document.getElementById('loading')?.remove();
-  window.__tt = hooks(desk);
+  window.__tt = hooks(desk, heardOn(desk));
   stayOnce(desk);
   await keepForOffline(drawn);
+};
+
+/** The library that plays comes with the first touch; until then nothing of sound is loaded but this. */
+const heardOn = ({ session, settings }: Desk): Ears => {
+  const open = (): Promise<SoundPort> => import('./audio/howlerPort').then(({ howlerPort }) => howlerPort());
+  return ears({ session, settings, open, page: window });
 };
 
 /** The first run that is over is the first thing worth not losing. */
@@ -153,7 +161,8 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
 };
 
 /** For tests and for whoever scripts the page: the run as it is, and a way to act on it. */
-const hooks = (desk: Desk): Window['__tt'] => ({
+const hooks = (desk: Desk, { asked }: Ears): Window['__tt'] => ({
+  heard: asked,
   attempt: () => desk.session.value?.attempt.value,
   do: (action) => desk.session.value?.do(action),
   digest: () => {
@@ -179,6 +188,8 @@ declare global {
   interface Window {
     __tt: {
       readonly attempt: () => unknown;
+      /** Names of the sounds asked for so far, act by act. */
+      readonly heard: Ears['asked'];
       readonly do: (action: Action) => unknown;
       readonly digest: () => unknown;
       readonly settled: () => Promise<void>;

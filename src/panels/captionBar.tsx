@@ -2,13 +2,14 @@ import type { Caption } from '../present/caption';
 import type { Messages } from '../present/words/messages';
 import { FiguredText } from './figuredText';
 
-/** What was just done or said. Consequences wait their turn; a stop is told at once. */
+/** What was just done or said, and what is heard. Consequences wait their turn; a stop is told at once. */
 export const CaptionBar = ({ words, caption }: { readonly words: Messages; readonly caption: Caption }) => (
   <div class={`caption ${caption.tone === 'stop' ? 'stop' : ''}`}>
     <p aria-live="polite">
       {caption.tone !== 'stop' && (
         <>
           <b>{caption.who}</b> <FiguredText text={caption.text} />
+          <HeardText heard={caption.heard} />
         </>
       )}
     </p>
@@ -16,8 +17,17 @@ export const CaptionBar = ({ words, caption }: { readonly words: Messages; reado
       {caption.tone === 'stop' && (
         <>
           <b>{words.ui.caption.lead}</b> {caption.text}
+          <HeardText heard={caption.heard} />
         </>
       )}
     </p>
   </div>
 );
+
+const HeardText = ({ heard }: { readonly heard: string | undefined }) =>
+  heard === undefined ? null : (
+    <>
+      {' '}
+      <span class="heard">[{heard}]</span>
+    </>
+  );

@@ -7,6 +7,7 @@ import { catalogues, type Messages } from '../present/words/messages';
 import { change, wordsOf, type Desk } from './desk';
 import { Radios } from './radios';
 import { useSignal } from './useSignal';
+import { Volume } from './volume';
 
 /** What lies over a screen for a while: settings, and the words of the trade. Escape closes it. */
 export const Overlays = ({ desk }: { readonly desk: Desk }) => {
@@ -51,6 +52,8 @@ const SettingsPanel = ({ desk }: { readonly desk: Desk }) => {
         {settingRows(wordsOf(desk)).map((row) => (
           <SettingRow desk={desk} row={row} key={row.key} />
         ))}
+        <Volume desk={desk} of="workVolume" />
+        <Volume desk={desk} of="machineVolume" />
       </div>
       <Looks desk={desk} />
       <Erase desk={desk} />
@@ -85,7 +88,7 @@ const Looks = ({ desk }: { readonly desk: Desk }) => {
   );
 };
 
-type Choice = Exclude<keyof Settings, 'looks'>;
+type Choice = Exclude<keyof Settings, 'looks' | 'workVolume' | 'machineVolume'>;
 
 /** One setting: what it is called and what it may be. */
 type Row = {
@@ -109,6 +112,7 @@ const settingRows = ({ ui }: Messages): readonly Row[] => {
     row('text', names.text, ['100', '100 %'], ['150', '150 %'], ['200', '200 %']),
     row('keys', names.keys, [true, names.on], [false, names.off]),
     row('motion', names.motion, ['device', names.asDevice], ['full', names.moves], ['still', names.still]),
+    row('sound', names.sound, [true, names.on], [false, names.off]),
   ];
 };
 

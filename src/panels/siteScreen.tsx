@@ -2,7 +2,13 @@ import { useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
 import { isOver } from '../core/site/state';
-import { captionFor, promptCaption, standingCaption, undoneCaption, type Caption } from '../present/caption';
+import {
+  freshCaption,
+  promptCaption,
+  standingCaption,
+  undoneCaption,
+  type Caption,
+} from '../present/caption';
 import type { Spot } from '../present/offers/offer';
 import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
@@ -54,9 +60,10 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
     last?.back !== undefined
       ? undoneCaption(words, last.back)
       : last
-        ? captionFor(words, last, settings.units)
+        ? freshCaption(words, last, settings.units)
         : standingCaption(words, attempt, settings.units);
-  const said = watching ? byCrew(words, told) : (promptCaption(words, attempt) ?? told);
+  // What the lead says of an act is said over what is heard of it.
+  const said = watching ? byCrew(words, told) : { ...told, ...promptCaption(words, attempt) };
   return (
     <div class={roomClass(settings.hand, room, watching)}>
       <TopBar desk={desk} attempt={attempt} undo={undo} />

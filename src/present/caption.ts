@@ -4,16 +4,32 @@ import type { Attempt, Decision } from '../core/site/attempt';
 import { heldName, jointName, memberName } from './words/names';
 import { readingText, type Units } from './words/numbers';
 import { pick } from './words/spotNames';
+import { soundsFor, type Sound } from './sounds';
 import type { Messages } from './words/messages';
 
 /** What is said after an act: who speaks, what, and whether somebody had to be stopped. */
-export type Caption = { readonly who: string; readonly text: string; readonly tone: 'plain' | 'no' | 'stop' };
+export type Caption = {
+  readonly who: string;
+  readonly text: string;
+  readonly tone: 'plain' | 'no' | 'stop';
+  /** What is heard with it, whether sound is on or not. */
+  readonly heard?: string;
+};
 
-export const captionFor = (
-  words: Messages,
-  { action, outcome }: { readonly action: Action; readonly outcome: Decision },
-  units: Units,
-): Caption => {
+type Done = { readonly action: Action; readonly outcome: Decision };
+
+/** The words of what is heard of an act, each once; undefined for silence. */
+const heardText = (words: Messages, sounds: readonly Sound[]): string | undefined =>
+  sounds.length === 0 ? undefined : [...new Set(sounds.map(({ name }) => words.heard[name]))].join(', ');
+
+/** What is said of an act that was done just now, with what is heard of it. */
+export const freshCaption = (words: Messages, done: Done, units: Units): Caption => {
+  const heard = heardText(words, soundsFor(done.action, done.outcome));
+  const said = captionFor(words, done, units);
+  return heard === undefined ? said : { ...said, heard };
+};
+
+const captionFor = (words: Messages, { action, outcome }: Done, units: Units): Caption => {
   if (!outcome.ok && outcome.stop)
     return { who: words.ui.caption.lead, text: pick(words.dangers, outcome.why), tone: 'stop' };
   if (!outcome.ok) return { who: words.ui.caption.crew, text: pick(words.refusals, outcome.why), tone: 'no' };

@@ -1,4 +1,4 @@
-import { readSettings, type Settings } from '../content/settingsSchema';
+import { readSettings, usualSound, type Settings } from '../content/settingsSchema';
 import type { Store } from './store';
 
 export type { Settings };
@@ -12,6 +12,7 @@ export const usualSettings = (language: string, dark: boolean): Settings => ({
   text: '100',
   keys: true,
   motion: 'device',
+  ...usualSound,
 });
 
 /** What was kept, or the usual where nothing usable was. */

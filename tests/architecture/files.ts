@@ -34,10 +34,10 @@ export const keptPaths = (): readonly string[] => {
   return list.split('\0').filter((path) => path !== '' && existsSync(join(top, path)));
 };
 
-const pictures = /\.(png|jpg|woff2|ico|zip)$/;
+const notText = /\.(png|jpg|woff2|ico|zip|mp3)$/;
 
 /** The text files among what is kept. */
 export const keptTexts = (): readonly Source[] =>
   keptPaths()
-    .filter((path) => !pictures.test(path))
+    .filter((path) => !notText.test(path))
     .map(readSource);

@@ -47,7 +47,7 @@ export const layers: readonly Layer[] = [
   upon('present', []),
   upon('scenes', ['present', 'session'], ['phaser']),
   upon('panels', ['present', 'session', 'content', 'records'], ['preact', '@preact/signals-core']),
-  upon('audio', ['present', 'session'], ['howler']),
+  upon('audio', ['present', 'session'], ['howler', '@preact/signals-core']),
   upon('tt', everything, ['node:']),
   upon('dev', [...everything, ...seen], ['preact', '@preact/signals-core']),
   upon('main', [...everything, ...seen], ['preact', '@preact/signals-core']),

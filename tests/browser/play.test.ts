@@ -55,6 +55,10 @@ describe('the garden hut in a browser', () => {
       const { page, errors, requests, close } = await openPage(browser, `${inject('base')}${query}`);
       await page.setViewportSize(room);
       await page.evaluate(() => window.__tt.show({ view: 'side' }));
+      // The first key or touch fetches the sounds. After that nothing is fetched any more.
+      const sounds = page.waitForResponse(/\.mp3$/);
+      await page.keyboard.press('Shift');
+      await sounds;
       const loaded = requests.length;
       await playAll(page, how);
       const attempt = await inPage(page);

@@ -1,9 +1,11 @@
+import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
 import { proof as enProof } from './en/proof';
 import { states as enStates } from './en/states';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
+import { heard as esHeard } from './es/heard';
 import * as esRules from './es/rules';
 import { proof as esProof } from './es/proof';
 import { states as esStates } from './es/states';
@@ -17,6 +19,7 @@ export type Messages = {
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
+  readonly heard: typeof enHeard;
   readonly proof: typeof enProof;
   readonly states: typeof enStates;
   readonly rules: typeof enRules.rules;
@@ -33,6 +36,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: enUi,
     trade: enTrade,
     tasks: enTasks,
+    heard: enHeard,
     proof: enProof,
     states: enStates,
     rules: enRules.rules,
@@ -45,6 +49,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: esUi,
     trade: esTrade,
     tasks: esTasks,
+    heard: esHeard,
     proof: esProof,
     states: esStates,
     rules: esRules.rules,

@@ -18,6 +18,7 @@ const kinds: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
   '.woff2': 'font/woff2',
+  '.mp3': 'audio/mpeg',
   '.wasm': 'application/wasm',
 };
 

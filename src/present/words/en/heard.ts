@@ -1,0 +1,31 @@
+import type { SoundName } from '../../sounds';
+
+/** What is heard, for those who cannot hear it or have it off: a few words, set in brackets. */
+export const heard: Readonly<Record<SoundName, string>> = {
+  hammer: 'hammer',
+  nailer: 'nailer',
+  creak: 'nails creak',
+  saw: 'saw cuts',
+  plane: 'shaving curls',
+  chalk: 'line snaps',
+  string: 'string hums',
+  tape: 'tape runs',
+  tick: 'faint tick',
+  lay: 'light tap',
+  pencil: 'pencil scratches',
+  rafter: 'board lands',
+  block: 'block drops',
+  ridge: 'ridge lands',
+  brace: 'brace slaps on',
+  knock: 'wood knocks',
+  ladder: 'ladder steps',
+  steps: 'boots on boards',
+  clip: 'clip snaps',
+  chain: 'chain rattles',
+  lift: 'machine works',
+  idle: 'machine idles',
+  slack: 'chain goes quiet',
+  no: 'dull tap',
+  stop: 'two low knocks',
+  fall: 'lumber crashes',
+};

@@ -1,0 +1,31 @@
+import type { SoundName } from '../../sounds';
+
+/** What is heard, for those who cannot hear it or have it off: a few words, set in brackets. */
+export const heard: Readonly<Record<SoundName, string>> = {
+  hammer: 'martillo',
+  nailer: 'clavadora',
+  creak: 'crujen clavos',
+  saw: 'corta la sierra',
+  plane: 'raspa el cepillo',
+  chalk: 'chasca la tiza',
+  string: 'zumba el hilo',
+  tape: 'corre la cinta',
+  tick: 'leve tic',
+  lay: 'toque leve',
+  pencil: 'raya el lápiz',
+  rafter: 'cae una tabla',
+  block: 'cae un bloque',
+  ridge: 'baja la cumbrera',
+  brace: 'golpe de riostra',
+  knock: 'golpes en madera',
+  ladder: 'pasos en la escalera',
+  steps: 'botas en tablas',
+  clip: 'clic del gancho',
+  chain: 'suena la cadena',
+  lift: 'trabaja la máquina',
+  idle: 'la máquina espera',
+  slack: 'calla la cadena',
+  no: 'golpe sordo',
+  stop: 'dos golpes graves',
+  fall: 'cae la madera',
+};
