@@ -3,18 +3,22 @@ import { lengthText } from '../present/words/numbers';
 import { framed } from '../present/framed';
 import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
 import type { Messages } from '../present/words/messages';
-import { enter, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
+import { enter, openDebrief, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
-import { resumeRun } from '../session/session';
+import { isReadable, resumeRun } from '../session/session';
+import type { RunHead } from '../session/store';
 import { useSignal } from './useSignal';
 
 /** The jobs, each on its tag: what it is, and how far this device has come with it. */
 export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
-  useSignal(desk.settings);
+  const { lang } = useSignal(desk.settings);
   const heads = useSignal(desk.heads);
   const open = heads.filter(({ state }) => state === 'open').sort((a, b) => b.order - a.order)[0];
+  const ended = heads.filter((head) => isOfJob(desk, head)).sort((a, b) => b.order - a.order)[0];
+  const titleOf = ({ level }: RunHead): string =>
+    desk.levels.find(({ id }) => id === level)?.title[lang] ?? '';
   const resume = async (): Promise<void> => {
     const session = await resumeRun(desk.store, desk.levels);
     if (session) await enter(desk, session);
@@ -44,11 +48,23 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
             {line}
           </p>
         ))}
-        {open && (
-          <p class="lead">
-            <button type="button" class="btn" id="resume" onClick={() => void resume()}>
-              {words.ui.start.resume}
-            </button>
+        {(open ?? ended) && (
+          <p class="lead going">
+            {open && (
+              <button type="button" class="btn" id="resume" onClick={() => void resume()}>
+                {words.ui.start.resume}
+              </button>
+            )}
+            {ended && (
+              <button
+                type="button"
+                class="btn"
+                id="lastDebrief"
+                onClick={() => void openDebrief(desk, ended.id)}
+              >
+                {words.ui.debrief.last(titleOf(ended))}
+              </button>
+            )}
           </p>
         )}
         <ul class="jobs">
@@ -64,6 +80,12 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
       </main>
     </div>
   );
+};
+
+/** A run that has ended and can still be looked at. */
+const isOfJob = (desk: Desk, head: RunHead): boolean => {
+  const level = desk.levels.find(({ id }) => id === head.level);
+  return head.state === 'done' && level !== undefined && isReadable(level, head);
 };
 
 const JobCard = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {

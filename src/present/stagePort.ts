@@ -38,6 +38,11 @@ export type StagePort = {
 export type Drawings = {
   readonly stage: (host: HTMLElement) => Promise<StagePort>;
   readonly thumb: (canvas: HTMLCanvasElement, show: Omit<StageShow, 'view' | 'selected'>) => void;
+  /** The site as it stood, large and with its people, what is selected outlined. CSS pixels, and device pixels to one. */
+  readonly standing: (
+    show: Omit<StageShow, 'view' | 'joint'>,
+    size: { readonly width: number; readonly height: number; readonly ratio: number },
+  ) => HTMLCanvasElement;
   readonly reading: (
     canvas: HTMLCanvasElement,
     show: {

@@ -119,9 +119,25 @@ const keepAll = async (store: Store, head: RunHead, actions: readonly Action[]):
 export const resumeRun = async (store: Store, levels: readonly Level[]): Promise<Session | undefined> => {
   const heads = await store.runs().catch((): readonly RunHead[] => []);
   const open = heads.filter(({ state }) => state === 'open').sort((a, b) => b.order - a.order)[0];
-  const level = open && levels.find(({ id }) => id === open.level);
-  if (!open || !level || levelDigest(level) !== open.levelDigest || open.rules !== rulesVersion)
-    return undefined;
-  const actions = await store.actions(open.id);
-  return new Session(store, open, replay({ level, seed: open.seed, mode: open.mode }, actions));
+  return open && toldAgain({ store, levels }, open);
 };
+
+/** One run by its id, as far as it went; undefined where its level or the rules are not those it was made under. */
+export const reopenRun = async (kept: Kept, id: string): Promise<Session | undefined> => {
+  const heads = await kept.store.runs();
+  const head = heads.find((one) => one.id === id);
+  return head && toldAgain(kept, head);
+};
+
+type Kept = { readonly store: Store; readonly levels: readonly Level[] };
+
+const toldAgain = async ({ store, levels }: Kept, head: RunHead): Promise<Session | undefined> => {
+  const level = levels.find(({ id }) => id === head.level);
+  if (!level || !isReadable(level, head)) return undefined;
+  const actions = await store.actions(head.id);
+  return new Session(store, head, replay({ level, seed: head.seed, mode: head.mode }, actions));
+};
+
+/** Made with this very text of the level and under the rules that hold now. */
+export const isReadable = (level: Level, head: RunHead): boolean =>
+  levelDigest(level) === head.levelDigest && head.rules === rulesVersion;

@@ -1,0 +1,21 @@
+import { useEffect, useState } from 'preact/hooks';
+
+/** Whether the page is being put on paper: black on white, whatever the light on screen. */
+export const usePrinting = (): boolean => {
+  const [printing, set] = useState(false);
+  useEffect(() => {
+    const paper = matchMedia('print');
+    const onPaper = (): void => set(paper.matches);
+    const before = (): void => set(true);
+    const after = (): void => set(false);
+    paper.addEventListener('change', onPaper);
+    addEventListener('beforeprint', before);
+    addEventListener('afterprint', after);
+    return () => {
+      paper.removeEventListener('change', onPaper);
+      removeEventListener('beforeprint', before);
+      removeEventListener('afterprint', after);
+    };
+  }, []);
+  return printing;
+};
