@@ -9,6 +9,7 @@ import './panels/rooms.css';
 import './panels/screens.css';
 import './panels/debrief.css';
 import './panels/strip.css';
+import './panels/print.css';
 import './panels/recall.css';
 import './panels/proof.css';
 import { attemptDigest, siteDigest } from './content/canonical';

@@ -9,7 +9,7 @@ import { Ending } from './ending';
 import { Events } from './events';
 import { Punch } from './punch';
 import { Questions } from './questions';
-import { Roof, type Here } from './roof';
+import { drawnForPaper, Roof, type Here } from './roof';
 import { LanguageButton } from './topBar';
 import { Total } from './total';
 import { usePrinting } from './usePrinting';
@@ -47,6 +47,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
             <Events
               {...{ desk, attempt, talk, marks, choose }}
               chosen={here.mark}
+              onPaper={paper ? drawnForPaper({ desk, session, frames }) : undefined}
               minutesAt={(steps) => frames[frameAt(frames, steps)]?.minutes}
             />
           </section>

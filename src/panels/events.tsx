@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Attempt } from '../core/site/attempt';
 import { ownMinutes } from '../core/score/scored';
 import { goodLabel, type AfterWork, type Mark, type Told } from '../present/afterWork';
@@ -22,6 +22,8 @@ type EventsProps = {
   readonly choose: (mark: Mark) => void;
   /** Crew-minutes of the run when a moment had come. */
   readonly minutesAt: (steps: number) => number | undefined;
+  /** Only while the page is being printed: how a moment is drawn on paper. */
+  readonly onPaper: ((mark: Mark) => HTMLCanvasElement) | undefined;
 };
 
 /** What cost the most and what was done well, each with its reason and a way back to the moment. */
@@ -59,7 +61,7 @@ const Order = ({ words, attempt }: { readonly words: Messages; readonly attempt:
 
 type EventProps = EventsProps & { readonly told: Told; readonly label: string };
 
-const Event = ({ desk, told, label, marks, chosen, choose, ...rest }: EventProps) => {
+const Event = ({ desk, told, label, marks, chosen, choose, onPaper, ...rest }: EventProps) => {
   const words = wordsOf(desk);
   const { units } = useSignal(desk.settings);
   const { finding, step, times } = told;
@@ -91,6 +93,7 @@ const Event = ({ desk, told, label, marks, chosen, choose, ...rest }: EventProps
           <span class="name">{name}</span>
         )}
       </h3>
+      {mark && onPaper && <PaperPicture picture={() => onPaper(mark)} />}
       {!good && <Cost words={words} told={told} />}
       <div class="why">
         <Deed {...rest} words={words} told={told} units={units} />
@@ -105,6 +108,18 @@ const Event = ({ desk, told, label, marks, chosen, choose, ...rest }: EventProps
       </div>
     </article>
   );
+};
+
+/** The moment as a small picture on paper: drawn at once, since paper does not wait. */
+const PaperPicture = ({ picture }: { readonly picture: () => HTMLCanvasElement }) => {
+  const host = useRef<HTMLCanvasElement>(null);
+  useLayoutEffect(() => {
+    const drawn = picture();
+    if (!host.current) return;
+    Object.assign(host.current, { width: drawn.width, height: drawn.height });
+    host.current.getContext('2d')?.drawImage(drawn, 0, 0);
+  }, []);
+  return <canvas ref={host} class="paperPicture" aria-hidden="true" />;
 };
 
 /** What it cost: crew-minutes, or the most points that are left after a danger. */

@@ -8,7 +8,7 @@ import { stripOf, type Frame } from '../present/strip';
 import type { Session } from '../session/session';
 import { goBackTo, runElsewhere, stoodAt, wordsOf, type Desk } from './desk';
 import { FiguredText } from './figuredText';
-import { Standing } from './standing';
+import { Standing, type Look } from './standing';
 import { Strip } from './strip';
 import { useSignal } from './useSignal';
 
@@ -32,6 +32,10 @@ export const Roof = ({ desk, session, frames, marks, here, setHere, choose, pape
   const { units } = useSignal(desk.settings);
   const attempt = session.attempt.value;
   const shots = useMemo(() => stripOf(attempt), [attempt]);
+  const ahead = useMemo(
+    () => shots.flatMap(({ steps }) => frames.filter((one) => one.steps === steps)).map(plainly(session)),
+    [shots, frames],
+  );
   const frame = frames[here.frame];
   if (!frame) return null;
   const { debrief, site } = words.ui;
@@ -62,6 +66,7 @@ export const Roof = ({ desk, session, frames, marks, here, setHere, choose, pape
           member: here.mark?.told.member,
           corner: cornerFor(here.mark),
         }}
+        ahead={ahead}
       />
       <div class={`caption ${frame.stands === 'down' ? 'stop' : ''}`}>
         <span>
@@ -110,6 +115,31 @@ const NextAct = ({
 /** What the events tell of that moment is enough for a drawing; only what was taken back later has to be told again. */
 const attemptAt = (session: Session, { steps, site }: Frame): Attempt =>
   site ? { ...session.attempt.value, site } : stoodAt(session, steps);
+
+/** A told moment drawn for paper: by day, small, what it is about outlined. */
+export const drawnForPaper =
+  ({ desk, session, frames }: Pick<RoofProps, 'desk' | 'session' | 'frames'>) =>
+  (mark: Mark): HTMLCanvasElement => {
+    const frame = frames.find(({ steps }) => steps === mark.shows);
+    const attempt = frame ? attemptAt(session, frame) : session.attempt.value;
+    const { lang } = desk.settings.value;
+    return desk.drawings.standing(
+      { attempt, corner: cornerFor(mark), selected: mark.told.member, theme: 'day', lang },
+      paperSize,
+    );
+  };
+/** CSS pixels, and device pixels to one: enough for a printer. */
+const paperSize = { width: 300, height: 160, ratio: 2 } as const;
+
+/** A state with nothing chosen on it. */
+const plainly =
+  (session: Session) =>
+  (frame: Frame): Look => ({
+    steps: frame.steps,
+    stood: () => attemptAt(session, frame),
+    member: undefined,
+    corner: 'street',
+  });
 
 /** From where the member can be seen: the yard's rafters from the yard. */
 const cornerFor = (mark: Mark | undefined): StageCorner =>

@@ -14,9 +14,6 @@ export type Look = {
   readonly corner: StageCorner;
 };
 
-/** Pictures kept for sliding back, device pixels in all: some ten of a large screen. Ours. */
-const mostPixels = 14_000_000;
-
 type Size = { readonly width: number; readonly height: number; readonly ratio: number };
 
 /** The room a canvas has, CSS pixels, and device pixels to one of them. */
@@ -26,69 +23,102 @@ export const sizeOf = (canvas: HTMLCanvasElement): Size => ({
   ratio: Math.min(2, window.devicePixelRatio || 1),
 });
 
-/**
- * The roof as it stood, large. Each state is drawn once and kept. While somebody slides on, what is no longer looked at is
- * not drawn: only the last one asked for is, once there is a moment for it.
- */
-export const Standing = ({
-  desk,
-  label,
-  look,
-}: {
+/** Pictures kept for sliding back, device pixels in all: a dozen and more of a large screen. Ours. */
+const mostPixels = 14_000_000;
+/** A hand on the slider rests when it has not moved for this long; then the very state is drawn. ms. Ours. */
+const rests = 80;
+/** Between two pictures drawn ahead, so that a press is never far from being heard. ms. Ours. */
+const breath = 160;
+
+type Kept = Look & { readonly under: string; readonly picture: HTMLCanvasElement };
+
+type StandingProps = {
   readonly desk: Desk;
   readonly label: string;
   readonly look: Look;
-}) => {
+  /** Drawn when there is time, to be shown at once while somebody slides past. */
+  readonly ahead: readonly Look[];
+};
+
+/**
+ * The roof as it stood, large. Each state is drawn once and kept. While somebody slides, the nearest kept state before it
+ * stands there; the very one is drawn when the hand rests, and what was slid past is not drawn at all.
+ */
+export const Standing = ({ desk, label, look, ahead }: StandingProps) => {
   const host = useRef<HTMLCanvasElement>(null);
-  const kept = useRef(new Map<string, HTMLCanvasElement>());
+  const kept = useRef<readonly Kept[]>([]);
   const { theme, lang } = useSignal(desk.settings);
-  const [room, setRoom] = useState('');
+  const room = useRoomOf(host);
+  const under = [theme, lang, room].join(' ');
+  const { steps, member, corner } = look;
+  useEffect(() => {
+    const canvas = host.current;
+    if (!canvas || room === '') return;
+    const drawn = (one: Look): Kept => {
+      const show = { attempt: one.stood(), corner: one.corner, selected: one.member, theme, lang };
+      const now = { ...one, under, picture: desk.drawings.standing(show, sizeOf(canvas)) };
+      kept.current = withNew(kept.current, now);
+      return now;
+    };
+    let timer = 0;
+    const goAhead = (): void => {
+      const next = ahead.find((one) => !find(kept.current, one, under));
+      if (!next) return;
+      drawn(next);
+      timer = window.setTimeout(goAhead, breath);
+    };
+    const known = find(kept.current, look, under);
+    lay(canvas, known ?? before(kept.current, look, under));
+    timer = window.setTimeout(
+      () => {
+        if (!known) lay(canvas, drawn(look));
+        timer = window.setTimeout(goAhead, breath * 2);
+      },
+      kept.current.length === 0 ? 0 : rests,
+    );
+    return () => clearTimeout(timer);
+  }, [steps, member, corner, under]);
+  return <canvas ref={host} class="standing" role="img" aria-label={label} />;
+};
+
+/** How much room a canvas has, as a word; empty until it is known. */
+const useRoomOf = (host: { readonly current: HTMLCanvasElement | null }): string => {
+  const [room, set] = useState('');
   useEffect(() => {
     if (!host.current) return;
     const watch = new ResizeObserver(([entry]) => {
       const { width = 0, height = 0 } = entry?.contentRect ?? {};
-      setRoom(`${Math.round(width)} ${Math.round(height)}`);
+      if (width > 0 && height > 0) set(`${Math.round(width)} ${Math.round(height)}`);
     });
     watch.observe(host.current);
     return () => watch.disconnect();
   }, []);
-  const { steps, member, corner } = look;
-  useEffect(() => {
-    const canvas = host.current;
-    if (!canvas || room === '' || canvas.clientWidth === 0) return;
-    const key = [steps, member, corner, theme, lang, room].join(' ');
-    const known = kept.current.get(key);
-    if (known) return lay(canvas, known);
-    const timer = setTimeout(() => {
-      const size = sizeOf(canvas);
-      const drawn = desk.drawings.standing(
-        { attempt: look.stood(), corner, selected: member, theme, lang },
-        size,
-      );
-      keep(kept.current, key, drawn);
-      lay(canvas, drawn);
-    });
-    return () => clearTimeout(timer);
-  }, [steps, member, corner, theme, lang, room]);
-  return <canvas ref={host} class="standing" role="img" aria-label={label} data-steps={steps} />;
+  return room;
 };
 
-const lay = (canvas: HTMLCanvasElement, drawn: HTMLCanvasElement): void => {
-  if (canvas.width !== drawn.width || canvas.height !== drawn.height) {
-    canvas.width = drawn.width;
-    canvas.height = drawn.height;
-  }
-  const ink = canvas.getContext('2d');
-  ink?.clearRect(0, 0, canvas.width, canvas.height);
-  ink?.drawImage(drawn, 0, 0);
+const same = (a: Look, b: Look): boolean =>
+  a.steps === b.steps && a.member === b.member && a.corner === b.corner;
+
+const find = (kept: readonly Kept[], look: Look, under: string): Kept | undefined =>
+  kept.find((one) => one.under === under && same(one, look));
+
+/** The last kept state that stood by then, seen from the same corner. */
+const before = (kept: readonly Kept[], { steps, corner }: Look, under: string): Kept | undefined =>
+  kept
+    .filter((one) => one.under === under && one.corner === corner && one.steps <= steps)
+    .sort((a, b) => b.steps - a.steps || Number(b.member === undefined) - Number(a.member === undefined))[0];
+
+/** `data-steps` says which state stands there. */
+const lay = (canvas: HTMLCanvasElement, one: Kept | undefined): void => {
+  if (!one) return;
+  const { picture } = one;
+  Object.assign(canvas, { width: picture.width, height: picture.height });
+  canvas.getContext('2d')?.drawImage(picture, 0, 0);
+  canvas.setAttribute('data-steps', String(one.steps));
 };
 
 /** The oldest go first. */
-const keep = (kept: Map<string, HTMLCanvasElement>, key: string, drawn: HTMLCanvasElement): void => {
-  kept.set(key, drawn);
-  const room = Math.max(2, Math.floor(mostPixels / Math.max(1, drawn.width * drawn.height)));
-  for (const old of kept.keys()) {
-    if (kept.size <= room) break;
-    kept.delete(old);
-  }
+const withNew = (kept: readonly Kept[], now: Kept): readonly Kept[] => {
+  const room = Math.max(2, Math.floor(mostPixels / (now.picture.width * now.picture.height)));
+  return [...kept, now].slice(-room);
 };

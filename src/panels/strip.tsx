@@ -154,6 +154,13 @@ const Pins = (props: StripProps) => {
   }, [marks, words]);
   return (
     <div class="pins" ref={host} style={`--lanes:${Math.max(0, ...lanes) + 1}`}>
+      {marks.map((mark, i) => (
+        <i
+          class={`stem ${mark.told.finding.kind === 'good' ? 'good' : ''}`}
+          key={`stem ${mark.label}`}
+          style={`--at:${shareOf(props, mark)};--lane:${lanes[i] ?? 0}`}
+        />
+      ))}
       {marks.map((mark, i) => {
         const { title } = tellFinding(words, mark.told.finding, units);
         const good = mark.told.finding.kind === 'good';

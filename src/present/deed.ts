@@ -10,8 +10,9 @@ import type { Units } from './words/numbers';
 export const deedText = (words: Messages, step: Step, units: Units): string => {
   const { action, outcome } = step;
   const { debrief } = words.ui;
-  const plain = captionFor(words, step, units);
-  if (!outcome.ok || plain.tone !== 'plain') return plain.text;
+  if (!outcome.ok) return captionFor(words, step, units).text;
+  // What came of it is told by what stands then; here it is the deed itself.
+  const plain = captionFor(words, { action, outcome: { ok: true, events: [] } }, units);
   switch (action.type) {
     case 'takeOut':
       return debrief.out(memberName(words, action.member));

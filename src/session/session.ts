@@ -108,7 +108,8 @@ export const beginRun = async (
 const keepAll = async (store: Store, head: RunHead, actions: readonly Action[]): Promise<boolean> => {
   try {
     await store.putRun(head);
-    for (const [step, action] of actions.entries()) await store.append(head.id, step, action);
+    // All at once: each has its own place, and a journal with a hole is good up to the hole.
+    await Promise.all(actions.map((action, step) => store.append(head.id, step, action)));
     return true;
   } catch {
     return false;
