@@ -61,9 +61,11 @@ export const Standing = ({ desk, label, look, ahead }: StandingProps) => {
       return now;
     };
     let timer = 0;
+    // On paper there is no room for it, and nothing to draw.
+    const hasRoom = (): boolean => canvas.clientWidth > 0;
     const goAhead = (): void => {
       const next = ahead.find((one) => !find(kept.current, one, under));
-      if (!next) return;
+      if (!next || !hasRoom()) return;
       drawn(next);
       timer = window.setTimeout(goAhead, breath);
     };
@@ -71,6 +73,7 @@ export const Standing = ({ desk, label, look, ahead }: StandingProps) => {
     lay(canvas, known ?? before(kept.current, look, under));
     timer = window.setTimeout(
       () => {
+        if (!hasRoom()) return;
         if (!known) lay(canvas, drawn(look));
         timer = window.setTimeout(goAhead, breath * 2);
       },

@@ -7,14 +7,13 @@ export const usePrinting = (): boolean => {
     const paper = matchMedia('print');
     const onPaper = (): void => set(paper.matches);
     const before = (): void => set(true);
-    const after = (): void => set(false);
     paper.addEventListener('change', onPaper);
     addEventListener('beforeprint', before);
-    addEventListener('afterprint', after);
+    addEventListener('afterprint', onPaper);
     return () => {
       paper.removeEventListener('change', onPaper);
       removeEventListener('beforeprint', before);
-      removeEventListener('afterprint', after);
+      removeEventListener('afterprint', onPaper);
     };
   }, []);
   return printing;
