@@ -13,16 +13,8 @@ import { useSignal } from './useSignal';
 /** The jobs, each on its tag: what it is, and how far this device has come with it. */
 export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
-  const { lang } = useSignal(desk.settings);
-  const heads = useSignal(desk.heads);
-  const open = heads.filter(({ state }) => state === 'open').sort((a, b) => b.order - a.order)[0];
-  const ended = heads.filter((head) => isOfJob(desk, head)).sort((a, b) => b.order - a.order)[0];
-  const titleOf = ({ level }: RunHead): string =>
-    desk.levels.find(({ id }) => id === level)?.title[lang] ?? '';
-  const resume = async (): Promise<void> => {
-    const session = await resumeRun(desk.store, desk.levels);
-    if (session) await enter(desk, session);
-  };
+  useSignal(desk.settings);
+  useSignal(desk.heads);
   return (
     <div class="page">
       <header>
@@ -48,25 +40,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
             {line}
           </p>
         ))}
-        {(open ?? ended) && (
-          <p class="lead going">
-            {open && (
-              <button type="button" class="btn" id="resume" onClick={() => void resume()}>
-                {words.ui.start.resume}
-              </button>
-            )}
-            {ended && (
-              <button
-                type="button"
-                class="btn"
-                id="lastDebrief"
-                onClick={() => void openDebrief(desk, ended.id)}
-              >
-                {words.ui.debrief.last(titleOf(ended))}
-              </button>
-            )}
-          </p>
-        )}
+        <GoingOn desk={desk} />
         <ul class="jobs">
           {desk.levels.map((level) => (
             <JobCard desk={desk} level={level} key={level.id} />
@@ -82,8 +56,37 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
   );
 };
 
-/** A run that has ended and can still be looked at. */
-const isOfJob = (desk: Desk, head: RunHead): boolean => {
+/** The run this device was in the middle of, and the last one that can be talked over. */
+const GoingOn = ({ desk }: { readonly desk: Desk }) => {
+  const words = wordsOf(desk);
+  const { lang } = useSignal(desk.settings);
+  const heads = [...useSignal(desk.heads)].sort((a, b) => b.order - a.order);
+  const open = heads.find(({ state }) => state === 'open');
+  const ended = heads.find((head) => canBeTalkedOver(desk, head));
+  const job = desk.levels.find(({ id }) => id === ended?.level)?.title[lang] ?? '';
+  const resume = async (): Promise<void> => {
+    const session = await resumeRun(desk.store, desk.levels);
+    if (session) await enter(desk, session);
+  };
+  if (!open && !ended) return null;
+  return (
+    <p class="lead going">
+      {open && (
+        <button type="button" class="btn" id="resume" onClick={() => void resume()}>
+          {words.ui.start.resume}
+        </button>
+      )}
+      {ended && (
+        <button type="button" class="btn" id="lastDebrief" onClick={() => void openDebrief(desk, ended.id)}>
+          {words.ui.debrief.last(job)}
+        </button>
+      )}
+    </p>
+  );
+};
+
+/** A run that has ended, and can still be read. */
+const canBeTalkedOver = (desk: Desk, head: RunHead): boolean => {
   const level = desk.levels.find(({ id }) => id === head.level);
   return head.state === 'done' && level !== undefined && isReadable(level, head);
 };

@@ -65,7 +65,7 @@ export const Strip = (props: StripProps) => {
         onInput={({ currentTarget }) => {
           const next = nearest(frames, { asked: Number(currentTarget.value), from: here });
           goTo(next);
-          // eslint-disable-next-line no-param-reassign -- the handle stops where the roof does
+          // The handle stops where the roof does.
           currentTarget.value = String(Math.round((frames[next]?.at ?? 0) * fine));
         }}
       />

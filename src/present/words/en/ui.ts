@@ -340,7 +340,6 @@ export const ui = {
     elsewhere: 'Run it again on a new site',
     print: 'Print',
     last: (job: string) => `Back to the last debrief: ${job}`,
-    total: 'Total',
     file: 'Save the run as a file',
     weakest: (part: string) => `Work on this first: ${part}.`,
     borderline: 'Borderline: do another',

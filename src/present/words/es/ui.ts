@@ -333,7 +333,6 @@ export const ui: typeof en = {
     elsewhere: 'Hacerla otra vez en otro sitio',
     print: 'Imprimir',
     last: (job) => `Volver al último repaso: ${job}`,
-    total: 'Total',
     file: 'Guardar la obra en un archivo',
     weakest: (part) => `Trabaje primero esto: ${part}.`,
     borderline: 'En el límite: haga otro',
