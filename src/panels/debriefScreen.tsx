@@ -39,7 +39,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
     <div class="page talkPage">
       <Head desk={desk} session={session} score={score} />
       <main>
-        <div class="debrief">
+        <div class={`debrief ${talk.costly.length === 0 ? 'calm' : ''}`}>
           <section class="roof" ref={roof} aria-label={words.ui.debrief.strip}>
             <Roof {...{ desk, session, frames, marks, here, setHere, choose, paper }} />
           </section>
