@@ -29,7 +29,7 @@ export type Shot = { readonly steps: number; readonly minutes: number; readonly 
 /** A place on the strip to stop at, `at` shots from its left end; `site` is undefined where only telling it again gives it. */
 export type Frame = Shot & { readonly at: number; readonly site: SiteState | undefined };
 
-/** The most states shown in a strip: more would be too small to read. */
+/** The most states shown in a strip besides the roof as it was found: more would be too small to read. */
 const mostShots = 8;
 /** Two states that differ by fewer sticks than this look the same in a small picture. Ours. */
 const leastChange = 3;
@@ -44,7 +44,7 @@ export const stripOf = (attempt: Attempt): readonly Shot[] => {
     const next = moments[i + 1];
     return i === 0 || i >= last - 1 || next === undefined || change(now.site, next.site) >= leastChange;
   });
-  while (moments.length > mostShots) moments = withoutLeast(moments);
+  while (moments.length > mostShots + 1) moments = withoutLeast(moments);
   return moments.map(({ steps, site, stands }) => ({
     steps,
     minutes: ownMinutes({ site, found: attempt.found }),
