@@ -25,6 +25,7 @@ const wholeJobs = [
   'tests/levels/**/*.test.ts',
   'tests/mechanics/laws.test.ts',
   'tests/order/judged.test.ts',
+  'tests/present/afterWork.test.ts',
   'tests/present/orderCost.test.ts',
   'tests/present/reach.test.ts',
   'tests/present/screenRandom.test.ts',

@@ -7,6 +7,9 @@ import './panels/picker.css';
 import './panels/tag.css';
 import './panels/rooms.css';
 import './panels/screens.css';
+import './panels/debrief.css';
+import './panels/strip.css';
+import './panels/print.css';
 import './panels/recall.css';
 import './panels/proof.css';
 import './panels/states.css';
@@ -18,11 +21,10 @@ import type { Proof } from './core/score/proof';
 import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
-import { deskOf, enter, startRun, type Desk } from './panels/desk';
+import { deskOf, openLeft, startRun, type Desk } from './panels/desk';
 import { isOver } from './core/site/state';
 import { keepForOffline, withFirst } from './main/offline';
 import type { SoundPort } from './present/soundPort';
-import { resumeRun } from './session/session';
 import { askToStay } from './session/stay';
 import { loadSettings, usualSettings, type Settings } from './session/settings';
 import { idbStore } from './session/idbStore';
@@ -154,10 +156,7 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
     await startRun(desk, level, mode);
   } else if (screen === 'proof') desk.screen.value = screen;
   else if (screen === 'talk' && level) desk.screen.value = 'talk';
-  else if (asked === null && screen === null) {
-    const open = await resumeRun(desk.store, desk.levels).catch(() => undefined);
-    if (open) await enter(desk, open);
-  }
+  else if (asked === null && screen === null) await openLeft(desk);
 };
 
 /** For tests and for whoever scripts the page: the run as it is, and a way to act on it. */

@@ -1,9 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { ownList } from '../core/order/crew/crewList';
-import { openItems } from '../core/site/punch';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
-import { heldName, jointName, memberName } from '../present/words/names';
+import { heldName } from '../present/words/names';
 import { lineAndHair } from '../present/words/numbers';
 import { checkRules } from '../core/order/rules';
 import { wordsOf, type Desk } from './desk';
@@ -133,22 +132,5 @@ const Said = ({ inches, desk }: { readonly inches: number; readonly desk: Desk }
       <Measure inches={line} units={units} words={words} />
       <small>{words.ui.act.hairSaid[side]}</small>
     </>
-  );
-};
-
-/** What a walk round would find open, as sentences. */
-export const PunchRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {
-  const words = wordsOf(desk);
-  const items = openItems(attempt);
-  if (items.length === 0) return <p>{words.ui.debrief.punchEmpty}</p>;
-  return (
-    <ul>
-      {items.slice(0, 12).map(({ what, at }) => (
-        <li key={`${what}${at}`}>
-          {at.includes(':') ? jointName(words, at) : memberName(words, at)}: {words.ui.debrief.open[what]}
-        </li>
-      ))}
-      {items.length > 12 && <li class="dim">+{items.length - 12}</li>}
-    </ul>
   );
 };

@@ -1,72 +1,129 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { scoreOf } from '../core/score/scored';
+import type { Score } from '../core/score/score';
+import { afterWork, marksOf, type Mark } from '../present/afterWork';
+import { framesOf } from '../present/strip';
 import type { Session } from '../session/session';
-import { openProof, startRun, wordsOf, type Desk } from './desk';
-import { PunchRows } from './crewPanel';
-import { costliest, Events } from './events';
+import { keepDebrief, wordsOf, type Desk } from './desk';
+import { Ending } from './ending';
+import { Events } from './events';
+import { Punch } from './punch';
 import { Questions } from './questions';
-import { saveFile } from './saveFile';
-import { Strip } from './strip';
+import { drawnForPaper, Roof, type Here } from './roof';
 import { LanguageButton } from './topBar';
 import { Total } from './total';
+import { usePrinting } from './usePrinting';
 import { useSignal } from './useSignal';
 
 /** The talk after work: the roof as it stood, what cost the most, what was done well, and the way back to each moment. */
 export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly session: Session }) => {
   const words = wordsOf(desk);
   const attempt = useSignal(session.attempt);
-  const { lang } = useSignal(desk.settings);
-  const score = scoreOf(attempt);
+  useSignal(desk.settings);
+  const score = useMemo(() => scoreOf(attempt), [attempt]);
+  const talk = useMemo(() => afterWork(attempt, score.findings), [attempt]);
+  const marks = useMemo(() => marksOf(attempt, talk), [talk]);
+  const frames = useMemo(() => {
+    const shown = marks.map(({ shows }) => shows);
+    return framesOf(attempt, shown);
+  }, [attempt, marks]);
+  const [here, setHere] = useState<Here>(() => begun(frames.length, marks, (n) => frameAt(frames, n)));
+  const roof = useRef<HTMLElement>(null);
+  const paper = usePrinting();
+  useEffect(() => keepDebrief(desk, session.id), [session.id]);
+  const choose = (mark: Mark): void => {
+    setHere({ frame: frameAt(frames, mark.shows), mark });
+    intoSight(roof.current);
+  };
   return (
-    <div class="page">
-      <header>
-        <button type="button" class="btn small" onClick={() => (desk.screen.value = 'start')}>
-          ‹ {words.ui.site.leave}
-        </button>
-        <h1>
-          {attempt.level.title[lang]}: {words.ui.debrief.title}
-        </h1>
-        <span class="grow" />
-        <span class="tn used">{words.ui.debrief.used(score.minutes.used, score.minutes.par)}</span>
-        <LanguageButton desk={desk} />
-      </header>
+    <div class="page talkPage">
+      <Head desk={desk} session={session} score={score} />
       <main>
-        <Strip desk={desk} session={session} costly={costliest(score.findings)} />
-        <div class="debrief">
-          <div>
-            <section class="paper told">
-              <Events desk={desk} attempt={attempt} findings={score.findings} />
-            </section>
-            <section class="paper">
-              <Questions desk={desk} run={session.id} />
-            </section>
-          </div>
-          <section class="paper">
+        <div class={`debrief ${talk.costly.length === 0 ? 'calm' : ''}`}>
+          <section class="roof" ref={roof} aria-label={words.ui.debrief.strip}>
+            <Roof {...{ desk, session, frames, marks, here, setHere, choose, paper }} />
+          </section>
+          <section class="paper told">
+            <Events
+              {...{ desk, attempt, talk, marks, choose }}
+              chosen={here.mark}
+              onPaper={paper ? drawnForPaper({ desk, session, frames }) : undefined}
+              minutesAt={(steps) => frames[frameAt(frames, steps)]?.minutes}
+            />
+          </section>
+          <section class="paper sum">
             <Total desk={desk} attempt={attempt} score={score} />
-            <hr />
+          </section>
+          <section class="paper asked">
+            <Questions desk={desk} run={session.id} />
+          </section>
+          <section class="paper left">
             <h2>{words.ui.debrief.punch}</h2>
-            <PunchRows desk={desk} attempt={attempt} />
-            <div class="go">
-              <button
-                type="button"
-                class="btn"
-                id="again"
-                onClick={() => void startRun(desk, attempt.level, attempt.mode)}
-              >
-                {words.ui.debrief.again}
-              </button>
-              <button type="button" class="btn" id="save" onClick={() => saveFile(attempt)}>
-                {words.ui.debrief.file}
-              </button>
-            </div>
-            <p class="dim" style="margin-top:12px">
-              {words.ui.debrief.validity}{' '}
-              <button type="button" class="link" id="worth" onClick={() => openProof(desk)}>
-                {words.proof.title}
-              </button>
-            </p>
+            <Punch desk={desk} attempt={attempt} />
+            <hr />
+            <Ending desk={desk} session={session} />
           </section>
         </div>
       </main>
     </div>
   );
+};
+
+const Head = ({
+  desk,
+  session,
+  score,
+}: {
+  readonly desk: Desk;
+  readonly session: Session;
+  readonly score: Score;
+}) => {
+  const words = wordsOf(desk);
+  const { lang } = useSignal(desk.settings);
+  const { level, mode } = session.attempt.value;
+  return (
+    <header>
+      <button
+        type="button"
+        class="btn small"
+        id="leave"
+        onClick={() => {
+          keepDebrief(desk, undefined);
+          desk.screen.value = 'start';
+        }}
+      >
+        ‹ {words.ui.site.leave}
+      </button>
+      <h1>
+        {level.title[lang]}: {words.ui.debrief.title}
+      </h1>
+      <span class="grow" />
+      <span class="used tn">
+        {words.ui.mode[mode]} · {words.ui.debrief.used(score.minutes.used, score.minutes.par)}
+      </span>
+      <LanguageButton desk={desk} />
+    </header>
+  );
+};
+
+const frameAt = (frames: readonly { readonly steps: number }[], steps: number): number =>
+  Math.max(
+    0,
+    frames.findLastIndex((frame) => frame.steps <= steps),
+  );
+
+/** The talk begins at what cost the most; where nothing did, at the roof as it was left. */
+const begun = (count: number, marks: readonly Mark[], at: (steps: number) => number): Here => {
+  const [first] = marks;
+  if (!first || first.told.finding.kind === 'good') return { frame: count - 1, mark: undefined };
+  return { frame: at(first.shows), mark: first };
+};
+
+const intoSight = (roof: HTMLElement | null): void => {
+  if (!roof) return;
+  const { top, bottom } = roof.getBoundingClientRect();
+  const seen = Math.min(bottom, innerHeight) - Math.max(top, 0);
+  if (seen > Math.min(bottom - top, innerHeight) * 0.6) return;
+  const behavior = matchMedia('(prefers-reduced-motion: reduce)').matches ? 'instant' : 'smooth';
+  roof.scrollIntoView({ block: 'start', behavior });
 };

@@ -2,6 +2,8 @@ import { signal, type Signal } from '@preact/signals-core';
 import type { Trouble } from '../content/levelFiles';
 import type { Level } from '../core/level/level';
 import type { Mode } from '../core/level/mode';
+import type { Attempt } from '../core/site/attempt';
+import { isOver } from '../core/site/state';
 import { rulesVersion } from '../core/order/version';
 import type { Proof } from '../core/score/proof';
 import type { Part, Score } from '../core/score/score';
@@ -11,7 +13,7 @@ import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
 import type { Tool } from '../present/offers/toolset';
 import { day, freshSite, isReturn } from '../session/jobState';
-import { beginRun, type Session } from '../session/session';
+import { beginRun, reopenRun, resumeRun, type Session } from '../session/session';
 import { saveSettings, type Settings } from '../session/settings';
 import type { RunHead, Store } from '../session/store';
 
@@ -142,14 +144,46 @@ export const enter = async (desk: Desk, session: Session): Promise<void> => {
   desk.spot.value = undefined;
   desk.view.value = 'overview';
   desk.screen.value = session.attempt.value.site.handedOver ? 'debrief' : 'site';
+  if (!isOver(session.attempt.value.site)) keepDebrief(desk, undefined);
   desk.heads.value = await desk.store.runs().catch(() => desk.heads.value);
 };
 
-/** The run as it stood after so many of its acts. */
-export const stoodAt = (session: Session, steps: number) => {
+/** Which debrief is being looked at, for when the page is opened again; nothing once it is left. */
+export const keepDebrief = (desk: Desk, run: string | undefined): void =>
+  void desk.store.put(debriefKept, run ?? '').catch(() => undefined);
+const debriefKept = 'debrief';
+
+/** Back to the debrief of a run that has ended. */
+export const openDebrief = async (desk: Desk, run: string): Promise<boolean> => {
+  const session = await reopenRun(desk, run).catch(() => undefined);
+  if (!session || !isOver(session.attempt.value.site)) return false;
+  await enter(desk, session);
+  desk.screen.value = 'debrief';
+  return true;
+};
+
+/** Where the page was left: in a debrief, or in the middle of a run. */
+export const openLeft = async (desk: Desk): Promise<void> => {
+  const run = await desk.store.get(debriefKept).catch(() => undefined);
+  if (typeof run === 'string' && run !== '' && (await openDebrief(desk, run))) return;
+  const open = await resumeRun(desk.store, desk.levels).catch(() => undefined);
+  if (open) await enter(desk, open);
+};
+
+/** The run as it stood after so many of its acts, told again from its beginning. Slow for a long run. */
+export const stoodAt = (session: Session, steps: number): Attempt => {
   const { level, seed, mode, steps: all, found } = session.attempt.value;
   return replay(
     { level, seed, mode },
     all.slice(found?.steps ?? 0, steps).map(({ action }) => action),
   );
+};
+
+/** The same job on a site that nobody here has seen: what was learned has to carry over. */
+export const runElsewhere = (desk: Desk): void => {
+  const attempt = desk.session.value?.attempt.value;
+  if (!attempt) return;
+  const seeds = runsOf(desk, attempt.level).map(({ seed }) => seed);
+  desk.seed.value = Math.max(attempt.seed, ...seeds) + 1;
+  void startRun(desk, attempt.level, attempt.mode);
 };

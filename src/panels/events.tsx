@@ -1,39 +1,44 @@
-import { useMemo } from 'preact/hooks';
-import type { Finding } from '../core/score/score';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Attempt } from '../core/site/attempt';
+import { ownMinutes } from '../core/score/scored';
+import { goodLabel, type AfterWork, type Mark, type Told } from '../present/afterWork';
+import { deedText } from '../present/deed';
 import { tellFinding } from '../present/findingWords';
 import { orderCost } from '../present/orderCost';
 import type { Messages } from '../present/words/messages';
+import { memberName } from '../present/words/names';
+import type { Units } from '../present/words/numbers';
 import { goBackTo, wordsOf, type Desk } from './desk';
+import { Dot } from './dot';
 import { FiguredText } from './figuredText';
 import { useSignal } from './useSignal';
 
-/** How many costly events are told: the rest is in the punch list and in the parts. */
-const eventsTold = 3;
-
-/** The costliest, dangers first. */
-export const costliest = (findings: readonly Finding[]): readonly Finding[] =>
-  findings
-    .filter(({ kind }) => kind !== 'good')
-    .sort((a, b) => Number(b.kind === 'safety') - Number(a.kind === 'safety') || b.minutes - a.minutes)
-    .slice(0, eventsTold);
-
-type EventsProps = { readonly desk: Desk; readonly attempt: Attempt; readonly findings: readonly Finding[] };
+type EventsProps = {
+  readonly desk: Desk;
+  readonly attempt: Attempt;
+  readonly talk: AfterWork;
+  readonly marks: readonly Mark[];
+  readonly chosen: Mark | undefined;
+  readonly choose: (mark: Mark) => void;
+  /** Crew-minutes of the run when a moment had come. */
+  readonly minutesAt: (steps: number) => number | undefined;
+  /** Only while the page is being printed: how a moment is drawn on paper. */
+  readonly onPaper: ((mark: Mark) => HTMLCanvasElement) | undefined;
+};
 
 /** What cost the most and what was done well, each with its reason and a way back to the moment. */
-export const Events = ({ desk, attempt, findings }: EventsProps) => {
+export const Events = (props: EventsProps) => {
+  const { desk, attempt, talk } = props;
   const words = wordsOf(desk);
-  const costly = costliest(findings);
-  const good = findings.find(({ kind }) => kind === 'good');
   return (
     <>
       <h2>{words.ui.debrief.cost}</h2>
-      <Order words={words} attempt={attempt} />
-      {costly.length === 0 && <p class="nothing">{words.ui.debrief.nothing}</p>}
-      {costly.map((finding, i) => (
-        <Event desk={desk} finding={finding} number={i + 1} key={i} />
+      {talk.costly.length === 0 && <p class="nothing">{words.ui.debrief.nothing}</p>}
+      {talk.costly.map((told, i) => (
+        <Event {...props} told={told} label={String(i + 1)} key={i} />
       ))}
-      {good && <Event desk={desk} finding={good} />}
+      {talk.good && <Event {...props} told={talk.good} label={goodLabel} />}
+      <Order words={words} attempt={attempt} />
     </>
   );
 };
@@ -54,43 +59,96 @@ const Order = ({ words, attempt }: { readonly words: Messages; readonly attempt:
   );
 };
 
-type EventProps = { readonly desk: Desk; readonly finding: Finding; readonly number?: number };
+type EventProps = EventsProps & { readonly told: Told; readonly label: string };
 
-const Event = ({ desk, finding, number }: EventProps) => {
+const Event = ({ desk, told, label, marks, chosen, choose, onPaper, ...rest }: EventProps) => {
   const words = wordsOf(desk);
   const { units } = useSignal(desk.settings);
+  const { finding, step, times } = told;
+  const { debrief } = words.ui;
   const { title, why } = tellFinding(words, finding, units);
   const good = finding.kind === 'good';
-  const { step } = finding;
+  const mark = marks.find((one) => one.told === told);
+  const name = (
+    <>
+      <Dot label={label} />
+      <span>
+        {good ? `${debrief.good}: ` : ''}
+        {title}
+        {times > 1 ? ` ${debrief[finding.kind === 'state' ? 'places' : 'times'](times)}` : ''}
+      </span>
+    </>
+  );
   return (
-    <article class={`event ${good ? 'good' : ''}`} data-code={finding.code}>
-      {good ? (
-        <svg viewBox="0 0 44 44" aria-hidden="true">
-          <path d="M8 24l10 11L37 9" fill="none" stroke="var(--done)" stroke-width="5" />
-        </svg>
-      ) : (
-        <div class="cost tn">
-          {finding.kind === 'safety' ? `≤${finding.numbers['cap'] ?? ''}` : finding.minutes}
-          <small>
-            {finding.kind === 'safety' ? words.ui.debrief.points : words.ui.site.minutes(finding.minutes)}
-          </small>
-        </div>
-      )}
-      <div>
-        <h3>
-          {number !== undefined && <span class="dot tn">{number}</span>}
-          {good ? `${words.ui.debrief.good}: ` : ''}
-          {title}
-        </h3>
-        <p class="dim">
+    <article
+      class={`event ${good ? 'good' : ''} ${mark && mark === chosen ? 'on' : ''}`}
+      data-code={finding.code}
+    >
+      <h3>
+        {mark ? (
+          <button type="button" class="name" aria-pressed={mark === chosen} onClick={() => choose(mark)}>
+            {name}
+          </button>
+        ) : (
+          <span class="name">{name}</span>
+        )}
+      </h3>
+      {mark && onPaper && <PaperPicture picture={() => onPaper(mark)} />}
+      {!good && <Cost words={words} told={told} />}
+      <div class="why">
+        <Deed {...rest} words={words} told={told} units={units} />
+        <p>
           <FiguredText text={why} />
         </p>
+        {step !== undefined && (
+          <button type="button" class="btn small back" onClick={() => void goBackTo(desk, step)}>
+            {good ? debrief.see : debrief.back}
+          </button>
+        )}
       </div>
-      {step !== undefined && (
-        <button type="button" class="btn" onClick={() => void goBackTo(desk, step)}>
-          {good ? words.ui.debrief.see : words.ui.debrief.back}
-        </button>
-      )}
     </article>
+  );
+};
+
+/** The moment as a small picture on paper: drawn at once, since paper does not wait. */
+const PaperPicture = ({ picture }: { readonly picture: () => HTMLCanvasElement }) => {
+  const host = useRef<HTMLCanvasElement>(null);
+  useLayoutEffect(() => {
+    const drawn = picture();
+    if (!host.current) return;
+    Object.assign(host.current, { width: drawn.width, height: drawn.height });
+    host.current.getContext('2d')?.drawImage(drawn, 0, 0);
+  }, []);
+  return <canvas ref={host} class="paperPicture" aria-hidden="true" />;
+};
+
+/** What it cost: crew-minutes, or the most points that are left after a danger. */
+const Cost = ({ words, told: { finding } }: { readonly words: Messages; readonly told: Told }) => (
+  <p class="cost tn">
+    <b>{finding.kind === 'safety' ? `≤${finding.numbers['cap'] ?? ''}` : finding.minutes}</b>{' '}
+    <small>
+      {finding.kind === 'safety' ? words.ui.debrief.points : words.ui.site.minutes(finding.minutes)}
+    </small>
+  </p>
+);
+
+type DeedProps = Pick<EventsProps, 'attempt' | 'minutesAt'> & {
+  readonly words: Messages;
+  readonly told: Told;
+  readonly units: Units;
+};
+
+/** What was done then, and on what: how the moment is known again. */
+const Deed = ({ words, told, units, attempt, minutesAt }: DeedProps) => {
+  const step = told.step === undefined ? undefined : attempt.steps[told.step];
+  if (!step || told.step === undefined) return null;
+  const minutes = minutesAt(told.step + 1) ?? ownMinutes({ ...attempt, found: attempt.found });
+  const said = deedText(words, step, units);
+  const member = told.member === undefined ? '' : memberName(words, told.member);
+  const named = member === '' || said.includes(member) ? '' : ` ${member}.`;
+  return (
+    <p class="dim">
+      <FiguredText text={words.ui.debrief.then(minutes, `${said}${named}`)} />
+    </p>
   );
 };

@@ -1,9 +1,11 @@
 import type { Level } from '../core/level/level';
 import { lengthText } from '../present/words/numbers';
 import { framed } from '../present/framed';
+import { isReadable } from '../session/session';
+import type { RunHead } from '../session/store';
 import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
 import type { Messages } from '../present/words/messages';
-import { openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
+import { openDebrief, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
 import { StartNotices } from './startNotices';
@@ -13,6 +15,7 @@ import { useSignal } from './useSignal';
 export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
+  useSignal(desk.heads);
   return (
     <div class="page">
       <header>
@@ -34,6 +37,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
         <p class="lead">{words.ui.start.intro}</p>
         <p class="lead">{words.ui.start.know}</p>
         <StartNotices desk={desk} />
+        <LastDebrief desk={desk} />
         <ul class="jobs">
           {desk.levels.map((level) => (
             <JobCard desk={desk} level={level} key={level.id} />
@@ -47,6 +51,30 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
       </main>
     </div>
   );
+};
+
+/** The way back to the talk after the last run that ended. */
+const LastDebrief = ({ desk }: { readonly desk: Desk }) => {
+  const words = wordsOf(desk);
+  const { lang } = useSignal(desk.settings);
+  const ended = [...useSignal(desk.heads)]
+    .sort((a, b) => b.order - a.order)
+    .find((head) => canBeTalkedOver(desk, head));
+  if (!ended) return null;
+  const job = desk.levels.find(({ id }) => id === ended.level)?.title[lang] ?? '';
+  return (
+    <p class="lead going">
+      <button type="button" class="btn" id="lastDebrief" onClick={() => void openDebrief(desk, ended.id)}>
+        {words.ui.debrief.last(job)}
+      </button>
+    </p>
+  );
+};
+
+/** A run that has ended, and can still be read. */
+const canBeTalkedOver = (desk: Desk, head: RunHead): boolean => {
+  const level = desk.levels.find(({ id }) => id === head.level);
+  return head.state === 'done' && level !== undefined && isReadable(level, head);
 };
 
 const JobCard = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {

@@ -14,7 +14,7 @@ const lines: Readonly<Partial<Record<Part, number>>> = {
 
 type TotalProps = { readonly desk: Desk; readonly attempt: Attempt; readonly score: Score };
 
-/** The score by parts, each on a ruled scale with its pass line. */
+/** The score: its total with how far one run may be off, then part by part, each on a ruled scale with its pass line. */
 export const Total = ({ desk, attempt, score }: TotalProps) => {
   const words = wordsOf(desk);
   const { debrief } = words.ui;
@@ -23,6 +23,7 @@ export const Total = ({ desk, attempt, score }: TotalProps) => {
   const weakest = weakestOn(desk, level.id, score.parts);
   return (
     <>
+      <h2 class="hidden">{debrief.score}</h2>
       <div class="total">
         <div class="number tn" id="total">
           {Math.round(score.total)}
@@ -30,56 +31,96 @@ export const Total = ({ desk, attempt, score }: TotalProps) => {
         <div>
           <b>{debrief[verdictOn(score, mode, error)]}</b>
           <p>
-            {debrief.done(String(Math.round(score.done * 100)))}
-            {error === undefined ? '' : `. ${debrief.band(error.toFixed(1))}`}
-            {score.cap === undefined ? '' : `. ${debrief.capped(String(score.cap))}`}
+            {[
+              debrief.bar(String(passLine.total)),
+              ...(error === undefined ? [] : [debrief.band(error.toFixed(1))]),
+              debrief.done(String(Math.round(score.done * 100))),
+              ...(score.cap === undefined ? [] : [debrief.capped(String(score.cap))]),
+            ].join(' ')}
           </p>
         </div>
       </div>
+      <Scale value={score.total / 100} line={passLine.total / 100} spread={(error ?? 0) / 100} tall />
+      <p class="key dim">
+        <svg viewBox="0 0 10 16" aria-hidden="true">
+          <path d="M5 0v16" stroke="currentColor" stroke-width="2" stroke-dasharray="3 2" />
+        </svg>
+        {debrief.passLine}
+        {error !== undefined && (
+          <>
+            <i class="spread" />
+            {debrief.spread}
+          </>
+        )}
+      </p>
+      {order.map((part) => (
+        <PartRow key={part} desk={desk} part={part} value={score.parts[part]} weakest={part === weakest} />
+      ))}
       {weakest && <p class="weakest">{debrief.weakest(debrief.parts[weakest])}</p>}
-      {order.map((part) => {
-        const value = score.parts[part];
-        if (value === undefined) return null;
-        const line = lines[part];
-        return (
-          <div class="part" key={part}>
-            <span>{debrief.parts[part]}</span>
-            <PartScale value={value} line={line} />
-            <b class="tn">{Math.round(value * 100)}</b>
-            <span class="dim">
-              {line === undefined ? '' : value >= line ? debrief.toStandard : debrief.below}
-            </span>
-          </div>
-        );
-      })}
     </>
   );
 };
 
-/** A ruled scale with the pass line dashed and the score chalked. */
-const PartScale = ({ value, line }: { readonly value: number; readonly line: number | undefined }) => (
-  <svg viewBox="0 0 100 20" preserveAspectRatio="none" aria-hidden="true">
-    <path
-      d="M0 18H100M0 14v4M25 15v3M50 14v4M75 15v3M100 14v4"
-      stroke="currentColor"
-      fill="none"
-      stroke-width="1"
-      vector-effect="non-scaling-stroke"
-    />
-    {line !== undefined && (
+const PartRow = ({
+  desk,
+  part,
+  value,
+  weakest,
+}: {
+  readonly desk: Desk;
+  readonly part: Part;
+  readonly value: number | undefined;
+  readonly weakest: boolean;
+}) => {
+  const { debrief } = wordsOf(desk).ui;
+  if (value === undefined) return null;
+  const line = lines[part];
+  return (
+    <div class={`part ${weakest ? 'weak' : ''}`}>
+      <span>{debrief.parts[part]}</span>
+      <Scale value={value} line={line} />
+      <b class="tn">{Math.round(value * 100)}</b>
+      <span class="dim">{line === undefined ? '' : value >= line ? debrief.toStandard : debrief.below}</span>
+    </div>
+  );
+};
+
+type ScaleProps = {
+  readonly value: number;
+  readonly line: number | undefined;
+  readonly spread?: number;
+  readonly tall?: boolean;
+};
+
+/** A ruled scale from 0 to 100 with the pass line dashed, the score chalked, and its spread a paler band behind it. */
+const Scale = ({ value, line, spread = 0, tall = false }: ScaleProps) => {
+  const from = Math.max(0, value - spread) * 100;
+  const to = Math.min(1, value + spread) * 100;
+  return (
+    <svg class={tall ? 'tall' : ''} viewBox="0 0 100 20" preserveAspectRatio="none" aria-hidden="true">
+      {spread > 0 && <path d={`M${from} 4H${to}V17H${from}z`} fill="var(--spread)" />}
       <path
-        d={`M${line * 100} 1v17`}
+        d={`M0 18H100${Array.from({ length: 11 }, (_, i) => `M${i * 10} ${i % 5 === 0 ? 13 : 15.5}V18`).join('')}`}
         stroke="currentColor"
-        stroke-dasharray="3 2"
-        stroke-width="1.5"
+        fill="none"
+        stroke-width="1"
         vector-effect="non-scaling-stroke"
       />
-    )}
-    <path
-      d={`M${value * 100} 3v15`}
-      stroke="var(--chalk)"
-      stroke-width="5"
-      vector-effect="non-scaling-stroke"
-    />
-  </svg>
-);
+      {line !== undefined && (
+        <path
+          d={`M${line * 100} 1v17`}
+          stroke="currentColor"
+          stroke-dasharray="3 2"
+          stroke-width="2"
+          vector-effect="non-scaling-stroke"
+        />
+      )}
+      <path
+        d={`M${value * 100} 3v15`}
+        stroke="var(--chalk)"
+        stroke-width="5"
+        vector-effect="non-scaling-stroke"
+      />
+    </svg>
+  );
+};

@@ -29,7 +29,7 @@ export const freshCaption = (words: Messages, done: Done, units: Units): Caption
   return heard === undefined ? said : { ...said, heard };
 };
 
-const captionFor = (words: Messages, { action, outcome }: Done, units: Units): Caption => {
+export const captionFor = (words: Messages, { action, outcome }: Done, units: Units): Caption => {
   if (!outcome.ok && outcome.stop)
     return { who: words.ui.caption.lead, text: pick(words.dangers, outcome.why), tone: 'stop' };
   if (!outcome.ok) return { who: words.ui.caption.crew, text: pick(words.refusals, outcome.why), tone: 'no' };

@@ -42,6 +42,11 @@ export type StagePort = {
 export type Drawings = {
   readonly stage: (host: HTMLElement) => Promise<StagePort>;
   readonly thumb: (canvas: HTMLCanvasElement, show: Omit<StageShow, 'view' | 'selected' | 'still'>) => void;
+  /** The site as it stood, large and with its people, what is selected outlined. CSS pixels, and device pixels to one. */
+  readonly standing: (
+    show: Omit<StageShow, 'view' | 'joint' | 'still'>,
+    size: { readonly width: number; readonly height: number; readonly ratio: number },
+  ) => HTMLCanvasElement;
   readonly reading: (
     canvas: HTMLCanvasElement,
     show: {

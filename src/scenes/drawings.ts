@@ -11,6 +11,8 @@ import { drawSight } from './instruments/drawSight';
 import { pictureOf } from './instruments/pictureOf';
 import { deckTile } from './ink/deck';
 import type { Theme } from './ink/palette';
+import { giveBack } from './ink/raster';
+import { drawOverview, drawSelection, stagedOf } from './overview/drawOverview';
 import { drawThumb } from './overview/drawThumb';
 import { createStage } from './stage';
 import type { StageView } from './stageView';
@@ -141,7 +143,41 @@ const reading: Drawings['reading'] = (canvas, { attempt, tool, at, from, shown, 
   drawReading({ canvas, area: whole(canvas), ratio, theme, words }, picture);
 };
 
-export const drawings: Drawings = { stage, thumb, reading };
+/** Room round the roof in a large picture of one state, CSS pixels. */
+const clear = 10;
+
+const standing: Drawings['standing'] = (
+  { attempt, corner, selected, theme, lang },
+  { width, height, ratio },
+) => {
+  const shown = shownOf(attempt);
+  const staged = stagedOf(shown, true, corner);
+  const drawn = drawOverview(
+    {
+      shown,
+      corner,
+      theme,
+      words: wordsFor(lang, { station: 1, joint: undefined }),
+      width: Math.round(width * ratio),
+      height: Math.round(height * ratio),
+      area: {
+        x: clear * ratio,
+        y: clear * ratio,
+        width: (width - 2 * clear) * ratio,
+        height: (height - 2 * clear) * ratio,
+      },
+      ratio,
+      people: true,
+    },
+    staged,
+  );
+  if (selected !== undefined)
+    drawn.canvas.getContext('2d')?.drawImage(drawSelection(drawn, { id: selected, theme, ratio }), 0, 0);
+  giveBack([drawn.raster, staged.lights.sun, ...staged.lights.sky]);
+  return drawn.canvas;
+};
+
+export const drawings: Drawings = { stage, thumb, standing, reading };
 
 /** The deck under everything, as a picture the style sheet can lay. */
 export const deckPicture = (theme: Theme): string => deckTile(theme, 1).toDataURL('image/png');

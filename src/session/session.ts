@@ -151,9 +151,29 @@ export const stopped = (head: RunHead, levels: readonly Level[]): Stopped | unde
 /** The run this device was in the middle of, at the very act it stopped. Another level text or other rules end it. */
 export const resumeRun = async (store: Store, levels: readonly Level[]): Promise<Session | undefined> => {
   const head = openRun(await store.runs().catch((): readonly RunHead[] => []));
-  const level = head && levels.find(({ id }) => id === head.level);
-  if (!head || !level || stopped(head, levels)) return undefined;
+  return head && toldAgain(store, head, levels);
+};
+
+/** One run by its id, as far as it went; undefined where its level or the rules are not those it was made under. */
+export const reopenRun = async (
+  { store, levels }: { readonly store: Store; readonly levels: readonly Level[] },
+  id: string,
+): Promise<Session | undefined> => {
+  const head = (await store.runs()).find((one) => one.id === id);
+  return head && toldAgain(store, head, levels);
+};
+
+const toldAgain = async (
+  store: Store,
+  head: RunHead,
+  levels: readonly Level[],
+): Promise<Session | undefined> => {
+  const level = levels.find(({ id }) => id === head.level);
+  if (!level || stopped(head, levels)) return undefined;
   const actions = await store.actions(head.id);
   const attempt = replay({ level, seed: head.seed, mode: head.mode }, actions);
   return new Session(store, { head, attempt }, actions.length);
 };
+
+/** Made with this very text of the level and under the rules that hold now. */
+export const isReadable = (level: Level, head: RunHead): boolean => stopped(head, [level]) === undefined;

@@ -10,7 +10,7 @@ const keptAs = async (kept: unknown) => {
   return loadSettings(store, usual);
 };
 
-/** As they were kept before there was sound. */
+/** As they were kept before there was sound or motion. */
 const old = {
   lang: 'es',
   theme: 'night',
@@ -22,9 +22,9 @@ const old = {
 };
 
 describe('settings', () => {
-  it('kept before there was sound are kept, with the usual sound', async () => {
-    const { sound, workVolume, machineVolume } = usual;
-    expect(await keptAs(old)).toEqual({ ...old, sound, workVolume, machineVolume });
+  it('kept before there was sound or motion are kept, with the usual of both', async () => {
+    const { sound, workVolume, machineVolume, motion } = usual;
+    expect(await keptAs(old)).toEqual({ ...old, sound, workVolume, machineVolume, motion });
   });
 
   it('remember that sound is off, and how loud it was', async () => {
