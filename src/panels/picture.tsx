@@ -6,12 +6,15 @@ export const Picture = ({
   deps,
   label,
   kind = '',
+  id,
 }: {
   readonly draw: (canvas: HTMLCanvasElement) => void;
   readonly deps: readonly unknown[];
   readonly label: string;
   /** A class for the style sheet: how high it is. */
   readonly kind?: string;
+  /** For whatever it describes. */
+  readonly id?: string;
 }) => {
   const host = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
@@ -22,5 +25,7 @@ export const Picture = ({
     canvas.height = Math.max(1, Math.round(canvas.clientHeight * ratio));
     draw(canvas);
   }, [...deps]);
-  return <canvas ref={host} class={kind} role="img" aria-label={label} />;
+  return (
+    <canvas ref={host} class={kind} role="img" aria-label={label} {...(id === undefined ? {} : { id })} />
+  );
 };

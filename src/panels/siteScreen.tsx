@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
 import { isOver } from '../core/site/state';
@@ -9,6 +9,8 @@ import { CaptionBar } from './captionBar';
 import { CrewPanel } from './crewPanel';
 import { wordsOf, type Desk } from './desk';
 import { canBeTagged, MemberTag } from './memberTag';
+import { KeyHelp } from './keyHelp';
+import { RoofWords } from './roofWords';
 import { StageHost, type Found } from './stageHost';
 import { TopBar } from './topBar';
 import { ToolRail } from './toolRail';
@@ -31,9 +33,11 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const working = watching ? { ...own, spots: [], spot: undefined } : own;
   const [last, setLast] = useState<Done>();
   const [at, setAt] = useState<Found>();
+  const tellings = useRef(0);
   const act = (action: Action): void => {
     const outcome = session.do(action);
     setLast({ action, outcome });
+    tellings.current += 1;
     follow(desk, working, outcome);
     if (session.attempt.value.site.handedOver) desk.screen.value = 'debrief';
   };
@@ -41,6 +45,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
     const outcome = session.undo();
     const back = attempt.site.minutes - session.attempt.value.site.minutes;
     if (outcome) setLast({ action: { type: 'undo', step: 0 }, outcome, back });
+    tellings.current += 1;
   };
   useKeys(desk, undo);
   const room = useRoom(settings.text);
@@ -54,13 +59,15 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   return (
     <div class={roomClass(settings.hand, room, watching)}>
       <TopBar desk={desk} attempt={attempt} undo={undo} keeps={keeps} />
-      {!watching && <ToolRail desk={desk} />}
       <main class="view" aria-label={words.ui.site.work}>
+        <RoofWords desk={desk} attempt={attempt} />
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
-        <CaptionBar words={words} caption={said} />
+        <CaptionBar words={words} caption={said} turn={tellings.current} />
       </main>
       <Sheet desk={desk} session={session} working={working} at={at} tag={room.tag} onAct={act} undo={undo} />
+      {!watching && <ToolRail desk={desk} />}
+      <KeyHelp desk={desk} />
     </div>
   );
 };

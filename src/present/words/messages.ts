@@ -1,10 +1,12 @@
 import * as enRules from './en/rules';
 import { proof as enProof } from './en/proof';
+import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
 import * as esRules from './es/rules';
 import { proof as esProof } from './es/proof';
+import { spoken as esSpoken } from './es/spoken';
 import { tasks as esTasks } from './es/tasks';
 import { trade as esTrade } from './es/trade';
 import { ui as esUi } from './es/ui';
@@ -16,6 +18,7 @@ export type Messages = {
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
   readonly proof: typeof enProof;
+  readonly spoken: typeof enSpoken;
   readonly rules: typeof enRules.rules;
   readonly dangers: typeof enRules.dangers;
   readonly refusals: typeof enRules.refusals;
@@ -31,6 +34,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     trade: enTrade,
     tasks: enTasks,
     proof: enProof,
+    spoken: enSpoken,
     rules: enRules.rules,
     dangers: enRules.dangers,
     refusals: enRules.refusals,
@@ -42,6 +46,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     trade: esTrade,
     tasks: esTasks,
     proof: esProof,
+    spoken: esSpoken,
     rules: esRules.rules,
     dangers: esRules.dangers,
     refusals: esRules.refusals,
