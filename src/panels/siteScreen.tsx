@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
 import { isOver } from '../core/site/state';
@@ -33,19 +33,18 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const working = watching ? { ...own, spots: [], spot: undefined } : own;
   const [last, setLast] = useState<Done>();
   const [at, setAt] = useState<Found>();
-  const tellings = useRef(0);
+  const tell = (done: Omit<Done, 'turn'>): void =>
+    setLast((before) => ({ ...done, turn: (before?.turn ?? 0) + 1 }));
   const act = (action: Action): void => {
     const outcome = session.do(action);
-    setLast({ action, outcome });
-    tellings.current += 1;
+    tell({ action, outcome });
     follow(desk, working, outcome);
     if (session.attempt.value.site.handedOver) desk.screen.value = 'debrief';
   };
   const undo = (): void => {
     const outcome = session.undo();
     const back = attempt.site.minutes - session.attempt.value.site.minutes;
-    if (outcome) setLast({ action: { type: 'undo', step: 0 }, outcome, back });
-    tellings.current += 1;
+    if (outcome) tell({ action: { type: 'undo', step: 0 }, outcome, back });
   };
   useKeys(desk, undo);
   const room = useRoom(settings.text);
@@ -63,7 +62,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
         <RoofWords desk={desk} attempt={attempt} />
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
-        <CaptionBar words={words} caption={said} turn={tellings.current} />
+        <CaptionBar words={words} caption={said} turn={last?.turn ?? 0} />
       </main>
       <Sheet desk={desk} session={session} working={working} at={at} tag={room.tag} onAct={act} undo={undo} />
       {!watching && <ToolRail desk={desk} />}
@@ -128,6 +127,8 @@ const byCrew = (words: Messages, caption: Caption): Caption =>
 type Done = {
   readonly action: Action;
   readonly outcome: Decision;
+  /** Counts what was told. */
+  readonly turn: number;
   /** Crew-minutes of work taken back. */
   readonly back?: number;
 };

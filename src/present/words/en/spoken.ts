@@ -5,7 +5,7 @@ export const spoken = {
     on: (line: string) => `right on ${line}`,
     hairOver: (low: string, high: string) => `between ${low} and ${high}, a hair over ${low}`,
     nearLow: (low: string, high: string) => `between ${low} and ${high}, nearer ${low}`,
-    halfway: (low: string, high: string) => `between ${low} and ${high}, halfway`,
+    halfway: (low: string, high: string) => `halfway from ${low} to ${high}`,
     nearHigh: (low: string, high: string) => `between ${low} and ${high}, nearer ${high}`,
     hairUnder: (low: string, high: string) => `between ${low} and ${high}, a hair under ${high}`,
   },
