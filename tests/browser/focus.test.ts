@@ -60,6 +60,8 @@ const unseen = async (page: Page): Promise<readonly string[]> => {
   for (let i = 0; i < 120; i++) {
     await page.keyboard.press('Tab');
     const here = await focused(page, round);
+    // The page itself may come first, before anything on it.
+    if (!here && seen.size === 0) continue;
     if (!here) break;
     const key = `${here.name} ${JSON.stringify(here.box)}`;
     if (seen.has(key)) break;
@@ -76,7 +78,7 @@ const unseen = async (page: Page): Promise<readonly string[]> => {
     if (!differs) bad.push(`${here.name}: looks the same`);
     if (here.covered !== '') bad.push(`${here.name}: under ${here.covered}`);
   }
-  expect(seen.size).toBeGreaterThan(5);
+  expect(seen.size).toBeGreaterThan(3);
   return bad;
 };
 
