@@ -3,8 +3,8 @@ import { ends, sides, type Side } from '../core/roof/side';
 import { blockId, partsOfJoint, placeOf, rafterId, type JointId, type MemberId } from '../core/site/ids';
 import type { Observation } from '../core/site/observe';
 import { methodsOf, requiredFor } from '../core/site/required';
-import { memberName, jointName } from './words/names';
-import { spokenLength } from './words/numbers';
+import { heldName, jointName, memberName } from './words/names';
+import { lineAndHair, spokenLength } from './words/numbers';
 import type { Messages } from './words/messages';
 import { pick } from './words/spotNames';
 
@@ -50,8 +50,31 @@ export const groupName = ({ spoken }: Messages, { level }: Sight, { station }: G
   return station < stationsOf(level).length ? spoken.roof.bay(station) : spoken.roof.lastBay(station);
 };
 
-/** What is seen of one thing, in a few words. */
-export const thingSaid = (words: Messages, seen: Sight, id: string): string => {
+/** What is seen of one thing, in a few words, and what was read there last. */
+export const thingSaid = (words: Messages, seen: Sight, id: string): string =>
+  [stateSaid(words, seen, id), ...readingsSaid(words, seen, id)].join('; ');
+
+/** Whether a reading was taken at a thing: its name is in the place, or the place is told by station. */
+const readAtThing = (id: string, at: string): boolean => {
+  const [kind, ...rest] = id.split('.');
+  if (at.includes(':')) return partsOfJoint(at).member === id;
+  if (kind === 'rafter') return [`layout.${rest.join('.')}`, `plane.${rest.join('.')}`].includes(at);
+  if (kind === 'block') return at === `bay.${rest.join('.')}`;
+  return at === id || at.startsWith(`${id}.`);
+};
+
+/** The last of each kind, as it was said. */
+const readingsSaid = (words: Messages, seen: Sight, id: string): readonly string[] => {
+  const here = seen.said.filter(({ at }) => readAtThing(id, at));
+  const last = new Map(here.map((one) => [`${one.tool} ${one.at} ${one.from ?? ''}`, one]));
+  return [...last.values()].map((one) => {
+    const { line, side } = lineAndHair(Number(one.said));
+    const value = [spokenLength(words, line), ...(side === 'on' ? [] : [words.ui.act.hairSaid[side]])];
+    return words.spoken.roof.read(heldName(words, one), value.join(' '));
+  });
+};
+
+const stateSaid = (words: Messages, seen: Sight, id: string): string => {
   const { roof } = words.spoken;
   if (id.startsWith('plate.')) return plateSaid(words, seen, id);
   if (/^(string|chalk|tail)\./.test(id)) return roof.there;

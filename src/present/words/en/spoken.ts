@@ -103,7 +103,7 @@ export const spoken = {
     tailCut: 'tail cut',
     tailLong: 'tail left long',
     mended: 'shimmed or planed',
-    braced: 'braced',
+    read: (what: string, value: string) => `${what} read as ${value}`,
     nothing: (name: string, tool: string) => `${name}: nothing here for ${tool}.`,
     tools: (tools: string) => `Tools that reach it: ${tools}.`,
   },

@@ -101,7 +101,7 @@ export const spoken: typeof en = {
     tailCut: 'cola cortada',
     tailLong: 'cola sin cortar',
     mended: 'con calce o rebaje',
-    braced: 'con riostra',
+    read: (what, value) => `${what}: se leyó ${value}`,
     nothing: (name, tool) => `${name}: aquí no hay nada para ${tool}.`,
     tools: (tools) => `Le llegan: ${tools}.`,
   },
