@@ -3,6 +3,7 @@ import { h, options, render } from 'preact';
 import './panels/fonts.css';
 import './panels/look.css';
 import './panels/site.css';
+import './panels/spoken.css';
 import './panels/picker.css';
 import './panels/tag.css';
 import './panels/rooms.css';

@@ -62,6 +62,7 @@ const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
               <span>
                 {words.tasks[row.code]}
                 {row.side ? `, ${words.trade.side[row.side]}` : ''}
+                <span class="hidden">: {words.spoken.row[row.state]}</span>
               </span>
               <span class="tn dim">{row.state === 'now' ? row.left : ''}</span>
             </li>

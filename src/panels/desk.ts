@@ -19,6 +19,9 @@ import type { RunHead, Store } from '../session/store';
 
 export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof';
 
+/** Where the keyboard is among the members. In a list its element says what it is; on the drawing that has to be told. */
+export type At = { readonly id: string; readonly on: 'drawing' | 'list' };
+
 /** Everything the screens look at and the few things they can ask for. Views follow; they never lead. */
 export type Desk = {
   readonly levels: readonly Level[];
@@ -41,6 +44,8 @@ export type Desk = {
   readonly spot: Signal<string | undefined>;
   /** What a hand on the page points at, while there is a drawing. */
   readonly aim: Signal<Aim | undefined>;
+  /** The member the keyboard is on, in the drawing or in a list beside it: the drawing marks it. */
+  readonly at: Signal<At | undefined>;
   readonly view: Signal<StageView>;
   readonly corner: Signal<StageCorner>;
   readonly seed: Signal<number>;
@@ -73,6 +78,7 @@ export const deskOf = ({ settings, heads, seed, ...given }: DeskParts): Desk => 
   tool: signal<Tool>('crew'),
   spot: signal<string | undefined>(undefined),
   aim: signal<Aim | undefined>(undefined),
+  at: signal<At | undefined>(undefined),
   view: signal<StageView>('overview'),
   corner: signal<StageCorner>('street'),
   seed: signal(seed),

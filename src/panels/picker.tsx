@@ -12,6 +12,8 @@ type Props = {
   readonly set: (value: Picked) => void;
   readonly words: Messages;
   readonly units: Units;
+  /** Id of what it is read from, where that can be looked at. */
+  readonly seenIn?: string;
 };
 
 /** How what is open gets picked: by buttons, by arrow keys, or by typing a length. */
@@ -27,6 +29,7 @@ const ChoiceField = ({
   value,
   set,
   words,
+  seenIn,
 }: Props & { readonly picker: Extract<Picker, { kind: 'choice' }> }) => {
   const label = labelText(words, picker.label);
   const options = picker.options.map((option) => ({
@@ -36,7 +39,7 @@ const ChoiceField = ({
   return (
     <div class="picker">
       <div class="label">{label}</div>
-      <Radios label={label} options={options} value={String(value)} set={set} />
+      <Radios label={label} options={options} value={String(value)} set={set} seenIn={seenIn} />
     </div>
   );
 };
@@ -66,7 +69,7 @@ const strideBy = (by: number, coarse: number): number => Math.sign(by) * Math.ma
 
 const stridesFor = (coarse: number): readonly Stride[] => strides.filter(([by]) => Math.abs(by) >= coarse);
 
-const LengthField = ({ picker, value, set, words, units }: Props) => {
+const LengthField = ({ picker, value, set, words, units, seenIn }: Props) => {
   const bounds = picker.kind === 'length' ? picker : { from: -2000, to: 2000 };
   const label = picker.kind === 'length' ? labelText(words, picker.label) : words.ui.act.what;
   const coarse = (picker.kind === 'reading' && picker.coarse) || 0;
@@ -93,12 +96,13 @@ const LengthField = ({ picker, value, set, words, units }: Props) => {
           aria-label={label}
           aria-valuenow={now}
           aria-valuetext={readingText(words, now, units)}
+          aria-describedby={seenIn}
           onKeyDown={onKey}
         >
           <Measure inches={reads ? line : now} units={units} words={words} />
           {reads && side !== 'on' && <small>{words.ui.act.hairSaid[side]}</small>}
         </div>
-        <TypedLength put={put} label={`${label}, ${words.ui.act.inches}`} />
+        <TypedLength put={put} label={`${label}, ${words.ui.act.inches}`} seenIn={seenIn} />
       </div>
       <div class="steps">
         {stridesFor(coarse).map(([by, text]) => (
@@ -130,13 +134,22 @@ const hairs: readonly Hair[] = ['under', 'on', 'over'];
 const hairBy: Readonly<Record<Hair, number>> = { under: -hair, on: 0, over: hair };
 
 /** Whoever has a keyboard may type it: 58 5/8. Nothing happens until it can be read. */
-const TypedLength = ({ put, label }: { readonly put: (value: number) => void; readonly label: string }) => (
+const TypedLength = ({
+  put,
+  label,
+  seenIn,
+}: {
+  readonly put: (value: number) => void;
+  readonly label: string;
+  readonly seenIn: string | undefined;
+}) => (
   <input
     type="text"
     class="typed"
     inputMode="text"
     autocomplete="off"
     aria-label={label}
+    aria-describedby={seenIn}
     placeholder='5 3/16"'
     onInput={(event) => {
       const text = event.currentTarget.value.trim();

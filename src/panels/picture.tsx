@@ -8,12 +8,14 @@ type Props = {
   readonly label: string;
   /** A class for the style sheet: how high it is. */
   readonly kind?: string;
+  /** For whatever it describes. */
+  readonly id?: string;
   /** Comes to rest in so long; drawn at rest at once where it is absent. */
   readonly settle?: Settle | undefined;
 };
 
 /** A small canvas drawn by somebody else, once for each thing it depends on. Its words are beside it. */
-export const Picture = ({ draw, deps, label, kind = '', settle }: Props) => {
+export const Picture = ({ draw, deps, label, kind = '', id, settle }: Props) => {
   const host = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
     const canvas = host.current;
@@ -23,7 +25,9 @@ export const Picture = ({ draw, deps, label, kind = '', settle }: Props) => {
     canvas.height = Math.max(1, Math.round(canvas.clientHeight * ratio));
     return settle ? comeToRest(settle, (off) => draw(canvas, off)) : draw(canvas, 0);
   }, [...deps]);
-  return <canvas ref={host} class={kind} role="img" aria-label={label} />;
+  return (
+    <canvas ref={host} class={kind} role="img" aria-label={label} {...(id === undefined ? {} : { id })} />
+  );
 };
 
 /** Draws frame after frame until it rests. Returns how to stop it. */

@@ -8,10 +8,12 @@ type Props = {
   readonly value: string;
   readonly set: (value: string) => void;
   readonly small?: boolean;
+  /** Id of what the choice is read from. */
+  readonly seenIn?: string | undefined;
 };
 
 /** One of a few, as buttons: touched, or gone through with the arrow keys. */
-export const Radios = ({ label, options, value, set, small = false }: Props) => {
+export const Radios = ({ label, options, value, set, small = false, seenIn }: Props) => {
   const host = useRef<HTMLDivElement>(null);
   const at = options.findIndex((option) => option.value === value);
   const onKey = (event: KeyboardEvent): void => {
@@ -39,6 +41,7 @@ export const Radios = ({ label, options, value, set, small = false }: Props) => 
           key={option.value}
           data-value={option.value}
           aria-checked={option.value === value}
+          {...(option.value === value ? { 'aria-describedby': seenIn } : {})}
           tabIndex={i === Math.max(0, at) ? 0 : -1}
           onClick={() => set(option.value)}
         >

@@ -16,6 +16,8 @@ import { CaptionBar } from './captionBar';
 import { CrewPanel } from './crewPanel';
 import { wordsOf, type Desk } from './desk';
 import { canBeTagged, MemberTag } from './memberTag';
+import { KeyHelp } from './keyHelp';
+import { RoofWords } from './roofWords';
 import { StageHost, type Found } from './stageHost';
 import { TopBar } from './topBar';
 import { ToolRail } from './toolRail';
@@ -38,9 +40,11 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const working = watching ? { ...own, spots: [], spot: undefined } : own;
   const [last, setLast] = useState<Done>();
   const [at, setAt] = useState<Found>();
+  const tell = (done: Omit<Done, 'turn'>): void =>
+    setLast((before) => ({ ...done, turn: (before?.turn ?? 0) + 1 }));
   const act = (action: Action): void => {
     const outcome = session.do(action);
-    setLast({ action, outcome });
+    tell({ action, outcome });
     follow(desk, working, outcome);
     if (session.attempt.value.site.handedOver) desk.screen.value = 'debrief';
   };
@@ -52,7 +56,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const undo = (): void => {
     const outcome = session.undo();
     const back = attempt.site.minutes - session.attempt.value.site.minutes;
-    if (outcome) setLast({ action: { type: 'undo', step: 0 }, outcome, back });
+    if (outcome) tell({ action: { type: 'undo', step: 0 }, outcome, back });
   };
   useKeys(desk, undo);
   const room = useRoom(settings.text);
@@ -67,14 +71,16 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   return (
     <div class={roomClass(settings.hand, room, watching)}>
       <TopBar desk={desk} attempt={attempt} undo={undo} />
-      {!watching && <ToolRail desk={desk} onDrop={drop} />}
       <main class="view" aria-label={words.ui.site.work}>
+        <RoofWords desk={desk} attempt={attempt} />
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
         <Unkept desk={desk} session={session} />
-        <CaptionBar words={words} caption={said} />
+        <CaptionBar words={words} caption={said} turn={last?.turn ?? 0} />
       </main>
       <Sheet desk={desk} session={session} working={working} at={at} tag={room.tag} onAct={act} undo={undo} />
+      {!watching && <ToolRail desk={desk} onDrop={drop} />}
+      <KeyHelp desk={desk} />
     </div>
   );
 };
@@ -135,6 +141,8 @@ const byCrew = (words: Messages, caption: Caption): Caption =>
 type Done = {
   readonly action: Action;
   readonly outcome: Decision;
+  /** Counts what was told. */
+  readonly turn: number;
   /** Crew-minutes of work taken back. */
   readonly back?: number;
 };

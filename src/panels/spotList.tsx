@@ -1,3 +1,4 @@
+import type { RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Attempt } from '../core/site/attempt';
 import { seenAt } from '../present/words/seenAt';
@@ -26,6 +27,7 @@ export const SpotList = ({ desk, attempt, working }: Props) => {
     desk.spot.value = id;
     setOpen(false);
   };
+  const marked = useMark(desk, host, spots[at]?.member);
   const onKey = (event: KeyboardEvent): void => {
     const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: spots.length - 1 }[event.key];
     const next = to === undefined ? undefined : spots[Math.min(spots.length - 1, Math.max(0, to))];
@@ -44,6 +46,7 @@ export const SpotList = ({ desk, attempt, working }: Props) => {
         aria-label={words.ui.site.spots}
         aria-activedescendant={`spot-${at}`}
         onKeyDown={onKey}
+        {...marked}
       >
         {spots.map((spot, i) => (
           <div
@@ -63,6 +66,17 @@ export const SpotList = ({ desk, attempt, working }: Props) => {
       </div>
     </>
   );
+};
+
+/** While the list has the keyboard, the drawing marks the member it is at. */
+const useMark = (desk: Desk, host: RefObject<HTMLElement | null>, member: string | undefined) => {
+  const mark = (): void => {
+    desk.at.value = member === undefined ? undefined : { id: member, on: 'list' };
+  };
+  useEffect(() => {
+    if (document.activeElement === host.current) mark();
+  }, [member]);
+  return { onFocus: mark, onBlur: () => (desk.at.value = undefined) };
 };
 
 type StepperProps = Pick<Props, 'desk' | 'working'> & {

@@ -4,6 +4,7 @@ import type { Action } from '../core/site/action';
 import { shows } from '../core/site/shows';
 import type { ToolId } from '../core/instruments/tool';
 import type { Offer, Picked, ReadAt, Spot } from '../present/offers/offer';
+import { scaleSaid } from '../present/words/scaleSaid';
 import { labelText, spotName } from '../present/words/spotNames';
 import { wordsOf, type Desk } from './desk';
 import { PickerField } from './picker';
@@ -56,6 +57,7 @@ export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
           set={(value) => setPicks({ ...picks, [offer.id]: value })}
           words={words}
           units={units}
+          {...(pictured ? { seenIn: pictureId } : {})}
         />
       )}
       <div class="doing">
@@ -77,6 +79,9 @@ export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
     </div>
   );
 };
+
+/** The picture says to a listener what the field below it asks for. */
+const pictureId = 'seen-there';
 
 const usualPick = ({ picker }: Offer): Picked => {
   if (!picker) return '';
@@ -107,9 +112,11 @@ const ReadingPicture = ({
   const { theme, lang, motion } = useSignal(desk.settings);
   const shown = shows(attempt, reading);
   if (shown === undefined || reading.at === 'punch') return null;
-  const label = spotName(wordsOf(desk), spot);
+  const words = wordsOf(desk);
+  const label = `${spotName(words, spot)}. ${scaleSaid(words, attempt, { reading, shown })}`;
   return (
     <Picture
+      id={pictureId}
       label={label}
       kind={kindOf(reading)}
       deps={[shown, theme, lang, spot.id, reading.from]}

@@ -6,6 +6,7 @@ import type { StagePort } from '../present/stagePort';
 import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
 import { wordsOf, type Aim, type Desk } from './desk';
 import { isStill } from './settle';
+import { FocusMark, useStageKeys } from './stageKeys';
 import { useSignal } from './useSignal';
 import { choosePicked, type Working } from './working';
 
@@ -61,7 +62,7 @@ const aimOf = (host: HTMLElement | null, stage: StagePort): Aim => ({
   },
 });
 
-/** The drawing. Its content stands as words beside it, in the lists; here it is one named picture. */
+/** The drawing. Its content stands as words beside it; here it is one named place that arrow keys go about in. */
 export const StageHost = ({ desk, attempt, working, found }: Props) => {
   const host = useRef<HTMLDivElement>(null);
   const stage = useStage(desk, host);
@@ -72,6 +73,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
   const joint = working.spot?.id;
   const next = useMemo(() => nextMembers(attempt), [attempt]);
   const [marks, setMarks] = useState<readonly Point[]>([]);
+  const keys = useStageKeys({ desk, attempt, working, stage });
   const find = (): void => {
     const at = selected === undefined ? undefined : stage?.placeOf(selected);
     found(stage && at ? { ...at, hides: stage.hides } : undefined);
@@ -104,10 +106,11 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
     <div class="stage">
       <div
         ref={host}
-        role="img"
+        {...keys.props}
         aria-label={`${attempt.level.title[lang]}. ${wordsOf(desk).ui.site.corner[corner] ?? ''}`}
       />
       <CrowsFeet marks={marks} />
+      <FocusMark desk={desk} attempt={attempt} stage={stage} note={keys.note} drawn={marks} />
     </div>
   );
 };

@@ -5,7 +5,7 @@ import type { Desk } from './desk';
 /** Where Enter does the act: in the list of places, on what is open in an act, or from nowhere in particular. */
 const enterActs = (target: HTMLElement): boolean =>
   target === document.body ||
-  target.matches('.spots, .work [role="radio"], .tag [role="radio"], [role="spinbutton"], .typed');
+  target.matches('.spots, .drawing, .work [role="radio"], .tag [role="radio"], [role="spinbutton"], .typed');
 
 /** Enter acts. Letters pick tools and U takes back, unless somebody types or the settings say no. */
 export const useKeys = (desk: Desk, undo: () => void): void => {

@@ -2,6 +2,7 @@ import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
 import { proof as enProof } from './en/proof';
 import { states as enStates } from './en/states';
+import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
@@ -9,6 +10,7 @@ import { heard as esHeard } from './es/heard';
 import * as esRules from './es/rules';
 import { proof as esProof } from './es/proof';
 import { states as esStates } from './es/states';
+import { spoken as esSpoken } from './es/spoken';
 import { tasks as esTasks } from './es/tasks';
 import { trade as esTrade } from './es/trade';
 import { ui as esUi } from './es/ui';
@@ -22,6 +24,7 @@ export type Messages = {
   readonly heard: typeof enHeard;
   readonly proof: typeof enProof;
   readonly states: typeof enStates;
+  readonly spoken: typeof enSpoken;
   readonly rules: typeof enRules.rules;
   readonly dangers: typeof enRules.dangers;
   readonly refusals: typeof enRules.refusals;
@@ -39,6 +42,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     heard: enHeard,
     proof: enProof,
     states: enStates,
+    spoken: enSpoken,
     rules: enRules.rules,
     dangers: enRules.dangers,
     refusals: enRules.refusals,
@@ -52,6 +56,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     heard: esHeard,
     proof: esProof,
     states: esStates,
+    spoken: esSpoken,
     rules: esRules.rules,
     dangers: esRules.dangers,
     refusals: esRules.refusals,

@@ -1,4 +1,4 @@
-import { levelLength } from '../../core/instruments/rows';
+import { bubbleOff } from '../../present/bubble';
 import { css } from '../ink/color';
 import { palettes } from '../ink/palette';
 import { drawPiece, edgePiece, toX, toY, type Scaled } from '../closeUp/board';
@@ -29,9 +29,6 @@ export const drawLevel = (view: Scaled, into: Into, level: Lying): void => {
 /** From this height on both lie one over the other, CSS pixels. Ours. */
 const stackedFrom = 190;
 
-/** How far a bubble runs for a rise of an eighth in four feet, a share of the bubble's length. Ours, by eye. */
-const runPerEighth = 0.42;
-
 const drawVial = (
   { ink, ratio, theme }: Scaled,
   { x, y, width, height }: Into['area'],
@@ -52,10 +49,7 @@ const drawVial = (
   ink.fill();
   ink.stroke();
   const bubble = half * 0.44;
-  const off = Math.max(
-    -half + bubble * 0.6,
-    Math.min(half - bubble * 0.6, (shown / 0.125) * (levelLength / long) * runPerEighth * bubble),
-  );
+  const off = Math.max(-half + bubble * 0.6, Math.min(half - bubble * 0.6, bubbleOff(shown, long) * bubble));
   ink.fillStyle = 'rgba(255,255,248,.95)';
   ink.strokeStyle = 'rgba(84,98,44,.9)';
   ink.lineWidth = 1.6 * ratio;
