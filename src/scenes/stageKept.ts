@@ -1,5 +1,7 @@
+import type { Act } from '../present/model/actSeen';
 import type { Shown } from '../present/model/scheme';
 import type { Raster } from './ink/raster';
+import type { JointSeen } from './motion/jointShow';
 import type { OnStage } from './motion/showAct';
 import type { Sheet } from './measured/sheet';
 import type { Overview, Staged } from './overview/drawOverview';
@@ -35,6 +37,10 @@ export type Kept = {
   corner: string;
   /** The moment on the overview, for what happens next to be shown. */
   onStage: OnStage | undefined;
+  /** The last thing done before what is on the stage. */
+  act: Act | undefined;
+  /** The joint in the close-up, while there is one. */
+  joint: JointSeen | undefined;
   /** Rasters of the picture before, needed as long as its act is being shown. */
   spare: Raster[];
 };

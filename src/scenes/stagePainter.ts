@@ -15,6 +15,8 @@ import {
   type Staged,
 } from './overview/drawOverview';
 import type { Area } from './overview/fit';
+import { jointShowOf } from './motion/jointShow';
+import { playOn } from './motion/onStage';
 import { showAct } from './motion/showAct';
 import { hides, pick, standsAt } from './stageFind';
 import { scaled, shownOf, whole, zoomed, type Kept, type Moved, type Size } from './stageKept';
@@ -52,6 +54,8 @@ export const createPainter = (size: () => Size): Painter => {
     zoom: whole,
     drawn: whole,
     corner: '',
+    act: undefined,
+    joint: undefined,
     onStage: undefined,
     spare: [],
   };
@@ -114,7 +118,9 @@ const paint = (painting: Painting): void => {
   ];
   const key = [...common, view.corner, kept.zoom, view.joint, view.reading, stationOf(view), view.from];
   const news = !same(key, kept.key);
-  const acted = view.act?.step !== kept.onStage?.act?.step;
+  const was = { act: kept.act, joint: kept.joint };
+  const acted = view.act?.step !== was.act?.step;
+  kept.act = view.act;
   if (news || acted) {
     scene.cutShort();
     giveBack(kept.spare.splice(0));
@@ -124,8 +130,18 @@ const paint = (painting: Painting): void => {
   const chosen = [...key, view.selected];
   if (!same(chosen, kept.chosen)) paintChosen(scene, kept, ratio);
   kept.chosen = chosen;
-  if (news || acted)
-    paintAct(painting, [view.theme, width, height, ratio, top, right, bottom, left, view.corner, kept.zoom]);
+  if (!news && !acted) return;
+  paintAct(painting, [view.theme, width, height, ratio, top, right, bottom, left, view.corner, kept.zoom]);
+  if (acted) paintNails(painting, was);
+};
+
+/** In a close-up nails go in one after the other. */
+const paintNails = ({ scene, view, kept }: Painting, was: Pick<Kept, 'act' | 'joint'>): void => {
+  const { joint, act } = kept;
+  if (!act || !joint || !was.joint || view.still || act.step !== (was.act?.step ?? 0) + 1) return;
+  const show = jointShowOf(was.joint, joint, act);
+  const at = { x: 0, y: 0 };
+  if (show) playOn({ scene, end: joint.into.canvas, before: was.joint.into.canvas, at }, show);
 };
 
 /** What led here is shown as it happens, where the moment before it was seen from the same place. */
@@ -179,6 +195,7 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   if (old) kept.spare.push(old.raster);
   kept.overview = undefined;
   kept.sheet = undefined;
+  kept.joint = undefined;
   if (view.view === 'overview') {
     paintOverview(painting, layout);
     const turned = kept.corner !== '' && kept.corner !== view.corner && old !== undefined;
@@ -203,7 +220,10 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
     theme: view.theme,
     words: view.words,
   };
-  if (view.view === 'joint' && view.joint) drawJoint(into, shownOf(view), view.joint);
+  if (view.view === 'joint' && view.joint) {
+    drawJoint(into, shownOf(view), view.joint);
+    kept.joint = { into, shown: shownOf(view), joint: view.joint };
+  }
   if (view.view === 'reading' && view.reading) drawReading(into, view.reading);
   scene.put('main', canvas);
 };

@@ -15,7 +15,10 @@ const strokeLong = 230;
 const toolScale = 11;
 
 export const jointShowOf = (before: JointSeen, after: JointSeen, act: Act): Performance | undefined => {
-  if (before.joint !== after.joint || !act.outcome.ok) return undefined;
+  const alike = before.into.ratio === after.into.ratio && before.into.theme === after.into.theme;
+  const { width, height } = before.into.canvas;
+  const fits = width === after.into.canvas.width && height === after.into.canvas.height;
+  if (before.joint !== after.joint || !act.outcome.ok || !alike || !fits) return undefined;
   const work = toolWorkIn(after.shown, act);
   if (!work || work.tool === 'saw') return undefined;
   const was = nailsSeen(before.into, before.shown, before.joint);
