@@ -44,7 +44,13 @@ type Kept = {
   key: readonly unknown[];
   chosen: readonly unknown[];
   staged:
-    | { readonly site: unknown; readonly pose: unknown; readonly corner: string; readonly what: Staged }
+    | {
+        readonly site: unknown;
+        readonly pose: unknown;
+        readonly act: unknown;
+        readonly corner: string;
+        readonly what: Staged;
+      }
     | undefined;
   overview: Overview | undefined;
   sheet: Sheet | undefined;
@@ -62,7 +68,13 @@ const zoomRange = { least: 0.8, most: 5 };
 const same = (a: readonly unknown[], b: readonly unknown[]): boolean =>
   a.length === b.length && a.every((value, i) => Object.is(value, b[i]));
 
-const shownOf = ({ level, site, pose, figured }: StageView): Shown => ({ level, site, pose, figured });
+const shownOf = ({ level, site, pose, figured, lastAct }: StageView): Shown => ({
+  level,
+  site,
+  pose,
+  figured,
+  lastAct,
+});
 
 export const createPainter = (size: () => Size, reducedMotion: boolean): Painter => {
   const kept: Kept = {
@@ -123,6 +135,7 @@ const paint = (painting: Painting): void => {
   const common = [
     view.site,
     view.pose,
+    view.lastAct,
     view.theme,
     view.words,
     view.view,
@@ -206,11 +219,17 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
 
 const stagedFor = (view: StageView, kept: Kept): Staged => {
   const known = kept.staged;
-  if (known && known.site === view.site && known.pose === view.pose && known.corner === view.corner)
+  if (
+    known &&
+    known.site === view.site &&
+    known.pose === view.pose &&
+    known.act === view.lastAct &&
+    known.corner === view.corner
+  )
     return known.what;
   if (known) giveBack([known.what.lights.sun, ...known.what.lights.sky]);
   const what = stagedOf(shownOf(view), true, view.corner);
-  kept.staged = { site: view.site, pose: view.pose, corner: view.corner, what };
+  kept.staged = { site: view.site, pose: view.pose, act: view.lastAct, corner: view.corner, what };
   return what;
 };
 

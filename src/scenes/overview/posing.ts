@@ -1,0 +1,290 @@
+import { add, lengthOf, scale, sub, unit, type Vec3 } from '../../core/geometry/vector';
+import { apart, type Bulk } from '../../present/model/stickOf';
+import type { Task } from '../../present/model/task';
+import type { Scheme, Shown } from '../../present/model/scheme';
+import { bonesOf, gripAt, reaches, type Limbs, type Posture } from './figure';
+import { surfaceAt, type Surface } from './footing';
+import { gripOf } from './tools';
+
+/** Finds how a body stands, stoops or kneels so that its hands are where the work is and it is in nothing's way. */
+
+export type Room = {
+  readonly shown: Shown;
+  readonly scheme: Scheme;
+  readonly bulks: readonly Bulk[];
+  /** Points of others that are there already. */
+  readonly others: readonly Vec3[];
+  /** Nobody of those who are clear comes under this: the line of a hung load. */
+  readonly load?: { readonly y: number } | undefined;
+};
+
+export type Posed = {
+  readonly posture: Posture;
+  readonly surface: Surface;
+  /** Level direction from the work to whoever does it: how the tool lies. */
+  readonly toward: Vec3;
+  /** Which hand works. */
+  readonly hand: 'left' | 'right';
+  /** How far a hand or foot stays short of where it should be, and how deep the body is in something. Inches. */
+  readonly short: number;
+  readonly inside: number;
+};
+
+type Base = Pick<Posture, 'dark' | 'harness'>;
+
+/** A way to be on one's feet or knees: how high the hips are, how far the back leans, and what that asks of a body. */
+type Stance = {
+  readonly hips: Vec3;
+  readonly lean: number;
+  readonly kneels: boolean;
+  readonly effort: number;
+};
+
+const radians = Math.PI / 180;
+const spine = 19.5;
+
+const standing = [3, 14, 28, 42, 58, 72].map((lean): Stance => {
+  const s = Math.sin(lean * radians);
+  return { hips: [-8.5 * s, 0, 35.8 - 4 * s], lean, kneels: false, effort: lean / 9 };
+});
+const squatting = [15, 32, 52].map(
+  (lean): Stance => ({ hips: [-6, 0, 22], lean, kneels: false, effort: 6 + lean / 12 }),
+);
+const kneeling = [8, 25, 42, 58, 74].map(
+  (lean): Stance => ({ hips: [-3 - lean / 30, 0, 18], lean, kneels: true, effort: 2.5 + lean / 16 }),
+);
+const upright: readonly Stance[] = [...standing, ...squatting];
+
+/** Turned so far from the way one comes from, degrees, and what each costs. */
+const turns = [0, 22, -22, 45, -45, 70, -70, 100, -100, 140, -140, 180];
+/** Level distances of the feet from the work, inches. */
+const distances = [9, 13, 17, 21, 25, 29, 33];
+/** The chest looks a little past the work, so that one hand is nearer to it. Degrees. */
+const twists = [0, 26, -26];
+
+const headingOf = (v: Vec3): number => Math.atan2(v[1], v[0]) / radians;
+const level = (degrees: number): Vec3 => [Math.cos(degrees * radians), Math.sin(degrees * radians), 0];
+
+type Targets = { readonly main: Vec3; readonly off: Vec3 | undefined; readonly toward: Vec3 };
+
+type Candidate = {
+  readonly at: Vec3;
+  readonly yaw: number;
+  readonly stance: Stance;
+  readonly hand: 'left' | 'right';
+  readonly cost: number;
+  readonly surface: Surface;
+  readonly targets: Targets;
+  readonly short: number;
+};
+
+/** Feet as they stand for a stance, forward and to the left of where one stands. */
+const feetOf = (kneels: boolean): { readonly left: Vec3; readonly right: Vec3 } =>
+  kneels ? { left: [9, 6, 0], right: [-17, -5, 0] } : { left: [3, 5.5, 0], right: [-2, -5.5, 0] };
+
+const turned = (yaw: number, [f, l, u]: Vec3): Vec3 => {
+  const [c, s] = [Math.cos(yaw * radians), Math.sin(yaw * radians)];
+  return [f * c - l * s, f * s + l * c, u];
+};
+
+const chestOf = ({ hips, lean }: Stance): Vec3 => [
+  hips[0] + spine * Math.sin(lean * radians),
+  0,
+  hips[2] + spine * Math.cos(lean * radians),
+];
+
+/** A wrist's way to a grip: straight from the shoulder. */
+const wristFor = (shoulder: Vec3, grip: Vec3): Vec3 => {
+  const way = unit(sub(grip, shoulder)) ?? [0, 0, -1];
+  return sub(grip, scale(way, gripAt));
+};
+
+const shoulderOf = (stance: Stance, side: 1 | -1): Vec3 => {
+  const a = stance.lean * radians;
+  const chest = chestOf(stance);
+  return [chest[0] + 1.2 * Math.sin(a), side * 7.4, chest[2] + 1.2 * Math.cos(a)];
+};
+
+const tooNear = 8;
+
+/** How far a grip is beyond an arm, or too near to fold it. */
+const beyond = (shoulder: Vec3, grip: Vec3): number => {
+  const far = lengthOf(sub(grip, shoulder)) - gripAt;
+  return far > reaches.arm ? far - reaches.arm : far < tooNear ? (tooNear - far) * 0.5 : 0;
+};
+
+export const poseAtWork = (room: Room, task: Task, base: Base): Posed | undefined => {
+  const { works, holds, where } = task;
+  if (!works || where.on !== 'work') return undefined;
+  const found: Candidate[] = [];
+  for (const turn of turns) {
+    const heading = headingOf(where.from) + turn;
+    const toward = level(heading);
+    const targets: Targets = { main: gripOf(task.tool, works, toward), off: holds, toward };
+    for (const distance of distances) candidatesAt(room, { targets, heading, turn, distance }, found);
+  }
+  return best(room, task, { found, base });
+};
+
+type Stood = {
+  readonly targets: Targets;
+  readonly heading: number;
+  readonly turn: number;
+  readonly distance: number;
+};
+
+const candidatesAt = (room: Room, stood: Stood, into: Candidate[]): void => {
+  const { targets, heading, distance } = stood;
+  const middle = targets.off ? scale(add(targets.main, targets.off), 0.5) : targets.main;
+  const at = add([middle[0], middle[1], 0], scale(level(heading), distance));
+  for (const kneels of [false, true])
+    for (const twist of twists) {
+      const yaw = heading + 180 + twist;
+      const { left, right } = feetOf(kneels);
+      const surface = surfaceAt(room.shown, room.scheme, [
+        add(at, turned(yaw, left)),
+        add(at, turned(yaw, right)),
+      ]);
+      if (surface) reachingFrom({ ...stood, yaw, twist, kneels, surface, at: [at[0], at[1], surface.z] }, into);
+    }
+};
+
+type Facing = Stood & {
+  readonly at: Vec3;
+  readonly yaw: number;
+  readonly twist: number;
+  readonly kneels: boolean;
+  readonly surface: Surface;
+};
+
+/** What standing there asks besides the stance: a floor is easier than a plank, a plank than the ground outside. */
+const footingCost: Readonly<Record<Surface['kind'], number>> = { floor: 0, plank: 1.5, staging: 5, ground: 5 };
+/** Farther short than this is not worth a thought, inches. */
+const hopeless = 6;
+
+const reachingFrom = (facing: Facing, into: Candidate[]): void => {
+  const { at, yaw, surface, targets, turn, twist, kneels } = facing;
+  const local = (p: Vec3): Vec3 => turned(-yaw, sub(p, at));
+  const main = local(targets.main);
+  const off = targets.off && local(targets.off);
+  const cost = Math.abs(turn) / 16 + Math.abs(twist) / 30 + footingCost[surface.kind];
+  for (const stance of kneels ? kneeling : upright)
+    for (const hand of ['right', 'left'] as const) {
+      const side = hand === 'right' ? -1 : 1;
+      let short = beyond(shoulderOf(stance, side), main);
+      if (off && short < hopeless) short += beyond(shoulderOf(stance, side === 1 ? -1 : 1), off);
+      if (short >= hopeless) continue;
+      const all = cost + stance.effort + (hand === 'left' ? 1.2 : 0) + short * 40;
+      into.push({ at, yaw, stance, hand, cost: all, surface, targets, short });
+    }
+};
+
+type Choice = { readonly found: readonly Candidate[]; readonly base: Base };
+
+/** So many of the easiest are tried for room; ours. */
+const tried = 400;
+/** A body may press so far into what it leans on, inches. */
+const touching = 0.4;
+
+const best = (room: Room, task: Task, { found, base }: Choice): Posed | undefined => {
+  const easiest = [...found].sort((a, b) => a.cost - b.cost).slice(0, tried);
+  const works = task.works ?? [0, 0, 0];
+  const near = { ...room, bulks: room.bulks.filter((bulk) => apart(bulk, works) < 62) };
+  let least: { readonly posed: Posed; readonly bad: number } | undefined;
+  for (const candidate of easiest) {
+    const posture = postureOf(candidate, task, base);
+    const inside = depthIn(near, posture, least ? (least.bad - candidate.cost) / 8 : Infinity);
+    if (least && candidate.cost + inside * 8 > least.bad) continue;
+    const posed: Posed = {
+      posture,
+      surface: candidate.surface,
+      toward: candidate.targets.toward,
+      hand: candidate.hand,
+      short: candidate.short,
+      inside,
+    };
+    if (inside <= touching && candidate.short <= 0) return posed;
+    const bad = candidate.cost + inside * 8;
+    if (!least || bad < least.bad) least = { posed, bad };
+  }
+  return least?.posed;
+};
+
+/** Points along the bones with the radius of the flesh round them: what must not be inside of anything. */
+export const fleshOf = (posture: Posture): readonly { readonly at: Vec3; readonly r: number }[] => {
+  const { pelvis, chest, head, legs, arms } = bonesOf(posture);
+  const along = (a: Vec3, b: Vec3, r: number) =>
+    [0.08, 0.36, 0.64, 0.92].map((t) => ({ at: add(a, scale(sub(b, a), t)), r }));
+  return [
+    ...along(pelvis, chest, 5),
+    { at: head, r: 4.6 },
+    ...[legs.left, legs.right].flatMap(({ from, joint, end }) => [
+      ...along(from, joint, 3.2),
+      ...along(joint, end, 2.3),
+    ]),
+    ...[arms.left, arms.right].flatMap(({ from, joint }) => along(from, joint, 2.1)),
+  ];
+};
+
+const depthIn = ({ bulks, others, load }: Room, posture: Posture, enough: number): number => {
+  let sum = 0;
+  for (const { at, r } of fleshOf(posture)) {
+    for (const bulk of bulks) {
+      const gap = apart(bulk, at);
+      if (gap < r) sum += r - gap;
+    }
+    for (const other of others) {
+      const gap = lengthOf(sub(at, other)) - 4;
+      if (gap < r) sum += r - gap;
+    }
+    if (load && Math.abs(at[1] - load.y) < 3) sum += 3;
+    if (sum > enough) return sum;
+  }
+  return sum;
+};
+
+const postureOf = ({ at, yaw, stance, hand, targets }: Candidate, task: Task, base: Base): Posture => {
+  const local = (p: Vec3): Vec3 => turned(-yaw, sub(p, at));
+  const feet = feetOf(stance.kneels);
+  const arm = (side: 1 | -1, grip: Vec3 | undefined): Pick<Limbs, 'hand' | 'grip' | 'elbow'> => {
+    const shoulder = shoulderOf(stance, side);
+    const pole: Vec3 = [-7, side * 9, -9];
+    if (!grip) return { hand: idleHand(stance, side), elbow: pole };
+    const to = local(grip);
+    const way = unit(sub(to, shoulder)) ?? [0, 0, -1];
+    return { hand: wristFor(shoulder, to), grip: way, elbow: pole };
+  };
+  const main = hand === 'right' ? -1 : 1;
+  const armOf = (side: 1 | -1) => arm(side, side === main ? targets.main : targets.off);
+  const kneel = stance.kneels;
+  return {
+    ...base,
+    at,
+    yaw,
+    pelvis: stance.hips,
+    chest: chestOf(stance),
+    look: lookTo(stance, local(task.looks)),
+    left: { ...armOf(1), foot: feet.left, ...(kneel ? { knee: [30, 8, 22] as Vec3 } : {}) },
+    right: {
+      ...armOf(-1),
+      foot: feet.right,
+      ...(kneel ? { knee: [14, -6, -18] as Vec3, toe: [-0.3, 0, -1] as Vec3 } : {}),
+    },
+  };
+};
+
+/** A hand with nothing to do hangs from its shoulder, or lies on the raised knee. */
+const idleHand = (stance: Stance, side: 1 | -1): Vec3 => {
+  const shoulder = shoulderOf(stance, side);
+  if (stance.kneels && side === 1 && stance.lean < 35) return [13, 7, 20.5];
+  const [x, y, z] = add(shoulder, [3.5, side * 2.2, -20]);
+  return [x, y, Math.max(3, z)];
+};
+
+/** A head turns so far: not behind, nor straight down. */
+const lookTo = (stance: Stance, local: Vec3): Vec3 => {
+  const chest = chestOf(stance);
+  const way = unit(sub(local, add(chest, [0, 0, 9]))) ?? [1, 0, 0];
+  const side = Math.max(-0.75, Math.min(0.75, way[1]));
+  return [Math.max(0.45, way[0]), side, Math.max(-0.8, Math.min(0.35, way[2]))];
+};
