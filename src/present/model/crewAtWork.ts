@@ -311,16 +311,16 @@ const readying = (work: Work, { what }: Of<'makeReady'>): CrewAtWork | undefined
     from: [way * 0.3, point[1] > 0 ? -1 : 1, 0],
   });
   return what === 'ladder'
-    ? both(steadies(place(7.5, -1), 'ready'), steadies({ ...place(-7.5, 1), at: add(point, [-7.5, 0, -4]) }, 'ready'))
+    ? both(
+        steadies(place(7.5, -1), 'ready'),
+        steadies({ ...place(-7.5, 1), at: add(point, [-7.5, 0, -4]) }, 'ready'),
+      )
     : both(measures(place(-14, -1), 'hammer', 'nail'), steadies(place(14, 1), 'ready'));
 };
 
 const hooking = (work: Work): CrewAtWork | undefined => {
   const id = work.shown.pose.ridge ? 'ridge' : 'board.ridge';
-  return both(
-    carries(endPlace(work, id, 0.72)) ?? undefined,
-    carries(endPlace(work, id, 0.32)) ?? undefined,
-  );
+  return both(carries(endPlace(work, id, 0.72)) ?? undefined, carries(endPlace(work, id, 0.32)) ?? undefined);
 };
 
 const swapping = (work: Work, { member }: Of<'swap'>): CrewAtWork | undefined =>
@@ -348,8 +348,7 @@ const tellers: Told = {
   mendWall: wallMending,
   setTie: (work, { kind, station }) =>
     setting(work, kind === 'cross' ? `crossTie.${station}` : `${kind}.${station}`),
-  place: (work, { member, at }) =>
-    at === 'machine' ? atTheLoad(work, 'hoist') : setting(work, member),
+  place: (work, { member, at }) => (at === 'machine' ? atTheLoad(work, 'hoist') : setting(work, member)),
   tack: (work, { joint }) => fastening(work, joint, 'hammer'),
   nailOff: (work, { joint }) => fastening(work, joint, 'nailer'),
   draw: (work, { joint }) => fastening(work, joint, 'puller'),

@@ -155,7 +155,11 @@ const ridgeReading = (work: Work, { at, tool, from }: Of<'read'>): CrewAtWork =>
   }
   if (tool === 'eye')
     return {
-      lead: { ...steadies({ ...near, at: top }, 'sight'), holds: near.grip, looks: ridgeAt(work, length - x) },
+      lead: {
+        ...steadies({ ...near, at: top }, 'sight'),
+        holds: near.grip,
+        looks: ridgeAt(work, length - x),
+      },
       helper: steadies(far),
       things: [],
     };
@@ -187,7 +191,9 @@ const ridgeReading = (work: Work, { at, tool, from }: Of<'read'>): CrewAtWork =>
   const { tool: _case, ...free } = lead;
   return {
     lead: tool === 'tape' ? lead : free,
-    helper: { ...steadies({ ...near, at: add(foot, [0, 0, 2]), from: [end === 'A' ? 1 : -1, -0.6, 0] }, 'look') },
+    helper: {
+      ...steadies({ ...near, at: add(foot, [0, 0, 2]), from: [end === 'A' ? 1 : -1, -0.6, 0] }, 'look'),
+    },
     things: [{ kind: thing, from: add(top, [0, -1, 0]), to: foot }],
   };
 };
@@ -231,7 +237,11 @@ const atJoint = (work: Work, { at, tool }: Of<'read'>): CrewAtWork | undefined =
 };
 
 /** A hold on a rafter out of the way of work at one of its ends. */
-export const besides = (work: Work, place: Place, rafter: NonNullable<ReturnType<typeof rafterOf>>): Place => {
+export const besides = (
+  work: Work,
+  place: Place,
+  rafter: NonNullable<ReturnType<typeof rafterOf>>,
+): Place => {
   const { plumbCutLength } = work.scheme.common;
   const low = place.at[2] < (rafter.top.z + rafter.heel.z) / 2;
   const span = rafter.heel.out - rafter.top.out;
@@ -258,7 +268,7 @@ const rowReading = (work: Work, { at, tool, from }: Of<'read'>): CrewAtWork | un
     const inner = (p: Vec3): Vec3 => [p[0], datum.at[1] - signOf(side) * 3, datum.at[2] + 1];
     const reads: Place = { ...place, at: [place.at[0], inner(place.at)[1], inner(place.at)[2]] };
     return {
-      lead: measures(reads, 'tape'),
+      lead: { ...steadies(reads, 'measure'), tool: 'tape' },
       helper: steadies({ ...datum, at: inner(datum.at) }),
       things: [{ kind: 'tape', from: inner(datum.at), to: reads.at }],
     };
@@ -276,7 +286,10 @@ const rowReading = (work: Work, { at, tool, from }: Of<'read'>): CrewAtWork | un
   const last = rafterOf(work, `rafter.${side}.${work.scheme.stations.length}`);
   return {
     lead: measures({ ...place, at: top }, 'rule'),
-    helper: last && last !== rafter ? steadies(heelPlace(work, last), 'stretch') : steadies(besides(work, place, rafter)),
+    helper:
+      last && last !== rafter
+        ? steadies(heelPlace(work, last), 'stretch')
+        : steadies(besides(work, place, rafter)),
     things: [],
   };
 };

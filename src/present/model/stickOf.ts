@@ -24,10 +24,7 @@ export const bulkOf = ({ id, faces, frame }: Solid): Bulk => {
       });
     }
   const part = (i: 0 | 1 | 2, k: number): number => ((high[i] ?? 0) + k * (low[i] ?? 0)) / 2;
-  const middle = axes.reduce(
-    (at, axis, i) => add(at, scale(axis, part(i as 0 | 1 | 2, 1))),
-    frame.origin,
-  );
+  const middle = axes.reduce((at, axis, i) => add(at, scale(axis, part(i as 0 | 1 | 2, 1))), frame.origin);
   return { id, middle, axes, halves: [part(0, -1), part(1, -1), part(2, -1)] };
 };
 

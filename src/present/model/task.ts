@@ -52,8 +52,7 @@ export type HandTool =
 
 /** At a spot the site names, or at the work: about which point, and from which way one comes to it. */
 export type Where =
-  | { readonly on: 'spot'; readonly spot: Spot }
-  | { readonly on: 'work'; readonly from: Vec3 };
+  { readonly on: 'spot'; readonly spot: Spot } | { readonly on: 'work'; readonly from: Vec3 };
 
 /** What lies or runs between hands and is no part of the building. */
 export type Thing = {

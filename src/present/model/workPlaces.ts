@@ -32,7 +32,8 @@ export const workOf = (shown: Shown, solids: readonly Solid[]): Work => {
 };
 
 const joistBeside = ({ shown, scheme }: Work, station: number): 1 | -1 | 0 => {
-  if (!(`joist.${station}` in shown.site.members) && !(`rafterTie.${station}` in shown.site.members)) return 0;
+  if (!(`joist.${station}` in shown.site.members) && !(`rafterTie.${station}` in shown.site.members))
+    return 0;
   return station === scheme.stations.length ? -1 : 1;
 };
 
@@ -84,7 +85,7 @@ const tiePlace = (work: Work, station: number, { side, out, z }: OnTie): Place =
   const x = besideRafter(scheme, `joist.${station}`) + (last ? -0.05 : 1.55);
   return {
     at: [x, sign * out, z],
-    grip: [x, sign * (out - 15), scheme.tieDepth * 0.8],
+    grip: [x, sign * (out - 12), scheme.tieDepth],
     from: [last ? -0.8 : 0.8, -sign, 0],
   };
 };
@@ -98,7 +99,11 @@ const blockPlace = (work: Work, id: string, end: 'near' | 'far' | 'plate'): Plac
   const { out, z } = plateAt(work.shown.pose.plates[block.side], middle);
   const y = sign * (out - 1.55);
   const x = end === 'near' ? block.x0 + 1.2 : end === 'far' ? block.x1 - 1.2 : middle - 4;
-  return { at: [x, y, z + (end === 'plate' ? 0.8 : 2.6)], grip: [middle + 3, y, z + 2.4], from: [0, -sign, 0] };
+  return {
+    at: [x, y, z + (end === 'plate' ? 0.8 : 2.6)],
+    grip: [middle + 3, y, z + 2.4],
+    from: [0, -sign, 0],
+  };
 };
 
 /** Where hands are that fasten a joint or draw its nails. */

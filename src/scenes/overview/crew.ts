@@ -97,7 +97,9 @@ const workerOf = (shown: Shown, { who, task, bulks, others }: Asked): Worker => 
   const dark = who === 'helper';
   const anchored = shown.site.ready.anchor !== undefined;
   const posed = poseAtWork(room, task, { dark, harness: false });
-  const aloft = posed ? posed.surface.kind !== 'ground' : task.where.on === 'spot' && spot !== 'clear';
+  const aloft = posed
+    ? posed.surface.kind === 'floor' || posed.surface.kind === 'plank'
+    : task.where.on === 'spot' && spot !== 'clear';
   const base = { dark, harness: anchored && aloft && !shown.pose.fallen };
   const posture: Posture = posed ? { ...posed.posture, ...base } : atSpot(shown, { who, task, base });
   return { who, task, posture, posed, body: person(who, posture) };

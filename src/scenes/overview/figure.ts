@@ -55,7 +55,13 @@ export const bonesOf = (posture: Posture): Bones => {
   const body = bodyOf('', posture);
   const [arm, leg] = [armBone, legBone].map((bone) => ({ left: bone(body, 1), right: bone(body, -1) }));
   const head = add(add(body.chest, scale(body.up, 9.6)), scale(norm(body.turn(posture.look)), 1.3));
-  return { pelvis: body.pelvis, chest: body.chest, head, arms: arm as Bones['arms'], legs: leg as Bones['legs'] };
+  return {
+    pelvis: body.pelvis,
+    chest: body.chest,
+    head,
+    arms: arm as Bones['arms'],
+    legs: leg as Bones['legs'],
+  };
 };
 
 const limbsOf = ({ posture }: Body, side: 1 | -1): Limbs => (side === 1 ? posture.left : posture.right);

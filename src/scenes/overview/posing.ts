@@ -47,16 +47,28 @@ const standing = [3, 14, 28, 42, 58, 72].map((lean): Stance => {
   const s = Math.sin(lean * radians);
   return { hips: [-8.5 * s, 0, 35.8 - 4 * s], lean, kneels: false, effort: lean / 9 };
 });
-const squatting = [15, 32, 52].map(
-  (lean): Stance => ({ hips: [-6, 0, 22], lean, kneels: false, effort: 6 + lean / 12 }),
-);
-const kneeling = [8, 25, 42, 58, 74].map(
-  (lean): Stance => ({ hips: [-3 - lean / 30, 0, 18], lean, kneels: true, effort: 2.5 + lean / 16 }),
-);
+const squatting = [15, 32, 52].map((lean): Stance => ({
+  hips: [-6, 0, 22],
+  lean,
+  kneels: false,
+  effort: 6 + lean / 12,
+}));
+const kneeling = [8, 25, 42, 58, 74].map((lean): Stance => ({
+  hips: [-3 - lean / 30, 0, 18],
+  lean,
+  kneels: true,
+  effort: 2.5 + lean / 16,
+}));
 const upright: readonly Stance[] = [...standing, ...squatting];
 
 /** Turned so far from the way one comes from, degrees, and what each costs. */
-const turns = [0, 22, -22, 45, -45, 70, -70, 100, -100, 140, -140, 180];
+const turns = [
+  [0, 22, -22],
+  [45, -45],
+  [70, -70],
+  [100, -100],
+  [140, -140, 180],
+];
 /** Level distances of the feet from the work, inches. */
 const distances = [9, 13, 17, 21, 25, 29, 33];
 /** The chest looks a little past the work, so that one hand is nearer to it. Degrees. */
@@ -114,17 +126,37 @@ const beyond = (shoulder: Vec3, grip: Vec3): number => {
 };
 
 export const poseAtWork = (room: Room, task: Task, base: Base): Posed | undefined => {
+  const both = tryPoses(room, task, base);
+  if (!both || clean(both) || !task.holds) return both;
+  const { holds: _free, ...oneHanded } = task;
+  const one = tryPoses(room, oneHanded, base);
+  return one && one.short + one.inside < both.short + both.inside ? one : both;
+};
+
+const clean = ({ short, inside }: Posed): boolean => short <= 0 && inside <= touching;
+
+/** Ways to come to the work are tried from the easiest on, until one will do. */
+const tryPoses = (room: Room, task: Task, base: Base): Posed | undefined => {
   const { works, holds, where } = task;
   if (!works || where.on !== 'work') return undefined;
-  const found: Candidate[] = [];
-  for (const turn of turns) {
-    const heading = headingOf(where.from) + turn;
-    const toward = level(heading);
-    const targets: Targets = { main: gripOf(task.tool, works, toward), off: holds, toward };
-    for (const distance of distances) candidatesAt(room, { targets, heading, turn, distance }, found);
+  const near = { ...room, bulks: room.bulks.filter((bulk) => apart(bulk, works) < nearby) };
+  let least: Tried | undefined;
+  for (const group of turns) {
+    const found: Candidate[] = [];
+    for (const turn of group) {
+      const heading = headingOf(where.from) + turn;
+      const toward = level(heading);
+      const targets: Targets = { main: gripOf(task.tool, works, toward), off: holds, toward };
+      for (const distance of distances) candidatesAt(room, { targets, heading, turn, distance }, found);
+    }
+    least = best(near, task, { found, base, least });
+    if (least && clean(least.posed)) break;
   }
-  return best(room, task, { found, base });
+  return least?.posed;
 };
+
+/** Nothing farther from the work than this can be in a body's way, inches. */
+const nearby = 62;
 
 type Stood = {
   readonly targets: Targets;
@@ -145,7 +177,8 @@ const candidatesAt = (room: Room, stood: Stood, into: Candidate[]): void => {
         add(at, turned(yaw, left)),
         add(at, turned(yaw, right)),
       ]);
-      if (surface) reachingFrom({ ...stood, yaw, twist, kneels, surface, at: [at[0], at[1], surface.z] }, into);
+      if (surface)
+        reachingFrom({ ...stood, yaw, twist, kneels, surface, at: [at[0], at[1], surface.z] }, into);
     }
 };
 
@@ -158,7 +191,12 @@ type Facing = Stood & {
 };
 
 /** What standing there asks besides the stance: a floor is easier than a plank, a plank than the ground outside. */
-const footingCost: Readonly<Record<Surface['kind'], number>> = { floor: 0, plank: 1.5, staging: 5, ground: 5 };
+const footingCost: Readonly<Record<Surface['kind'], number>> = {
+  floor: 0,
+  plank: 1.5,
+  staging: 6,
+  ground: 16,
+};
 /** Farther short than this is not worth a thought, inches. */
 const hopeless = 6;
 
@@ -179,35 +217,34 @@ const reachingFrom = (facing: Facing, into: Candidate[]): void => {
     }
 };
 
-type Choice = { readonly found: readonly Candidate[]; readonly base: Base };
+type Tried = { readonly posed: Posed; readonly bad: number };
+type Choice = {
+  readonly found: readonly Candidate[];
+  readonly base: Base;
+  readonly least: Tried | undefined;
+};
 
 /** So many of the easiest are tried for room; ours. */
-const tried = 400;
+const tried = 240;
 /** A body may press so far into what it leans on, inches. */
 const touching = 0.4;
+/** What an inch inside of something weighs against effort; ours. */
+const insideCost = 8;
 
-const best = (room: Room, task: Task, { found, base }: Choice): Posed | undefined => {
+const best = (room: Room, task: Task, { found, base, least: before }: Choice): Tried | undefined => {
   const easiest = [...found].sort((a, b) => a.cost - b.cost).slice(0, tried);
-  const works = task.works ?? [0, 0, 0];
-  const near = { ...room, bulks: room.bulks.filter((bulk) => apart(bulk, works) < 62) };
-  let least: { readonly posed: Posed; readonly bad: number } | undefined;
+  let least = before;
   for (const candidate of easiest) {
+    const { surface, targets, hand, short, cost } = candidate;
+    if (least && cost > least.bad) break;
     const posture = postureOf(candidate, task, base);
-    const inside = depthIn(near, posture, least ? (least.bad - candidate.cost) / 8 : Infinity);
-    if (least && candidate.cost + inside * 8 > least.bad) continue;
-    const posed: Posed = {
-      posture,
-      surface: candidate.surface,
-      toward: candidate.targets.toward,
-      hand: candidate.hand,
-      short: candidate.short,
-      inside,
-    };
-    if (inside <= touching && candidate.short <= 0) return posed;
-    const bad = candidate.cost + inside * 8;
+    const inside = depthIn(room, posture, least ? (least.bad - cost) / insideCost : Infinity);
+    const posed: Posed = { posture, surface, toward: targets.toward, hand, short, inside };
+    if (clean(posed)) return { posed, bad: 0 };
+    const bad = cost + inside * insideCost;
     if (!least || bad < least.bad) least = { posed, bad };
   }
-  return least?.posed;
+  return least;
 };
 
 /** Points along the bones with the radius of the flesh round them: what must not be inside of anything. */
@@ -248,7 +285,7 @@ const postureOf = ({ at, yaw, stance, hand, targets }: Candidate, task: Task, ba
   const feet = feetOf(stance.kneels);
   const arm = (side: 1 | -1, grip: Vec3 | undefined): Pick<Limbs, 'hand' | 'grip' | 'elbow'> => {
     const shoulder = shoulderOf(stance, side);
-    const pole: Vec3 = [-7, side * 9, -9];
+    const pole: Vec3 = [-7, side * 5, -11];
     if (!grip) return { hand: idleHand(stance, side), elbow: pole };
     const to = local(grip);
     const way = unit(sub(to, shoulder)) ?? [0, 0, -1];
@@ -276,7 +313,7 @@ const postureOf = ({ at, yaw, stance, hand, targets }: Candidate, task: Task, ba
 /** A hand with nothing to do hangs from its shoulder, or lies on the raised knee. */
 const idleHand = (stance: Stance, side: 1 | -1): Vec3 => {
   const shoulder = shoulderOf(stance, side);
-  if (stance.kneels && side === 1 && stance.lean < 35) return [13, 7, 20.5];
+  if (stance.kneels && side === 1 && stance.lean < 35) return [11.5, 7, 21];
   const [x, y, z] = add(shoulder, [3.5, side * 2.2, -20]);
   return [x, y, Math.max(3, z)];
 };

@@ -44,9 +44,27 @@ export const afterFall = (scheme: Scheme, who: Who, { way, toward }: Fallen): Pl
  * the arm out level, palm down, swung back and forth. One moment of each. From the right shoulder: forward, left, up.
  */
 const signs: Readonly<Record<Sign, Limbs>> = {
-  hoist: { hand: [6, -11, 74], grip: [0.06, 0.02, 1], foot: [-2, -5.5, 0], elbow: [4, -14, -2], points: true },
-  lower: { hand: [9, -19, 38.5], grip: [0.1, -0.1, -1], foot: [-2, -5.5, 0], elbow: [-4, -14, -3], points: true },
-  swing: { hand: [6, -28.6, 59], grip: [0.15, -1, 0], foot: [-2, -5.5, 0], elbow: [-4, -10, -6], points: true },
+  hoist: {
+    hand: [6, -11, 74],
+    grip: [0.06, 0.02, 1],
+    foot: [-2, -5.5, 0],
+    elbow: [4, -14, -2],
+    points: true,
+  },
+  lower: {
+    hand: [9, -19, 38.5],
+    grip: [0.1, -0.1, -1],
+    foot: [-2, -5.5, 0],
+    elbow: [-4, -14, -3],
+    points: true,
+  },
+  swing: {
+    hand: [6, -28.6, 59],
+    grip: [0.15, -1, 0],
+    foot: [-2, -5.5, 0],
+    elbow: [-4, -10, -6],
+    points: true,
+  },
   stop: { hand: [7, -28, 57], grip: [0.2, -1, -0.04], foot: [-2, -5.5, 0], elbow: [-2, -12, -4] },
 };
 

@@ -43,7 +43,12 @@ const faceWay = (handle: Vec3): Vec3 => norm(sub([0, 0, -1], scale(handle, -hand
 
 type Held = { readonly id: string; readonly hand: Vec3; readonly works: Vec3 };
 type Part = {
-  readonly tone: Tone; readonly from: Vec3; readonly to: Vec3; readonly r: number; readonly end?: number };
+  readonly tone: Tone;
+  readonly from: Vec3;
+  readonly to: Vec3;
+  readonly r: number;
+  readonly end?: number;
+};
 
 /** The tool's parts as bodies, and the point of it that touches: where it truly is, given where the hand came to. */
 export const toolIn = (
@@ -85,7 +90,13 @@ const hammerParts: Maker = ({ hand, tip }) => {
   return [
     { tone: 'belt', from: past(hand, handle, -2.8), to: eye, r: 0.75, end: 0.6 },
     { tone: 'steel', from: past(eye, face, -0.8), to: past(eye, face, headOut), r: 0.95, end: 1.1 },
-    { tone: 'steel', from: past(eye, face, -0.8), to: past(past(eye, face, -3), handle, -1), r: 0.8, end: 0.35 },
+    {
+      tone: 'steel',
+      from: past(eye, face, -0.8),
+      to: past(past(eye, face, -3), handle, -1),
+      r: 0.8,
+      end: 0.35,
+    },
   ];
 };
 
@@ -120,9 +131,7 @@ const partsOf: Readonly<Record<HandTool, Maker>> = {
     { tone: 'steel', from: add(past(hand, way, 2), [0, 0, -1.4]), to: past(tip, way, 2), r: 1, end: 0.5 },
   ],
   pencil: plain('hat', 0.45, 0.25),
-  bar: ({ hand, tip, way }) => [
-    { tone: 'steel', from: past(hand, way, -8), to: tip, r: 0.75, end: 0.6 },
-  ],
+  bar: ({ hand, tip, way }) => [{ tone: 'steel', from: past(hand, way, -8), to: tip, r: 0.75, end: 0.6 }],
   tagLine: () => [],
 };
 
