@@ -263,8 +263,8 @@ const rowReading = (work: Work, { at, tool, from }: Of<'read'>): CrewAtWork | un
   const mark = work.scheme.stations[station - 1] ?? 0;
   const place = rafter ? heelPlace(work, rafter) : platePlace(work, side, mark);
   if (tool === 'tape') {
-    const start = from === 'last' ? (work.scheme.stations[station - 2] ?? 0) : 4;
-    const datum = platePlace(work, side, Math.max(4, start));
+    const start = from === 'last' ? (work.scheme.stations[station - 2] ?? 0) : 9;
+    const datum = platePlace(work, side, Math.max(9, start));
     const inner = (p: Vec3): Vec3 => [p[0], datum.at[1] - signOf(side) * 3, datum.at[2] + 1];
     const reads: Place = { ...place, at: [place.at[0], inner(place.at)[1], inner(place.at)[2]] };
     return {

@@ -36,30 +36,43 @@ type Base = Pick<Posture, 'dark' | 'harness'>;
 type Stance = {
   readonly hips: Vec3;
   readonly lean: number;
-  readonly kneels: boolean;
+  readonly legs: Legs;
   readonly effort: number;
 };
+
+/** On both feet, on one knee, or on both. */
+type Legs = 'feet' | 'knee' | 'knees';
 
 const radians = Math.PI / 180;
 const spine = 19.5;
 
 const standing = [3, 14, 28, 42, 58, 72].map((lean): Stance => {
   const s = Math.sin(lean * radians);
-  return { hips: [-8.5 * s, 0, 35.8 - 4 * s], lean, kneels: false, effort: lean / 9 };
+  return { hips: [-8.5 * s, 0, 35.8 - 4 * s], lean, legs: 'feet', effort: lean / 9 };
 });
 const squatting = [15, 32, 52].map((lean): Stance => ({
   hips: [-6, 0, 22],
   lean,
-  kneels: false,
+  legs: 'feet',
   effort: 6 + lean / 12,
 }));
 const kneeling = [8, 25, 42, 58, 74].map((lean): Stance => ({
   hips: [-3 - lean / 30, 0, 18],
   lean,
-  kneels: true,
+  legs: 'knee',
   effort: 2.5 + lean / 16,
 }));
-const upright: readonly Stance[] = [...standing, ...squatting];
+const crawling = [58, 72, 84, 94].map((lean): Stance => ({
+  hips: [-3, 0, 18],
+  lean,
+  legs: 'knees',
+  effort: 3.5 + lean / 16,
+}));
+const stances: Readonly<Record<Legs, readonly Stance[]>> = {
+  feet: [...standing, ...squatting],
+  knee: kneeling,
+  knees: crawling,
+};
 
 /** Turned so far from the way one comes from, degrees, and what each costs. */
 const turns = [
@@ -91,8 +104,11 @@ type Candidate = {
 };
 
 /** Feet as they stand for a stance, forward and to the left of where one stands. */
-const feetOf = (kneels: boolean): { readonly left: Vec3; readonly right: Vec3 } =>
-  kneels ? { left: [9, 6, 0], right: [-17, -5, 0] } : { left: [3, 5.5, 0], right: [-2, -5.5, 0] };
+const feetOf = (legs: Legs): { readonly left: Vec3; readonly right: Vec3 } => {
+  if (legs === 'feet') return { left: [3, 5.5, 0], right: [-2, -5.5, 0] };
+  const right: Vec3 = [-17, -5, 0];
+  return legs === 'knee' ? { left: [9, 6, 0], right } : { left: [-17, 5, 0], right };
+};
 
 const turned = (yaw: number, [f, l, u]: Vec3): Vec3 => {
   const [c, s] = [Math.cos(yaw * radians), Math.sin(yaw * radians)];
@@ -169,16 +185,15 @@ const candidatesAt = (room: Room, stood: Stood, into: Candidate[]): void => {
   const { targets, heading, distance } = stood;
   const middle = targets.off ? scale(add(targets.main, targets.off), 0.5) : targets.main;
   const at = add([middle[0], middle[1], 0], scale(level(heading), distance));
-  for (const kneels of [false, true])
+  for (const legs of ['feet', 'knee', 'knees'] as const)
     for (const twist of twists) {
       const yaw = heading + 180 + twist;
-      const { left, right } = feetOf(kneels);
+      const { left, right } = feetOf(legs);
       const surface = surfaceAt(room.shown, room.scheme, [
         add(at, turned(yaw, left)),
         add(at, turned(yaw, right)),
       ]);
-      if (surface)
-        reachingFrom({ ...stood, yaw, twist, kneels, surface, at: [at[0], at[1], surface.z] }, into);
+      if (surface) reachingFrom({ ...stood, yaw, twist, legs, surface, at: [at[0], at[1], surface.z] }, into);
     }
 };
 
@@ -186,7 +201,7 @@ type Facing = Stood & {
   readonly at: Vec3;
   readonly yaw: number;
   readonly twist: number;
-  readonly kneels: boolean;
+  readonly legs: Legs;
   readonly surface: Surface;
 };
 
@@ -201,12 +216,12 @@ const footingCost: Readonly<Record<Surface['kind'], number>> = {
 const hopeless = 6;
 
 const reachingFrom = (facing: Facing, into: Candidate[]): void => {
-  const { at, yaw, surface, targets, turn, twist, kneels } = facing;
+  const { at, yaw, surface, targets, turn, twist, legs } = facing;
   const local = (p: Vec3): Vec3 => turned(-yaw, sub(p, at));
   const main = local(targets.main);
   const off = targets.off && local(targets.off);
   const cost = Math.abs(turn) / 16 + Math.abs(twist) / 30 + footingCost[surface.kind];
-  for (const stance of kneels ? kneeling : upright)
+  for (const stance of stances[legs])
     for (const hand of ['right', 'left'] as const) {
       const side = hand === 'right' ? -1 : 1;
       let short = beyond(shoulderOf(stance, side), main);
@@ -282,7 +297,7 @@ const depthIn = ({ bulks, others, load }: Room, posture: Posture, enough: number
 
 const postureOf = ({ at, yaw, stance, hand, targets }: Candidate, task: Task, base: Base): Posture => {
   const local = (p: Vec3): Vec3 => turned(-yaw, sub(p, at));
-  const feet = feetOf(stance.kneels);
+  const feet = feetOf(stance.legs);
   const arm = (side: 1 | -1, grip: Vec3 | undefined): Pick<Limbs, 'hand' | 'grip' | 'elbow'> => {
     const shoulder = shoulderOf(stance, side);
     const pole: Vec3 = [-7, side * 5, -11];
@@ -293,7 +308,8 @@ const postureOf = ({ at, yaw, stance, hand, targets }: Candidate, task: Task, ba
   };
   const main = hand === 'right' ? -1 : 1;
   const armOf = (side: 1 | -1) => arm(side, side === main ? targets.main : targets.off);
-  const kneel = stance.kneels;
+  const { legs } = stance;
+  const down = (side: 1 | -1) => ({ knee: [14, side * 6, -18] as Vec3, toe: [-0.3, 0, -1] as Vec3 });
   return {
     ...base,
     at,
@@ -301,19 +317,19 @@ const postureOf = ({ at, yaw, stance, hand, targets }: Candidate, task: Task, ba
     pelvis: stance.hips,
     chest: chestOf(stance),
     look: lookTo(stance, local(task.looks)),
-    left: { ...armOf(1), foot: feet.left, ...(kneel ? { knee: [30, 8, 22] as Vec3 } : {}) },
-    right: {
-      ...armOf(-1),
-      foot: feet.right,
-      ...(kneel ? { knee: [14, -6, -18] as Vec3, toe: [-0.3, 0, -1] as Vec3 } : {}),
+    left: {
+      ...armOf(1),
+      foot: feet.left,
+      ...(legs === 'knees' ? down(1) : legs === 'knee' ? { knee: [30, 8, 22] as Vec3 } : {}),
     },
+    right: { ...armOf(-1), foot: feet.right, ...(legs === 'feet' ? {} : down(-1)) },
   };
 };
 
 /** A hand with nothing to do hangs from its shoulder, or lies on the raised knee. */
 const idleHand = (stance: Stance, side: 1 | -1): Vec3 => {
   const shoulder = shoulderOf(stance, side);
-  if (stance.kneels && side === 1 && stance.lean < 35) return [11.5, 7, 21];
+  if (stance.legs === 'knee' && side === 1 && stance.lean < 35) return [11.5, 7, 21];
   const [x, y, z] = add(shoulder, [3.5, side * 2.2, -20]);
   return [x, y, Math.max(3, z)];
 };

@@ -52,7 +52,7 @@ const signs: Readonly<Record<Sign, Limbs>> = {
     points: true,
   },
   lower: {
-    hand: [9, -19, 38.5],
+    hand: [9, -18.5, 39.5],
     grip: [0.1, -0.1, -1],
     foot: [-2, -5.5, 0],
     elbow: [-4, -14, -3],
