@@ -25,6 +25,8 @@ export type Posed = {
   readonly toward: Vec3;
   /** Which hand works. */
   readonly hand: 'left' | 'right';
+  /** What the other hand has hold of; nothing where only one hand reaches. */
+  readonly holds: Vec3 | undefined;
   /** How far a hand or foot stays short of where it should be, and how deep the body is in something. Inches. */
   readonly short: number;
   readonly inside: number;
@@ -254,7 +256,15 @@ const best = (room: Room, task: Task, { found, base, least: before }: Choice): T
     if (least && cost > least.bad) break;
     const posture = postureOf(candidate, task, base);
     const inside = depthIn(room, posture, least ? (least.bad - cost) / insideCost : Infinity);
-    const posed: Posed = { posture, surface, toward: targets.toward, hand, short, inside };
+    const posed: Posed = {
+      posture,
+      surface,
+      toward: targets.toward,
+      hand,
+      holds: targets.off,
+      short,
+      inside,
+    };
     if (clean(posed)) return { posed, bad: 0 };
     const bad = cost + inside * insideCost;
     if (!least || bad < least.bad) least = { posed, bad };
