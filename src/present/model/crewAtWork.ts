@@ -3,12 +3,13 @@ import type { Action, Of, Person } from '../../core/site/action';
 import { loadHangs } from '../../core/site/holding';
 import { partsOfJoint, placeOf } from '../../core/site/ids';
 import { ends, type End, type Side } from '../../core/roof/side';
+import { atSpot, atSpots, atTheLoad, both, talking } from './crewSpots';
 import { openSpotsOf } from './openSpots';
 import { besides, measures, readingTasks, steadies } from './readingTasks';
 import { atHorses, horses } from './sawhorses';
 import type { Shown } from './scheme';
 import type { Solid } from './solid';
-import type { CrewAtWork, HandTool, Task, Thing } from './task';
+import type { CrewAtWork, HandTool, Task } from './task';
 import {
   endPlace,
   heelPlace,
@@ -40,45 +41,6 @@ export const crewAtWork = (shown: Shown, solids: readonly Solid[]): CrewAtWork =
 };
 
 type Told = { readonly [T in Action['type']]: (work: Work, act: Of<T>) => CrewAtWork | undefined };
-
-const both = (lead: Task | undefined, helper: Task | undefined, things: readonly Thing[] = []) =>
-  lead && helper ? { lead, helper, things } : undefined;
-
-/** The middle of the work: what somebody looks at who is not at it. */
-const middleOf = (work: Work): Vec3 => add(ridgeAt(work, work.scheme.length / 2), [0, 0, -8]);
-
-const atSpot = (work: Work, who: Person, doing: Task['doing']): Task => {
-  const spot = work.shown.site.people[who];
-  const { length } = work.scheme;
-  const ridge = work.shown.pose.ridge && (spot === 'beside' || spot === 'path');
-  const x = length * (who === 'lead' ? 0.6 : 0.4);
-  const held = ridge && spot === 'beside' ? ridgeSide(work, x, -1) : undefined;
-  return {
-    doing,
-    where: { on: 'spot', spot },
-    looks: held?.at ?? middleOf(work),
-    ...(held ? { works: held.at, holds: held.grip } : {}),
-  };
-};
-
-const atSpots = (work: Work, doing: Task['doing']): CrewAtWork => ({
-  lead: atSpot(work, 'lead', doing),
-  helper: atSpot(work, 'helper', doing),
-  things: [],
-});
-
-const talking = (work: Work): CrewAtWork => atSpots(work, 'talk');
-
-/** One gives the signals, the other has the tag line where there is one. */
-const atTheLoad = (work: Work, sign: Task['sign']): CrewAtWork => {
-  const { lead, helper } = atSpots(work, 'stand');
-  const { sling } = work.shown.site;
-  const free = (task: Task): Task => ({ doing: task.doing, where: task.where, looks: middleOf(work) });
-  const guides: Task = sling?.tagLine
-    ? { ...free(helper), doing: 'guide', tool: 'tagLine' }
-    : { ...helper, doing: 'look' };
-  return { lead: sign ? { ...free(lead), doing: 'signal', sign } : lead, helper: guides, things: [] };
-};
 
 const nails = (place: Place | undefined, tool: HandTool): Task | undefined =>
   place && measures(place, tool, tool === 'puller' ? 'draw' : 'nail');

@@ -287,7 +287,7 @@ const rowReading = (work: Work, { at, tool, from }: Of<'read'>): CrewAtWork | un
   return {
     lead: measures({ ...place, at: top }, 'rule'),
     helper:
-      last && last !== rafter
+      last && station < work.scheme.stations.length - 2
         ? steadies(heelPlace(work, last), 'stretch')
         : steadies(besides(work, place, rafter)),
     things: [],

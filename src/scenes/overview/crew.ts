@@ -9,7 +9,7 @@ import { bulkOf, type Bulk } from '../../present/model/stickOf';
 import type { CrewAtWork, Task } from '../../present/model/task';
 import type { Mesh } from '../ink/mesh';
 import { person, type Person, type Posture } from './figure';
-import { plankThick, type Surface } from './footing';
+import { footingOf, plankThick, type Surface } from './footing';
 import { fleshOf, poseAtWork, type Posed, type Room } from './posing';
 import { atSpot } from './spots';
 import { thingsDrawn } from './things';
@@ -40,8 +40,10 @@ export type Worker = {
   readonly body: Person;
 };
 
-export const crewOf = (shown: Shown, solids: readonly Solid[]): Crew => {
-  const { workers, things } = workersOf(shown, solids);
+export const crewOf = (shown: Shown, solids: readonly Solid[]): Crew =>
+  crewDrawn(shown, workersOf(shown, solids));
+
+export const crewDrawn = (shown: Shown, { workers, things }: ReturnType<typeof workersOf>): Crew => {
   const scheme = schemeOf(shown);
   const anchor = anchorAt(shown, scheme);
   const drawn = thingsDrawn(things);
@@ -84,12 +86,10 @@ type Asked = {
 };
 
 const workerOf = (shown: Shown, { who, task, bulks, others }: Asked): Worker => {
-  const scheme = schemeOf(shown);
   const spot = shown.site.people[who];
   const hung = loadHangs(shown.site) && spot !== 'beside' && shown.pose.ridge !== undefined;
   const room: Room = {
-    shown,
-    scheme,
+    footing: footingOf(shown, schemeOf(shown)),
     bulks,
     others,
     load: hung ? { y: ((shown.pose.ridge?.A.y ?? 0) + (shown.pose.ridge?.B.y ?? 0)) / 2 } : undefined,

@@ -27,23 +27,32 @@ const floorBox = ({ length, half }: Scheme, joists: boolean): Box => {
     : { x0: 6, x1: length - 6, y0: -24, y1: 23 };
 };
 
-export const surfaceAt = ({ site }: Shown, scheme: Scheme, feet: readonly Vec3[]): Surface | undefined => {
+/** What carries at a place: asked for the site once, then foot by foot. */
+export type Footing = (feet: readonly Vec3[]) => Surface | undefined;
+
+export const footingOf = ({ site }: Shown, scheme: Scheme): Footing => {
   const { length, half, tieDepth } = scheme;
   const inside: Box = { x0: wallThick, x1: length - wallThick, y0: wallThick - half, y1: half - wallThick };
   const outside: Box = { x0: -4, x1: length + 4, y0: -half - 4, y1: half + 4 };
-  const all = (box: Box): boolean => feet.every(([x, y]) => within(box, [x, y]));
-  if (feet.every(([x, y]) => !within(outside, [x, y]))) return { kind: 'ground', z: groundLevel };
+  const onJoists = 'joist.1' in site.members;
   const joists = Object.keys(site.members).filter((id) => /^(joist|rafterTie)\./.test(id)).length;
-  const floor = floorBox(scheme, 'joist.1' in site.members);
-  if (site.ready.platform !== undefined && all(floor)) {
-    const mid = length / 2;
-    const reach = Math.min(half - 20, 60);
-    const hole: Box = { x0: mid + 5, x1: mid + 43, y0: reach - 29, y1: reach };
-    const open = site.ready.openings === undefined && 'joist.1' in site.members;
-    if (open && feet.some(([x, y]) => within(hole, [x, y]))) return undefined;
-    return { kind: 'floor', z: tieDepth + sheetThickness };
-  }
-  if (!all(inside)) return undefined;
-  if (joists >= scheme.stations.length - 1) return { kind: 'plank', z: tieDepth + plankThick };
-  return { kind: 'staging', z: stagingLow };
+  const floor = site.ready.platform === undefined ? undefined : floorBox(scheme, onJoists);
+  const hole = onJoists && site.ready.openings === undefined ? holeBox(scheme) : undefined;
+  return (feet) => {
+    const all = (box: Box): boolean => feet.every(([x, y]) => within(box, [x, y]));
+    if (feet.every(([x, y]) => !within(outside, [x, y]))) return { kind: 'ground', z: groundLevel };
+    if (floor && all(floor)) {
+      if (hole && feet.some(([x, y]) => within(hole, [x, y]))) return undefined;
+      return { kind: 'floor', z: tieDepth + sheetThickness };
+    }
+    if (!all(inside)) return undefined;
+    if (joists >= scheme.stations.length - 1) return { kind: 'plank', z: tieDepth + plankThick };
+    return { kind: 'staging', z: stagingLow };
+  };
+};
+
+/** The opening that is left in the floor until it is covered, with a boot's room round it. */
+const holeBox = ({ length, half }: Scheme): Box => {
+  const reach = Math.min(half - 20, 60);
+  return { x0: length / 2 + 5, x1: length / 2 + 43, y0: reach - 29, y1: reach };
 };

@@ -1,16 +1,14 @@
 import { add, lengthOf, scale, sub, unit, type Vec3 } from '../../core/geometry/vector';
 import { apart, type Bulk } from '../../present/model/stickOf';
 import type { Task } from '../../present/model/task';
-import type { Scheme, Shown } from '../../present/model/scheme';
 import { bonesOf, gripAt, reaches, type Limbs, type Posture } from './figure';
-import { surfaceAt, type Surface } from './footing';
+import type { Footing, Surface } from './footing';
 import { gripOf } from './tools';
 
 /** Finds how a body stands, stoops or kneels so that its hands are where the work is and it is in nothing's way. */
 
 export type Room = {
-  readonly shown: Shown;
-  readonly scheme: Scheme;
+  readonly footing: Footing;
   readonly bulks: readonly Bulk[];
   /** Points of others that are there already. */
   readonly others: readonly Vec3[];
@@ -129,17 +127,26 @@ const wristFor = (shoulder: Vec3, grip: Vec3): Vec3 => {
   return sub(grip, scale(way, gripAt));
 };
 
+const shoulders = new Map<Stance, readonly [Vec3, Vec3]>();
+
+/** Where a stance has its shoulders, right (−1) and left: reckoned once. */
 const shoulderOf = (stance: Stance, side: 1 | -1): Vec3 => {
+  const known = shoulders.get(stance);
+  if (known) return known[side === 1 ? 1 : 0];
   const a = stance.lean * radians;
-  const chest = chestOf(stance);
-  return [chest[0] + 1.2 * Math.sin(a), side * 7.4, chest[2] + 1.2 * Math.cos(a)];
+  const [x, , z] = chestOf(stance);
+  const at = (s: number): Vec3 => [x + 1.2 * Math.sin(a), s * 7.4, z + 1.2 * Math.cos(a)];
+  const both = [at(-1), at(1)] as const;
+  shoulders.set(stance, both);
+  return both[side === 1 ? 1 : 0];
 };
 
 const tooNear = 8;
 
 /** How far a grip is beyond an arm, or too near to fold it. */
 const beyond = (shoulder: Vec3, grip: Vec3): number => {
-  const far = lengthOf(sub(grip, shoulder)) - gripAt;
+  const [x, y, z] = [grip[0] - shoulder[0], grip[1] - shoulder[1], grip[2] - shoulder[2]];
+  const far = Math.sqrt(x * x + y * y + z * z) - gripAt;
   return far > reaches.arm ? far - reaches.arm : far < tooNear ? (tooNear - far) * 0.5 : 0;
 };
 
@@ -191,10 +198,7 @@ const candidatesAt = (room: Room, stood: Stood, into: Candidate[]): void => {
     for (const twist of twists) {
       const yaw = heading + 180 + twist;
       const { left, right } = feetOf(legs);
-      const surface = surfaceAt(room.shown, room.scheme, [
-        add(at, turned(yaw, left)),
-        add(at, turned(yaw, right)),
-      ]);
+      const surface = room.footing([add(at, turned(yaw, left)), add(at, turned(yaw, right))]);
       if (surface) reachingFrom({ ...stood, yaw, twist, legs, surface, at: [at[0], at[1], surface.z] }, into);
     }
 };
