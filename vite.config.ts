@@ -26,6 +26,7 @@ const wholeJobs = [
   'tests/mechanics/laws.test.ts',
   'tests/order/judged.test.ts',
   'tests/present/afterWork.test.ts',
+  'tests/present/crewAtWork.test.ts',
   'tests/present/orderCost.test.ts',
   'tests/present/reach.test.ts',
   'tests/present/screenRandom.test.ts',

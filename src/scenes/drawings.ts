@@ -3,6 +3,7 @@ import { placeOf } from '../core/site/ids';
 import { pose } from '../core/site/posed';
 import type { Attempt } from '../core/site/attempt';
 import { drawingWordsOf } from '../present/drawingWords';
+import { lastActOf, sameWork } from '../present/lastAct';
 import type { Drawings, StageShow } from '../present/stagePort';
 import { catalogues } from '../present/words/messages';
 import { drawEye } from './instruments/drawEye';
@@ -55,7 +56,7 @@ const drawn = [
   'down',
 ] as const;
 
-/** Keeps the last moment as long as nothing that is drawn has changed, so that saying a reading redraws nothing. */
+/** Keeps the last moment as long as nothing that is drawn has changed and nobody went to other work. */
 const steadyMoments = () => {
   let last: Attempt | undefined;
   return (attempt: Attempt, view: StageShow['view']): Attempt => {
@@ -65,6 +66,7 @@ const steadyMoments = () => {
       before.level === attempt.level &&
       before.seed === attempt.seed &&
       drawn.every((key) => before.site[key] === attempt.site[key]) &&
+      (view !== 'overview' || sameWork(lastActOf(before), lastActOf(attempt))) &&
       (view !== 'joint' || before.site.joints === attempt.site.joints);
     last = same ? before : attempt;
     return last;
@@ -85,6 +87,7 @@ const viewOf = ({ attempt, view, corner, selected, theme, lang, joint, still }: 
   const looked = close ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
   return {
     ...shownOf(attempt),
+    lastAct: lastActOf(attempt),
     view: own === 'joint' && looked === undefined ? 'overview' : own,
     corner,
     selected,

@@ -25,7 +25,13 @@ export type Kept = {
   key: readonly unknown[];
   chosen: readonly unknown[];
   staged:
-    | { readonly site: unknown; readonly pose: unknown; readonly corner: string; readonly what: Staged }
+    | {
+        readonly site: unknown;
+        readonly pose: unknown;
+        readonly act: unknown;
+        readonly corner: string;
+        readonly what: Staged;
+      }
     | undefined;
   overview: Overview | undefined;
   sheet: Sheet | undefined;
@@ -48,7 +54,13 @@ export type Kept = {
 export const whole: Zoom = { scale: 1, x: 0, y: 0 };
 const zoomRange = { least: 0.8, most: 5 };
 
-export const shownOf = ({ level, site, pose, figured }: StageView): Shown => ({ level, site, pose, figured });
+export const shownOf = ({ level, site, pose, figured, lastAct }: StageView): Shown => ({
+  level,
+  site,
+  pose,
+  figured,
+  lastAct,
+});
 
 export const scaled = ({ x, y, width, height }: Area, ratio: number): Area => ({
   x: x * ratio,

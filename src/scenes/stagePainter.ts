@@ -105,6 +105,7 @@ const paint = (painting: Painting): void => {
   const common = [
     view.site,
     view.pose,
+    view.lastAct,
     view.theme,
     view.words,
     view.view,
@@ -230,11 +231,17 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
 
 const stagedFor = (view: StageView, kept: Kept): Staged => {
   const known = kept.staged;
-  if (known && known.site === view.site && known.pose === view.pose && known.corner === view.corner)
+  if (
+    known &&
+    known.site === view.site &&
+    known.pose === view.pose &&
+    known.act === view.lastAct &&
+    known.corner === view.corner
+  )
     return known.what;
   if (known) giveBack([known.what.lights.sun, ...known.what.lights.sky]);
   const what = stagedOf(shownOf(view), true, view.corner);
-  kept.staged = { site: view.site, pose: view.pose, corner: view.corner, what };
+  kept.staged = { site: view.site, pose: view.pose, act: view.lastAct, corner: view.corner, what };
   return what;
 };
 

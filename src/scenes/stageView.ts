@@ -1,4 +1,5 @@
 import type { FiguredRoof } from '../core/roof/figured';
+import type { Action } from '../core/site/action';
 import type { Level } from '../core/level/level';
 import type { Pose } from '../core/site/pose';
 import type { SiteState } from '../core/site/state';
@@ -15,6 +16,8 @@ export type StageView = {
   readonly site: SiteState;
   readonly pose: Pose;
   readonly figured: FiguredRoof;
+  /** The last act that stands: what the people are at. */
+  readonly lastAct?: Action | undefined;
   readonly view: ViewName;
   readonly corner: Corner;
   readonly selected: string | undefined;

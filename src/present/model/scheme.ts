@@ -2,6 +2,7 @@ import { postX, roofOf } from '../../core/level/layout';
 import type { Level } from '../../core/level/level';
 import type { CommonRafter, FiguredRoof } from '../../core/roof/figured';
 import { gradient } from '../../core/units/slope';
+import type { Action } from '../../core/site/action';
 import type { Pose } from '../../core/site/pose';
 import type { SiteState } from '../../core/site/state';
 
@@ -11,6 +12,8 @@ export type Shown = {
   readonly pose: Pose;
   readonly site: SiteState;
   readonly figured: FiguredRoof;
+  /** The last act that stands: what the people are at. Views without people leave it out. */
+  readonly lastAct?: Action | undefined;
 };
 
 /** Figured measures the drawing keeps coming back to, inches. */

@@ -21,7 +21,7 @@ type Maker = (shown: Shown, scheme: Scheme, member: Named) => readonly Solid[];
 const behindBlock = 1.625;
 
 /** x where a tie starts that lies beside the rafter of its station, inside the building. */
-const besideRafter = (scheme: Scheme, id: string): number => {
+export const besideRafter = (scheme: Scheme, id: string): number => {
   const station = placeOf(id).station ?? 1;
   const x = scheme.stations[station - 1] ?? 0;
   return station === scheme.stations.length ? x - 2.25 : x + 0.75;

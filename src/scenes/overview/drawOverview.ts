@@ -10,7 +10,7 @@ import { palettes, type Palette, type Theme } from '../ink/palette';
 import { inkOn, pencil, sheetOf, tooth, type Ink } from '../ink/pencil';
 import { addMesh, addSolid, rasterFor, type Raster } from '../ink/raster';
 import { shade } from '../ink/shade';
-import { crewOf, type Crew } from './crew';
+import { crewOf, nobody, type Crew } from './crew';
 import { fittedCamera, type Area } from './fit';
 import { drawGear, drawLifeline } from './gear';
 import { drawLettering } from './lettering';
@@ -57,8 +57,9 @@ export type Staged = { readonly model: Model; readonly crew: Crew; readonly ligh
 
 export const stagedOf = (shown: Shown, people: boolean, corner: Corner = 'street'): Staged => {
   const model = modelOf(shown);
-  const crew: Crew = people ? crewOf(shown) : { meshes: [], lines: [], feet: [] };
-  return { model, crew, lights: lightsFor({ solids: model.solids, meshes: crew.meshes }, corner) };
+  const crew: Crew = people ? crewOf(shown, model.solids) : nobody;
+  const solids = [...model.solids, ...crew.solids];
+  return { model, crew, lights: lightsFor({ solids, meshes: crew.meshes }, corner) };
 };
 
 /** The letters over the ridge's ends need so much at the head of the picture, CSS pixels. */
@@ -87,7 +88,12 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   const camera = input.zoom ? zoomedCamera(fitted, input.zoom) : fitted;
   const fine = width * height * 4 <= mostSamples ? 2 : 1;
   const raster = rasterFor({ width, height, fine }, camera);
-  for (const solid of staged.model.solids) addSolid(raster, solid);
+  const model: Model = {
+    ...staged.model,
+    solids: [...staged.model.solids, ...staged.crew.solids],
+    strokes: [...staged.model.strokes, ...staged.crew.strokes],
+  };
+  for (const solid of model.solids) addSolid(raster, solid);
   for (const mesh of staged.crew.meshes) addMesh(raster, mesh);
   const palette = palettes[theme];
   const canvas = shade(raster, {
@@ -98,13 +104,13 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   });
   const ink = inkOn(canvas);
   drawFeet(ink, { camera, feet: staged.crew.feet, night: theme === 'night' });
-  drawPencil(ink, { raster, palette, ratio, model: staged.model, night: theme === 'night' });
+  drawPencil(ink, { raster, palette, ratio, model, night: theme === 'night' });
   drawOutlines(ink, raster, theme === 'night' ? [14, 10, 8] : [44, 28, 18]);
-  drawStrings(ink, { raster, palette, ratio, model: staged.model });
+  drawStrings(ink, { raster, palette, ratio, model });
   if (staged.model.loose) drawRing(ink, { camera, palette, ratio, at: staged.model.loose });
   const gear = { ink, raster, camera, palette, ratio };
   for (const line of staged.crew.lines) drawLifeline(gear, line);
-  drawGear(gear, shown);
+  drawGear(gear, shown, staged.crew.tagHand);
   fadeFoot(ink, ratio);
   const letters = input.words ? drawLettering(ink, { ...input, camera, palette, raster }, input.words) : [];
   return { canvas, raster, camera, model: staged.model, letters };

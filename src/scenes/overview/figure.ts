@@ -35,6 +35,53 @@ export type Person = {
 
 const norm = (v: Vec3): Vec3 => unit(v) ?? [0, 0, 1];
 
+/** The joints of a posed body, building axes, and how far past its bones a limb was asked to reach, inches. */
+export type Bones = {
+  readonly pelvis: Vec3;
+  readonly chest: Vec3;
+  readonly head: Vec3;
+  readonly arms: { readonly left: Bone; readonly right: Bone };
+  readonly legs: { readonly left: Bone; readonly right: Bone };
+};
+export type Bone = { readonly from: Vec3; readonly joint: Vec3; readonly end: Vec3; readonly short: number };
+
+const upperLower = { arm: [12, 10.5], leg: [17.5, 17] } as const;
+/** The longest a wrist gets from its shoulder, and an ankle from its hip. */
+export const reaches = { arm: 22.3, leg: 34.3 } as const;
+/** From the wrist to the middle of the grip. */
+export const gripAt = 2.2;
+
+export const bonesOf = (posture: Posture): Bones => {
+  const body = bodyOf('', posture);
+  const [arm, leg] = [armBone, legBone].map((bone) => ({ left: bone(body, 1), right: bone(body, -1) }));
+  const head = add(add(body.chest, scale(body.up, 9.6)), scale(norm(body.turn(posture.look)), 1.3));
+  return {
+    pelvis: body.pelvis,
+    chest: body.chest,
+    head,
+    arms: arm as Bones['arms'],
+    legs: leg as Bones['legs'],
+  };
+};
+
+const limbsOf = ({ posture }: Body, side: 1 | -1): Limbs => (side === 1 ? posture.left : posture.right);
+
+const armBone = (body: Body, side: 1 | -1): Bone => {
+  const { chest, up, leftward, world, turn } = body;
+  const limbs = limbsOf(body, side);
+  const from = add(add(chest, scale(up, 1.2)), scale(leftward, side * 7.4));
+  const pole = add(from, turn(limbs.elbow ?? [-6, side * 8, -8]));
+  return { from, ...reach(from, world(limbs.hand), { bones: upperLower.arm, pole }) };
+};
+
+const legBone = (body: Body, side: 1 | -1): Bone => {
+  const { pelvis, leftward, world, turn } = body;
+  const limbs = limbsOf(body, side);
+  const from = add(pelvis, scale(leftward, side * 3.6));
+  const pole = add(pelvis, turn(limbs.knee ?? [20, side * 3, 0]));
+  return { from, ...reach(from, add(world(limbs.foot), [0, 0, 3.2]), { bones: upperLower.leg, pole }) };
+};
+
 type Body = {
   readonly id: string;
   readonly forward: Vec3;
@@ -60,7 +107,7 @@ const bodyOf = (id: string, posture: Posture): Body => {
 };
 
 /** Where an elbow or knee goes so that a limb of two bones reaches its target, bent toward the pole. */
-const reach = (from: Vec3, to: Vec3, { bones, pole }: Bend): { readonly joint: Vec3; readonly end: Vec3 } => {
+const reach = (from: Vec3, to: Vec3, { bones, pole }: Bend): Omit<Bone, 'from'> => {
   const [upper, lower] = bones;
   const full = upper + lower - 0.2;
   const far = lengthOf(sub(to, from));
@@ -71,7 +118,11 @@ const reach = (from: Vec3, to: Vec3, { bones, pole }: Bend): { readonly joint: V
   const out = Math.sqrt(Math.max(0, upper * upper - part * part));
   const toward = sub(pole, from);
   const aside = norm(sub(toward, scale(along, dot(toward, along))));
-  return { joint: add(add(from, scale(along, part)), scale(aside, out)), end };
+  return {
+    joint: add(add(from, scale(along, part)), scale(aside, out)),
+    end,
+    short: Math.max(0, far - full),
+  };
 };
 type Bend = { readonly bones: readonly [number, number]; readonly pole: Vec3 };
 
@@ -149,12 +200,10 @@ const trunk = ({ id, pelvis, chest, up, leftward, forward, front, posture }: Bod
 };
 
 const legOf = (body: Body, side: 1 | -1): readonly Mesh[] => {
-  const { id, pelvis, leftward, forward, world, turn, posture } = body;
-  const limbs = side === 1 ? posture.left : posture.right;
-  const hip = add(pelvis, scale(leftward, side * 3.6));
+  const { id, forward, world, turn } = body;
+  const limbs = limbsOf(body, side);
   const foot = world(limbs.foot);
-  const pole = add(pelvis, turn(limbs.knee ?? [20, side * 3, 0]));
-  const { joint, end } = reach(hip, add(foot, [0, 0, 3.2]), { bones: [17.5, 17], pole });
+  const { from: hip, joint, end } = legBone(body, side);
   const way = limbs.toe ? norm(turn(limbs.toe)) : forward;
   const heel = add(foot, add(scale(way, -1.8), [0, 0, 1.6]));
   const toe = add(foot, add(scale(way, 5.4), [0, 0, 1.35]));
@@ -179,12 +228,10 @@ const legOf = (body: Body, side: 1 | -1): readonly Mesh[] => {
 };
 
 const armOf = (body: Body, side: 1 | -1): { readonly meshes: readonly Mesh[]; readonly hand: Vec3 } => {
-  const { id, chest, up, leftward, world, turn, posture } = body;
-  const limbs = side === 1 ? posture.left : posture.right;
+  const { id, turn, posture } = body;
+  const limbs = limbsOf(body, side);
   const skin: Tone = posture.dark ? 'skin2' : 'skin';
-  const shoulder = add(add(chest, scale(up, 1.2)), scale(leftward, side * 7.4));
-  const pole = add(shoulder, turn(limbs.elbow ?? [-6, side * 8, -8]));
-  const { joint, end } = reach(shoulder, world(limbs.hand), { bones: [12, 10.5], pole });
+  const { from: shoulder, joint, end } = armBone(body, side);
   const cuff = lerp(joint, end, 0.55);
   const way = norm(limbs.grip ? turn(limbs.grip) : sub(end, joint));
   const palm = add(end, scale(way, 3));
@@ -208,7 +255,7 @@ const armOf = (body: Body, side: 1 | -1): { readonly meshes: readonly Mesh[]; re
         triangles: [...limb({ from: end, to: palm, radii: [1.45, 1.25], sides: 9 }), ...finger],
       },
     ],
-    hand: add(end, scale(way, 2.2)),
+    hand: add(end, scale(way, gripAt)),
   };
 };
 
@@ -250,33 +297,6 @@ const head = ({ id, chest, up, turn, posture }: Body): readonly Mesh[] => {
         radii: [0.75, 0.75],
         sides: 7,
       }),
-    },
-  ];
-};
-
-/** A hammer in a hand: where the handle points and where the face looks. */
-export const hammer = (
-  id: string,
-  hand: Vec3,
-  { handle, face }: { readonly handle: Vec3; readonly face: Vec3 },
-): readonly Mesh[] => {
-  const g = norm(handle);
-  const h = norm(sub(face, scale(g, dot(face, g))));
-  const [butt, eye] = [add(hand, scale(g, -2.5)), add(hand, scale(g, 11))];
-  return [
-    { id, tone: 'belt', triangles: limb({ from: butt, to: eye, radii: [0.75, 0.6], sides: 7 }) },
-    {
-      id,
-      tone: 'steel',
-      triangles: [
-        ...limb({ from: add(eye, scale(h, -1)), to: add(eye, scale(h, 2.6)), radii: [0.95, 1.05], sides: 8 }),
-        ...limb({
-          from: add(eye, scale(h, -0.8)),
-          to: add(add(eye, scale(h, -3)), scale(g, -1)),
-          radii: [0.8, 0.35],
-          sides: 7,
-        }),
-      ],
     },
   ];
 };

@@ -13,17 +13,27 @@ export type Area = {
 /** Pixels per inch on a desk, device ratio 1; from the look's tokens. Bigger roofs come out smaller. */
 const largest = 3.2;
 
-/** What has to be in the picture: tails, ridge with room for a hook, and a stretch of wall. */
-const extremes = ({ half, length, top, common }: Scheme, { overhang, hook }: Around): readonly Vec3[] => {
+/** A hard hat of somebody who stands on the joists, inches over them; ours. */
+const headHigh = 73;
+
+/** What has to be in the picture: tails, ridge with room for a hook, who stands at it, and a stretch of wall. */
+const extremes = (
+  { half, length, top, common, tieDepth }: Scheme,
+  { overhang, hook }: Around,
+): readonly Vec3[] => {
   const eave = half + overhang;
   const low = common.heightAbovePlate - common.plumbCutLength - overhang * 0.75;
-  return [-eave, eave].flatMap((y): Vec3[] => [
-    [-8, y, low - 16],
-    [length + 16, y, low - 16],
-    [-8, 0, top + 12],
-    [length + 12, 0, top + 12],
-    [length / 2, 0, top + hook],
-  ]);
+  const heads = [6, length - 6].flatMap((x) => [-13, 13].map((y): Vec3 => [x, y, tieDepth + headHigh]));
+  return [
+    ...heads,
+    ...[-eave, eave].flatMap((y): Vec3[] => [
+      [-8, y, low - 16],
+      [length + 16, y, low - 16],
+      [-8, 0, top + 12],
+      [length + 12, 0, top + 12],
+      [length / 2, 0, top + hook],
+    ]),
+  ];
 };
 
 type Around = { readonly overhang: number; readonly hook: number };

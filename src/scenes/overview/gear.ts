@@ -20,7 +20,7 @@ export type Gear = {
 /** How high the hook stands over the ridge, inches; ours. */
 const hookOver = 30;
 
-export const drawGear = (gear: Gear, shown: Shown): void => {
+export const drawGear = (gear: Gear, shown: Shown, tagHand?: Vec3): void => {
   const { site, pose, level } = shown;
   if (!site.sling || site.down !== undefined) return;
   const scheme = schemeOf(shown);
@@ -37,7 +37,10 @@ export const drawGear = (gear: Gear, shown: Shown): void => {
     drawChoke(gear, { x, y, top: z, depth: ridge ? level.plan.ridge.depth : 1.5 });
   }
   if (site.sling.tagLine)
-    band(gear, tagLine([length - 6, y, z - 3]), { width: 1.6, color: gear.palette.ink2 });
+    band(gear, tagLine([tagHand && tagHand[0] < length / 2 ? 6 : length - 6, y, z - 3], tagHand), {
+      width: 1.6,
+      color: gear.palette.ink2,
+    });
   drawHook(gear, hook);
 };
 
@@ -45,8 +48,13 @@ const heldAtEnds = ({ site }: Shown): boolean =>
   Object.entries(site.joints).filter(([id, so]) => id.startsWith('ridge:') && (so?.nails ?? 0) > 0).length >=
   4;
 
-const tagLine = (from: Vec3): readonly Vec3[] =>
+/** From the end of the load to the hand that guides it, else hanging down free. */
+const tagLine = (from: Vec3, hand: Vec3 | undefined): readonly Vec3[] =>
   Array.from({ length: 24 }, (_, i): Vec3 => {
+    if (hand) {
+      const p = lerp(from, hand, i / 23);
+      return [p[0], p[1], p[2] - 9 * Math.sin((Math.PI * i) / 23)];
+    }
     const t = i / 23;
     return [from[0] + 34 * t, from[1] - 30 * t, from[2] - 62 * t * t - 6 * Math.sin(t * 5)];
   });

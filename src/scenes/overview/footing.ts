@@ -1,0 +1,58 @@
+import type { Vec3 } from '../../core/geometry/vector';
+import { groundLevel } from '../../present/model/sawhorses';
+import { sheetThickness, type Scheme, type Shown } from '../../present/model/scheme';
+
+/** What there is to stand on. Inches. */
+
+/** `plank`: laid over joists where sheets end. `staging`: planks inside the walls where nothing spans them yet. */
+export type Surface = { readonly kind: 'ground' | 'floor' | 'plank' | 'staging'; readonly z: number };
+
+/** Planks are 2-inch lumber. */
+export const plankThick = 1.5;
+/** Staging inside the walls stands so far below the plates, inches; ours: as deep as the drawing shows. */
+const stagingLow = -24;
+/** Nobody's boot is nearer to a wall's outer face than this when inside. */
+const wallThick = 7;
+
+type Box = { readonly x0: number; readonly x1: number; readonly y0: number; readonly y1: number };
+
+const within = ({ x0, x1, y0, y1 }: Box, [x, y]: readonly [number, number]): boolean =>
+  x >= x0 && x <= x1 && y >= y0 && y <= y1;
+
+/** The floor of sheets or trestle planks, the same as is drawn, and the hole in it until it is covered. */
+const floorBox = ({ length, half }: Scheme, joists: boolean): Box => {
+  const reach = Math.min(half - 20, 60);
+  return joists
+    ? { x0: 3.2, x1: length - 3.2, y0: -reach, y1: reach - 8 }
+    : { x0: 6, x1: length - 6, y0: -24, y1: 23 };
+};
+
+/** What carries at a place: asked for the site once, then foot by foot. */
+export type Footing = (feet: readonly Vec3[]) => Surface | undefined;
+
+export const footingOf = ({ site }: Shown, scheme: Scheme): Footing => {
+  const { length, half, tieDepth } = scheme;
+  const inside: Box = { x0: wallThick, x1: length - wallThick, y0: wallThick - half, y1: half - wallThick };
+  const outside: Box = { x0: -4, x1: length + 4, y0: -half - 4, y1: half + 4 };
+  const onJoists = 'joist.1' in site.members;
+  const joists = Object.keys(site.members).filter((id) => /^(joist|rafterTie)\./.test(id)).length;
+  const floor = site.ready.platform === undefined ? undefined : floorBox(scheme, onJoists);
+  const hole = onJoists && site.ready.openings === undefined ? holeBox(scheme) : undefined;
+  return (feet) => {
+    const all = (box: Box): boolean => feet.every(([x, y]) => within(box, [x, y]));
+    if (feet.every(([x, y]) => !within(outside, [x, y]))) return { kind: 'ground', z: groundLevel };
+    if (floor && all(floor)) {
+      if (hole && feet.some(([x, y]) => within(hole, [x, y]))) return undefined;
+      return { kind: 'floor', z: tieDepth + sheetThickness };
+    }
+    if (!all(inside)) return undefined;
+    if (joists >= scheme.stations.length - 1) return { kind: 'plank', z: tieDepth + plankThick };
+    return { kind: 'staging', z: stagingLow };
+  };
+};
+
+/** The opening that is left in the floor until it is covered, with a boot's room round it. */
+const holeBox = ({ length, half }: Scheme): Box => {
+  const reach = Math.min(half - 20, 60);
+  return { x0: length / 2 + 5, x1: length / 2 + 43, y0: reach - 29, y1: reach };
+};
