@@ -5,6 +5,7 @@ import './panels/look.css';
 import './panels/site.css';
 import './panels/picker.css';
 import './panels/tag.css';
+import './panels/views.css';
 import './panels/rooms.css';
 import './panels/screens.css';
 import './panels/recall.css';

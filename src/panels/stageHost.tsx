@@ -6,6 +6,7 @@ import type { StagePort } from '../present/stagePort';
 import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
 import { wordsOf, type Desk } from './desk';
 import { useSignal } from './useSignal';
+import { ZoomKeys } from './zoomKeys';
 import { choosePicked, type Working } from './working';
 
 /** Where a member is on the drawing, and how much of the work a box laid over the drawing would hide. */
@@ -80,6 +81,10 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       late = true;
     };
   }, [stage, attempt, view, corner, selected, joint, theme, lang]);
+  const moved = (): void => {
+    lose();
+    find();
+  };
   useEffect(() => keepFinding(host.current, { find, lose }), [stage, selected, next, view, corner]);
   return (
     <div class="stage">
@@ -89,6 +94,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
         aria-label={`${attempt.level.title[lang]}. ${wordsOf(desk).ui.site.corner[corner] ?? ''}`}
       />
       <CrowsFeet marks={marks} />
+      <ZoomKeys desk={desk} stage={stage} moved={moved} />
     </div>
   );
 };

@@ -30,6 +30,10 @@ export type StagePort = {
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
   /** How much of the work something laid over this box of the drawing would hide, CSS pixels; only to be compared. */
   readonly hides: (box: StageBox) => number;
+  /** Overview and sheet: scales about the middle, moves by CSS pixels, shows the whole again. */
+  readonly zoomBy: (factor: number) => void;
+  readonly panBy: (x: number, y: number) => void;
+  readonly resetZoom: () => void;
   readonly onPick: (pick: (id: string) => void) => void;
   readonly destroy: () => void;
 };

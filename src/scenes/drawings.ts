@@ -71,7 +71,7 @@ const steadyMoments = () => {
 
 const viewOf = ({ attempt, view, corner, selected, theme, lang, joint }: StageShow): StageView => {
   const station = placeOf(selected ?? '').station ?? 1;
-  const own = view === 'sheet' || view === 'reading' ? 'overview' : view;
+  const own = view === 'reading' ? 'overview' : view;
   // Nothing of a joint is as it was once the frame is down.
   const close = own === 'joint' && attempt.site.down === undefined;
   const looked = close ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
@@ -105,6 +105,9 @@ const stage: Drawings['stage'] = async (host) => {
     show: (show) => made.show(viewOf({ ...show, attempt: steady(show.attempt, show.view) })),
     placeOf: made.placeOf,
     hides: made.hides,
+    zoomBy: made.zoomBy,
+    panBy: made.panBy,
+    resetZoom: made.resetZoom,
     onPick: (pick) =>
       void made.onPick((id) => {
         if (id !== undefined) pick(id);

@@ -11,6 +11,8 @@ import { drawDeck, seam } from './ink/deck';
 import { palettes } from './ink/palette';
 import { inkOn, sheetOf, type Point } from './ink/pencil';
 import { drawSheet, drawSheetSelection, onSheet, sheetPoint, type Sheet } from './measured/sheet';
+import { drawChosenOnSheet } from './measured/sheetChosen';
+import { drawThirdAngle, type ThirdAngle } from './measured/thirdAngle';
 import { drawOverview, drawSelection, stagedOf, type Overview, type Staged } from './overview/drawOverview';
 import type { Area } from './overview/fit';
 import { hiddenBy } from './overview/hidden';
@@ -48,10 +50,14 @@ type Kept = {
     | undefined;
   overview: Overview | undefined;
   sheet: Sheet | undefined;
+  /** The sheet of three views, while it is what hangs. */
+  third: ThirdAngle | undefined;
   sheetAt: { readonly x: number; readonly y: number };
   view: StageView | undefined;
   layout: StageLayout | undefined;
   zoom: Zoom;
+  /** How the other views were left. */
+  zooms: Map<StageView['view'], Zoom>;
   drawn: Zoom;
   corner: string;
 };
@@ -72,6 +78,8 @@ export const createPainter = (size: () => Size, reducedMotion: boolean): Painter
     staged: undefined,
     overview: undefined,
     sheet: undefined,
+    third: undefined,
+    zooms: new Map(),
     sheetAt: { x: 0, y: 0 },
     view: undefined,
     layout: undefined,
@@ -116,6 +124,7 @@ const paint = (painting: Painting): void => {
   const { scene, view, kept, size } = painting;
   const layout = layoutOf({ ...size, insets: view.insets, view: view.view });
   kept.layout = layout;
+  keepZoom(kept, view.view);
   kept.view = view;
   paintDeck(painting, layout);
   const { width, height, ratio } = size;
@@ -140,6 +149,13 @@ const paint = (painting: Painting): void => {
   const chosen = [...key, view.selected];
   if (!same(chosen, kept.chosen)) paintChosen(scene, kept, ratio);
   kept.chosen = chosen;
+};
+
+/** Each view is found again as a hand left it. */
+const keepZoom = (kept: Kept, next: StageView['view']): void => {
+  if (!kept.view || kept.view.view === next) return;
+  kept.zooms.set(kept.view.view, kept.zoom);
+  kept.zoom = kept.zooms.get(next) ?? whole;
 };
 
 const scaled = ({ x, y, width, height }: Area, ratio: number): Area => ({
@@ -175,6 +191,7 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   giveBack([...(old ? [old.raster] : []), ...(kept.sheet?.hung ?? []).map(({ flat }) => flat.raster)]);
   kept.overview = undefined;
   kept.sheet = undefined;
+  kept.third = undefined;
   if (view.view === 'overview') {
     paintOverview(painting, layout);
     const turned = kept.corner !== '' && kept.corner !== view.corner && old !== undefined;
@@ -186,6 +203,7 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
     return;
   }
   scene.put('linked', undefined);
+  if (view.view === 'sheet') return paintThird(painting, layout.main);
   if (view.view === 'section' || view.view === 'side') {
     scene.put('main', undefined);
     paintSheet(painting, layout.main, [view.view]);
@@ -257,6 +275,24 @@ const paintSheet = (
   scene.put('linked', kept.sheet.canvas, kept.sheetAt);
 };
 
+const paintThird = ({ scene, view, kept, size }: Painting, main: Area): void => {
+  const { ratio } = size;
+  const { x, y, width, height } = scaled(main, ratio);
+  kept.third = drawThirdAngle({
+    shown: shownOf(view),
+    model: stagedFor(view, kept).model,
+    theme: view.theme,
+    words: view.words,
+    area: { x: 0, y: 0, width: Math.round(width), height: Math.round(height) },
+    ratio,
+    station: stationOf(view),
+    zoom: { scale: kept.zoom.scale, x: kept.zoom.x * ratio, y: kept.zoom.y * ratio },
+  });
+  kept.sheet = kept.third;
+  kept.sheetAt = { x, y };
+  scene.put('main', kept.third.canvas, kept.sheetAt);
+};
+
 /** The section stands before the chosen rafter, else before the last one placed. */
 const stationOf = ({ station, selected, pose }: StageView): number => {
   if (station !== undefined) return station;
@@ -267,12 +303,19 @@ const stationOf = ({ station, selected, pose }: StageView): number => {
 };
 
 const paintChosen = (scene: StageScene, kept: Kept, ratio: number): void => {
-  const { view, overview, sheet, layout } = kept;
+  const { view, overview, sheet, third, layout } = kept;
   const at = { x: (layout?.main.x ?? 0) * ratio, y: (layout?.main.y ?? 0) * ratio };
   const id = view?.selected;
   const chosen = id !== undefined && view ? { id, theme: view.theme, ratio } : undefined;
-  scene.put('chosen', chosen && overview ? drawSelection(overview, chosen) : undefined, at);
-  scene.put('linkedChosen', chosen && sheet ? drawSheetSelection(sheet, chosen) : undefined, kept.sheetAt);
+  const outlined = overview
+    ? chosen && drawSelection(overview, chosen)
+    : chosen && third && drawChosenOnSheet(third, chosen);
+  scene.put('chosen', outlined, at);
+  scene.put(
+    'linkedChosen',
+    chosen && sheet && !third ? drawSheetSelection(sheet, chosen) : undefined,
+    kept.sheetAt,
+  );
 };
 
 const pick = (kept: Kept, ratio: number, [x, y]: Point): string | undefined => {
@@ -310,7 +353,8 @@ const standsAt = (
     const [x, y] = onScreen(overview.camera, p);
     return { x: layout.main.x + x / ratio, y: layout.main.y + y / ratio };
   }
-  const seen = sheet && sheetPoint(sheet, view.view === 'side' ? 'side' : 'section', p);
+  const on = view.view === 'sheet' ? 'plan' : view.view === 'side' ? 'side' : 'section';
+  const seen = sheet && sheetPoint(sheet, on, p);
   return seen && { x: (seen[0] + kept.sheetAt.x) / ratio, y: (seen[1] + kept.sheetAt.y) / ratio };
 };
 

@@ -3,11 +3,13 @@ import { proof as enProof } from './en/proof';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
+import { views as enViews } from './en/views';
 import * as esRules from './es/rules';
 import { proof as esProof } from './es/proof';
 import { tasks as esTasks } from './es/tasks';
 import { trade as esTrade } from './es/trade';
 import { ui as esUi } from './es/ui';
+import { views as esViews } from './es/views';
 
 /** One language's whole catalogue. The compiler finds what the other one lacks. */
 export type Messages = {
@@ -16,6 +18,7 @@ export type Messages = {
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
   readonly proof: typeof enProof;
+  readonly views: typeof enViews;
   readonly rules: typeof enRules.rules;
   readonly dangers: typeof enRules.dangers;
   readonly refusals: typeof enRules.refusals;
@@ -31,6 +34,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     trade: enTrade,
     tasks: enTasks,
     proof: enProof,
+    views: enViews,
     rules: enRules.rules,
     dangers: enRules.dangers,
     refusals: enRules.refusals,
@@ -42,6 +46,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     trade: esTrade,
     tasks: esTasks,
     proof: esProof,
+    views: esViews,
     rules: esRules.rules,
     dangers: esRules.dangers,
     refusals: esRules.refusals,
