@@ -36,6 +36,9 @@ export type Desk = {
   readonly spot: Signal<string | undefined>;
   readonly view: Signal<StageView>;
   readonly corner: Signal<StageCorner>;
+  /** Whether the load path and the exaggerated strip are shown; off whenever a site is entered. */
+  readonly loads: Signal<boolean>;
+  readonly strip: Signal<boolean>;
   readonly seed: Signal<number>;
   /** Which five jobs to ask for before the talk; undefined when nothing is asked. */
   readonly recall: Signal<number | undefined>;
@@ -60,6 +63,8 @@ export const deskOf = ({ settings, heads, seed, ...given }: DeskParts): Desk => 
   spot: signal<string | undefined>(undefined),
   view: signal<StageView>('overview'),
   corner: signal<StageCorner>('street'),
+  loads: signal(false),
+  strip: signal(false),
   seed: signal(seed),
   recall: signal<number | undefined>(undefined),
 });
@@ -127,6 +132,8 @@ export const enter = async (desk: Desk, session: Session): Promise<void> => {
   desk.tool.value = 'crew';
   desk.spot.value = undefined;
   desk.view.value = 'overview';
+  desk.loads.value = false;
+  desk.strip.value = false;
   desk.screen.value = session.attempt.value.site.handedOver ? 'debrief' : 'site';
   desk.heads.value = await desk.store.runs().catch(() => desk.heads.value);
 };

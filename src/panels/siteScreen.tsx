@@ -8,6 +8,7 @@ import type { Session } from '../session/session';
 import { CaptionBar } from './captionBar';
 import { CrewPanel } from './crewPanel';
 import { wordsOf, type Desk } from './desk';
+import { LoadList } from './loadList';
 import { canBeTagged, MemberTag } from './memberTag';
 import { StageHost, type Found } from './stageHost';
 import { TopBar } from './topBar';
@@ -108,6 +109,7 @@ const Sheet = ({ desk, session, working, at, tag, onAct, undo }: SheetProps) => 
           onAct={onAct}
         />
       )}
+      <LoadList desk={desk} attempt={attempt} working={working} />
       <CrewPanel desk={desk} attempt={attempt} />
     </aside>
   );

@@ -3,8 +3,10 @@ import type { RefObject } from 'preact';
 import type { Attempt } from '../core/site/attempt';
 import { nextMembers } from '../present/nextMembers';
 import type { StagePort } from '../present/stagePort';
+import { offersTeaching } from '../present/teaching';
 import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
 import { wordsOf, type Desk } from './desk';
+import { Teaching } from './teaching';
 import { useSignal } from './useSignal';
 import { ZoomKeys } from './zoomKeys';
 import { choosePicked, type Working } from './working';
@@ -51,6 +53,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
   const { theme, lang } = useSignal(desk.settings);
   const view = useSignal(desk.view);
   const corner = useSignal(desk.corner);
+  const loads = useSignal(desk.loads) && offersTeaching(attempt.mode);
   const selected = working.spot?.member;
   const joint = working.spot?.id;
   const next = useMemo(() => nextMembers(attempt), [attempt]);
@@ -74,13 +77,14 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       selected,
       theme,
       lang,
+      loads,
       ...(joint?.includes(':') ? { joint } : {}),
     });
     void shown?.then(() => late || find());
     return () => {
       late = true;
     };
-  }, [stage, attempt, view, corner, selected, joint, theme, lang]);
+  }, [stage, attempt, view, corner, selected, joint, theme, lang, loads]);
   const moved = (): void => {
     lose();
     find();
@@ -94,6 +98,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
         aria-label={`${attempt.level.title[lang]}. ${wordsOf(desk).ui.site.corner[corner] ?? ''}`}
       />
       <CrowsFeet marks={marks} />
+      <Teaching desk={desk} shown={attempt.site.down === undefined && view === 'overview'} />
       <ZoomKeys desk={desk} stage={stage} moved={moved} />
     </div>
   );

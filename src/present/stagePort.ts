@@ -13,6 +13,8 @@ export type StageShow = {
   readonly theme: 'day' | 'night';
   readonly lang: 'en' | 'es';
   readonly joint?: string;
+  /** Shows how loads get down through the chosen pair, on the overview. */
+  readonly loads?: boolean;
 };
 
 /** A part of the stage, CSS pixels from its upper left corner. */

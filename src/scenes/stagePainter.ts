@@ -13,6 +13,7 @@ import { inkOn, sheetOf, type Point } from './ink/pencil';
 import { drawSheet, drawSheetSelection, onSheet, sheetPoint, type Sheet } from './measured/sheet';
 import { drawChosenOnSheet } from './measured/sheetChosen';
 import { drawThirdAngle, type ThirdAngle } from './measured/thirdAngle';
+import { loadsOver } from './overview/drawLoads';
 import { drawOverview, drawSelection, stagedOf, type Overview, type Staged } from './overview/drawOverview';
 import type { Area } from './overview/fit';
 import { hiddenBy } from './overview/hidden';
@@ -146,7 +147,7 @@ const paint = (painting: Painting): void => {
   const key = [...common, view.corner, kept.zoom, view.joint, view.reading, stationOf(view), view.from];
   if (!same(key, kept.key)) paintMain(painting, layout);
   kept.key = key;
-  const chosen = [...key, view.selected];
+  const chosen = [...key, view.selected, view.loads];
   if (!same(chosen, kept.chosen)) paintChosen(scene, kept, ratio);
   kept.chosen = chosen;
 };
@@ -310,7 +311,9 @@ const paintChosen = (scene: StageScene, kept: Kept, ratio: number): void => {
   const outlined = overview
     ? chosen && drawSelection(overview, chosen)
     : chosen && third && drawChosenOnSheet(third, chosen);
-  scene.put('chosen', outlined, at);
+  const loads = overview && view?.loads;
+  const laid = loads ? loadsOver(overview, outlined, { loads, theme: view.theme, ratio }) : outlined;
+  scene.put('chosen', laid, at);
   scene.put(
     'linkedChosen',
     chosen && sheet && !third ? drawSheetSelection(sheet, chosen) : undefined,

@@ -5,6 +5,7 @@ import type { SiteState } from '../core/site/state';
 import type { Corner } from './ink/camera';
 import type { Theme } from './ink/palette';
 import type { ReadingPicture } from './instruments/readingPicture';
+import type { LoadDrawing } from './overview/drawLoads';
 import type { DrawingWords } from './overview/words';
 import type { Insets, ViewName } from './stageLayout';
 
@@ -23,6 +24,8 @@ export type StageView = {
   readonly joint?: string;
   /** For view 'reading'. */
   readonly reading?: ReadingPicture;
+  /** How loads get down, over the overview. */
+  readonly loads?: LoadDrawing;
   readonly insets: Insets;
   /** Station the section stands before; else the selected rafter's, else the last one placed. */
   readonly station?: number;

@@ -12,4 +12,21 @@ export const views = {
     up: 'Look higher',
     down: 'Look lower',
   },
+  loads: {
+    show: 'Load path',
+    says: 'From the lumber’s own weight as it stands now, in pounds. No snow, wind or people.',
+    none: 'Nothing is fastened yet, so nothing carries.',
+    arrows: 'Arrows point the way a part presses or pulls. The wider, the more.',
+    kind: { push: 'push', pull: 'pull', down: 'down', out: 'out' },
+    key: (pounds: number): string => `so wide: ${pounds} lb`,
+    rafter: (name: string, top: string, foot: string): string =>
+      `${name}: pushes ${top} at the ridge, ${foot} at the wall.`,
+    heel: (down: string, out: string): string => `On the wall: ${down} down, ${out} out.`,
+    pulls: (name: string, pounds: string): string => `${name}: pulls ${pounds}.`,
+    pushes: (name: string, pounds: string): string => `${name}: pushes ${pounds}.`,
+    carries: (name: string, pounds: string): string => `${name}: carries ${pounds}.`,
+    held: (pounds: string): string => `Held up by hands or the sling: ${pounds}.`,
+    whole: (all: string, walls: string): string =>
+      `The whole frame weighs ${all}. The walls carry ${walls} of it.`,
+  },
 };
