@@ -11,6 +11,7 @@ export const Teaching = ({ desk, shown }: { readonly desk: Desk; readonly shown:
   return (
     <div class="teaching">
       <Toggle name={words.loads.show} on={desk.loads} id="loads" />
+      <Toggle name={words.strip.show} on={desk.strip} id="strip" />
     </div>
   );
 };

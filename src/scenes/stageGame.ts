@@ -60,6 +60,9 @@ const ready = (game: Game, scene: StageScene): StageGame => {
     resize: (width, height, ratio) => {
       game.scale.setZoom(1 / ratio);
       game.scale.resize(Math.round(width * ratio), Math.round(height * ratio));
+      // The engine leaves the size before this one on the element where a pixel is a pixel.
+      game.canvas.style.width = `${width}px`;
+      game.canvas.style.height = `${height}px`;
       wake();
     },
     destroy: () => {

@@ -6,6 +6,7 @@ import { pose } from '../../src/core/site/posed';
 import { schemeOf } from '../../src/present/model/scheme';
 import { sheetLay, standsOn } from '../../src/scenes/measured/sheetLay';
 import { launchBrowser, openPage } from './support/browser';
+import { misfitsOn } from './support/fits';
 import { restingPicture } from './support/resting';
 import { linkTo } from './screens';
 import { levelOf } from '../site/levels';
@@ -99,5 +100,32 @@ describe('the sheet of plan, section and side', () => {
     expect(runsOf(await columnOf(page, await restingPicture(page), gap), 25)).toEqual(ruled);
     await close();
     expect(errors).toEqual([]);
+  });
+
+  it('load path and strip begin closed, are told in words once opened, fit, and are not offered in a check-off', async () => {
+    for (const mode of ['own', 'check-off']) {
+      const link = linkTo('en', 'day').replace('mode=own', `mode=${mode}`);
+      const { page, errors, close } = await openPage(browser, inject('base') + link);
+      await page.evaluate((some) => some.forEach((one) => window.__tt.do(one)), acts.slice(0, upTo));
+      const buttons = page.locator('.teaching button');
+      expect(await buttons.count()).toBe(mode === 'own' ? 2 : 0);
+      if (mode === 'own') {
+        expect(await page.locator('.loads, .enlarged').count()).toBe(0);
+        for (const name of ['Load path', 'Enlarged']) await page.getByRole('button', { name }).click();
+        expect(await page.locator('.loads').textContent()).toMatch(/Rafter \d+, street side: pushes \d+ lb/);
+        expect(await page.locator('.enlarged').textContent()).toMatch(/×\d+, not to scale/);
+        await restingPicture(page);
+        expect(await misfitsOn(page)).toEqual([]);
+        // What is drawn is as large as the room it has.
+        const [drawn, room] = await page.evaluate(() =>
+          ['.stage canvas', '.stage'].map(
+            (one) => document.querySelector(one)?.getBoundingClientRect().height,
+          ),
+        );
+        expect(drawn).toBe(room);
+      }
+      await close();
+      expect(errors).toEqual([]);
+    }
   });
 });

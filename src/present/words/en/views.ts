@@ -29,4 +29,24 @@ export const views = {
     whole: (all: string, walls: string): string =>
       `The whole frame weighs ${all}. The walls carry ${walls} of it.`,
   },
+  strip: {
+    show: 'Enlarged',
+    title: (times: number): string => `×${times}, not to scale`,
+    none: 'No ridge is up yet.',
+    intended: 'Dashed: as intended. Nothing is placed by this strip.',
+    kind: {
+      height: 'Ridge height',
+      straight: 'Ridge from above',
+      'gap.street': 'String, street side',
+      'gap.yard': 'String, yard side',
+    },
+    way: {
+      height: { plus: 'high', minus: 'low' },
+      straight: { plus: 'to the yard', minus: 'to the street' },
+      'gap.street': { plus: 'near the string', minus: 'off the string' },
+      'gap.yard': { plus: 'near the string', minus: 'off the string' },
+    },
+    on: (name: string): string => `${name}: on its line.`,
+    off: (name: string, far: string, station: number): string => `${name}: most at ${station}, ${far}.`,
+  },
 };

@@ -29,4 +29,24 @@ export const views: typeof en = {
     held: (pounds) => `Lo que cargan las manos o la eslinga: ${pounds}.`,
     whole: (all, walls) => `Toda la armazón pesa ${all}. Los muros cargan ${walls}.`,
   },
+  strip: {
+    show: 'Ampliado',
+    title: (times) => `×${times}, fuera de escala`,
+    none: 'La cumbrera no está arriba aún.',
+    intended: 'A rayas: lo que se busca. Nada se coloca por esta tira.',
+    kind: {
+      height: 'Alto de cumbrera',
+      straight: 'Cumbrera desde arriba',
+      'gap.street': 'Hilo, lado calle',
+      'gap.yard': 'Hilo, lado patio',
+    },
+    way: {
+      height: { plus: 'de más', minus: 'de menos' },
+      straight: { plus: 'hacia el patio', minus: 'hacia la calle' },
+      'gap.street': { plus: 'cerca del hilo', minus: 'lejos del hilo' },
+      'gap.yard': { plus: 'cerca del hilo', minus: 'lejos del hilo' },
+    },
+    on: (name) => `${name}: en su línea.`,
+    off: (name, far, station) => `${name}: lo más, en ${station}: ${far}.`,
+  },
 };
