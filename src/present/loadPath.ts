@@ -146,14 +146,18 @@ export const labeled = (
 export const loadLines = (words: Messages, attempt: Attempt, { pairs }: LoadPath): readonly string[] => {
   const { loads: said } = words.views;
   const lb = (pounds: number): string => `${roundPounds(Math.abs(pounds))} lb`;
+  const pressed = (along: number): string => `${said.kind[alongOf(along)]} ${lb(along)}`;
   const lines = pairs.flatMap(({ rafters, ties }) => [
     ...sides.flatMap((side) => {
       const one = rafters[side];
       if (!one) return [];
       const { id, atTop, atHeel, down, out } = one;
       return [
-        said.rafter(memberName(words, id), lb(atTop.along), lb(atHeel.along)),
-        said.heel(lb(down), lb(out)),
+        said.rafter(memberName(words, id), pressed(atTop.along), pressed(atHeel.along)),
+        said.heel(
+          `${lb(down)} ${said.way[down < 0 ? 'up' : 'down']}`,
+          `${lb(out)} ${said.way[out < 0 ? 'in' : 'out']}`,
+        ),
       ];
     }),
     ...ties.map(({ member, pull }) =>

@@ -112,7 +112,9 @@ describe('the sheet of plan, section and side', () => {
       if (mode === 'own') {
         expect(await page.locator('.loads, .enlarged').count()).toBe(0);
         for (const name of ['Load path', 'Enlarged']) await page.getByRole('button', { name }).click();
-        expect(await page.locator('.loads').textContent()).toMatch(/Rafter \d+, street side: pushes \d+ lb/);
+        expect(await page.locator('.loads').textContent()).toMatch(
+          /Rafter \d+, street side: (push|pull) \d+ lb/,
+        );
         expect(await page.locator('.enlarged').textContent()).toMatch(/×\d+, not to scale/);
         await restingPicture(page);
         expect(await misfitsOn(page)).toEqual([]);

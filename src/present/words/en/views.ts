@@ -18,10 +18,11 @@ export const views = {
     none: 'Nothing is fastened yet, so nothing carries.',
     arrows: 'Arrows point the way a part presses or pulls. The wider, the more.',
     kind: { push: 'push', pull: 'pull', down: 'down', out: 'out' },
+    way: { down: 'down', up: 'up', out: 'out', in: 'in' },
     key: (pounds: number): string => `so wide: ${pounds} lb`,
     rafter: (name: string, top: string, foot: string): string =>
-      `${name}: pushes ${top} at the ridge, ${foot} at the wall.`,
-    heel: (down: string, out: string): string => `On the wall: ${down} down, ${out} out.`,
+      `${name}: ${top} at the ridge, ${foot} at the wall.`,
+    heel: (down: string, out: string): string => `On the wall: ${down}, ${out}.`,
     pulls: (name: string, pounds: string): string => `${name}: pulls ${pounds}.`,
     pushes: (name: string, pounds: string): string => `${name}: pushes ${pounds}.`,
     carries: (name: string, pounds: string): string => `${name}: carries ${pounds}.`,
