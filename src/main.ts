@@ -6,6 +6,7 @@ import './panels/site.css';
 import './panels/spoken.css';
 import './panels/picker.css';
 import './panels/tag.css';
+import './panels/views.css';
 import './panels/rooms.css';
 import './panels/screens.css';
 import './panels/debrief.css';

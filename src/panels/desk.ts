@@ -48,6 +48,9 @@ export type Desk = {
   readonly at: Signal<At | undefined>;
   readonly view: Signal<StageView>;
   readonly corner: Signal<StageCorner>;
+  /** Whether the load path and the exaggerated strip are shown; off whenever a site is entered. */
+  readonly loads: Signal<boolean>;
+  readonly strip: Signal<boolean>;
   readonly seed: Signal<number>;
   /** Which five jobs to ask for before the talk; undefined when nothing is asked. */
   readonly recall: Signal<number | undefined>;
@@ -81,6 +84,8 @@ export const deskOf = ({ settings, heads, seed, ...given }: DeskParts): Desk => 
   at: signal<At | undefined>(undefined),
   view: signal<StageView>('overview'),
   corner: signal<StageCorner>('street'),
+  loads: signal(false),
+  strip: signal(false),
   seed: signal(seed),
   recall: signal<number | undefined>(undefined),
 });
@@ -149,6 +154,8 @@ export const enter = async (desk: Desk, session: Session): Promise<void> => {
   desk.tool.value = 'crew';
   desk.spot.value = undefined;
   desk.view.value = 'overview';
+  desk.loads.value = false;
+  desk.strip.value = false;
   desk.screen.value = session.attempt.value.site.handedOver ? 'debrief' : 'site';
   if (!isOver(session.attempt.value.site)) keepDebrief(desk, undefined);
   desk.heads.value = await desk.store.runs().catch(() => desk.heads.value);

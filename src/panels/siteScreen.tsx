@@ -15,6 +15,8 @@ import type { Session } from '../session/session';
 import { CaptionBar } from './captionBar';
 import { CrewPanel } from './crewPanel';
 import { wordsOf, type Desk } from './desk';
+import { Exaggerated } from './exaggerated';
+import { LoadList } from './loadList';
 import { canBeTagged, MemberTag } from './memberTag';
 import { KeyHelp } from './keyHelp';
 import { RoofWords } from './roofWords';
@@ -75,15 +77,19 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
         <RoofWords desk={desk} attempt={attempt} />
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
         <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
+        {!small(room) && <Exaggerated desk={desk} attempt={attempt} />}
         <Unkept desk={desk} session={session} />
         <CaptionBar words={words} caption={said} turn={last?.turn ?? 0} />
       </main>
-      <Sheet desk={desk} session={session} working={working} at={at} tag={room.tag} onAct={act} undo={undo} />
+      <Sheet desk={desk} session={session} working={working} at={at} room={room} onAct={act} undo={undo} />
       {!watching && <ToolRail desk={desk} onDrop={drop} />}
       <KeyHelp desk={desk} />
     </div>
   );
 };
+
+/** Too low for a strip under the drawing: it hangs on the sheet. */
+const small = ({ width, low, tag }: Room): boolean => width === 'narrow' || low || !tag;
 
 const roomClass = (hand: string, { width, low, broad }: Room, watching: boolean): string =>
   ['site', hand, width, low && 'low', broad && 'broad', watching && 'watching'].filter(Boolean).join(' ');
@@ -93,17 +99,18 @@ type SheetProps = {
   readonly session: Session;
   readonly working: Working;
   readonly at: Found | undefined;
-  /** Whether the drawing has room for a tag. */
-  readonly tag: boolean;
+  readonly room: Room;
   readonly onAct: (action: Action) => void;
   readonly undo: () => void;
 };
 
 /** The work in hand, on the sheet or on a tag at its member, and the crew list. */
-const Sheet = ({ desk, session, working, at, tag, onAct, undo }: SheetProps) => {
+const Sheet = ({ desk, session, working, at, room, onAct, undo }: SheetProps) => {
   const attempt = useSignal(session.attempt);
   const view = useSignal(desk.view);
-  const tagged = tag && view === 'overview' && canBeTagged(working.spot);
+  const strip = useSignal(desk.strip);
+  // A strip under the drawing takes up a tag's room.
+  const tagged = room.tag && !strip && view === 'overview' && canBeTagged(working.spot);
   return (
     <aside class="sheet">
       {attempt.mode === 'watch' && !isOver(attempt.site) ? (
@@ -128,6 +135,8 @@ const Sheet = ({ desk, session, working, at, tag, onAct, undo }: SheetProps) => 
           onAct={onAct}
         />
       )}
+      {small(room) && <Exaggerated desk={desk} attempt={attempt} />}
+      <LoadList desk={desk} attempt={attempt} working={working} />
       <CrewPanel desk={desk} attempt={attempt} />
     </aside>
   );

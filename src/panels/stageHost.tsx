@@ -3,11 +3,14 @@ import type { RefObject } from 'preact';
 import type { Attempt } from '../core/site/attempt';
 import { nextMembers } from '../present/nextMembers';
 import type { StagePort } from '../present/stagePort';
+import { offersTeaching } from '../present/teaching';
 import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
 import { wordsOf, type Aim, type Desk } from './desk';
 import { isStill } from './settle';
 import { FocusMark, useStageKeys } from './stageKeys';
+import { Teaching } from './teaching';
 import { useSignal } from './useSignal';
+import { ZoomKeys } from './zoomKeys';
 import { choosePicked, type Working } from './working';
 
 /** Where a member is on the drawing, and how much of the work a box laid over the drawing would hide. */
@@ -69,6 +72,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
   const { theme, lang, motion } = useSignal(desk.settings);
   const view = useSignal(desk.view);
   const corner = useSignal(desk.corner);
+  const loads = useSignal(desk.loads) && offersTeaching(attempt.mode);
   const selected = working.spot?.member;
   const joint = working.spot?.id;
   const next = useMemo(() => nextMembers(attempt), [attempt]);
@@ -94,13 +98,18 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       theme,
       lang,
       still: isStill(motion),
+      loads,
       ...(joint?.includes(':') ? { joint } : {}),
     });
     void shown?.then(() => late || find());
     return () => {
       late = true;
     };
-  }, [stage, attempt, view, corner, selected, joint, theme, lang, motion]);
+  }, [stage, attempt, view, corner, selected, joint, theme, lang, motion, loads]);
+  const moved = (): void => {
+    lose();
+    find();
+  };
   useEffect(() => keepFinding(host.current, { find, lose }), [stage, selected, next, view, corner]);
   return (
     <div class="stage">
@@ -111,6 +120,8 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       />
       <CrowsFeet marks={marks} />
       <FocusMark desk={desk} attempt={attempt} stage={stage} note={keys.note} drawn={marks} />
+      <Teaching desk={desk} shown={attempt.site.down === undefined && view === 'overview'} />
+      <ZoomKeys desk={desk} stage={stage} moved={moved} />
     </div>
   );
 };

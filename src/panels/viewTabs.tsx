@@ -3,7 +3,7 @@ import { wordsOf, type Desk } from './desk';
 import { useSignal } from './useSignal';
 
 const corners: readonly StageCorner[] = ['street', 'B', 'yard', 'A'];
-const views: readonly StageView[] = ['overview', 'section', 'side', 'joint'];
+const views: readonly StageView[] = ['overview', 'sheet', 'section', 'side', 'joint'];
 
 /** The views by name, and a walk round the building. No joint is as it was once the frame is down. */
 export const ViewTabs = ({ desk, down }: { readonly desk: Desk; readonly down: boolean }) => {
@@ -18,6 +18,7 @@ export const ViewTabs = ({ desk, down }: { readonly desk: Desk; readonly down: b
   };
   const names: Readonly<Partial<Record<StageView, string>>> = {
     overview: words.ui.site.overview,
+    sheet: words.views.sheet,
     section: words.ui.site.section,
     side: words.ui.site.side,
     joint: words.ui.site.joint,
@@ -39,15 +40,17 @@ export const ViewTabs = ({ desk, down }: { readonly desk: Desk; readonly down: b
           </button>
         ))}
       </div>
-      <button
-        type="button"
-        class="btn small turn"
-        onClick={turn}
-        aria-label={`${words.ui.site.turn}: ${words.ui.site.corner[corner]}`}
-      >
-        <span>{words.ui.site.corner[corner]}</span>
-        <TurnMark />
-      </button>
+      {view !== 'sheet' && (
+        <button
+          type="button"
+          class="btn small turn"
+          onClick={turn}
+          aria-label={`${words.ui.site.turn}: ${words.ui.site.corner[corner]}`}
+        >
+          <span>{words.ui.site.corner[corner]}</span>
+          <TurnMark />
+        </button>
+      )}
     </div>
   );
 };

@@ -16,6 +16,7 @@ export const drawingWordsOf = (
     plate: axes.plate,
     section: view.section(station),
     side: view.side,
+    plan: words.views.plan,
     tack: drawing.tack,
     nail: drawing.nail,
     eachTick: drawing.eachTick,

@@ -15,6 +15,8 @@ export type StageShow = {
   readonly joint?: string;
   /** Nothing moves: what happens is shown as it ended. */
   readonly still: boolean;
+  /** Shows how loads get down through the chosen pair, on the overview. */
+  readonly loads?: boolean;
 };
 
 /** A part of the stage, CSS pixels from its upper left corner. */
@@ -34,6 +36,10 @@ export type StagePort = {
   readonly hides: (box: StageBox) => number;
   /** The member or open place drawn there, CSS pixels from the drawing's upper left corner. */
   readonly pickAt: (x: number, y: number) => string | undefined;
+  /** Overview and sheet: scales about the middle, moves by CSS pixels, shows the whole again. */
+  readonly zoomBy: (factor: number) => void;
+  readonly panBy: (x: number, y: number) => void;
+  readonly resetZoom: () => void;
   readonly onPick: (pick: (id: string) => void) => void;
   readonly destroy: () => void;
 };

@@ -2,6 +2,7 @@ import { roofOf } from '../core/level/layout';
 import { placeOf } from '../core/site/ids';
 import { pose } from '../core/site/posed';
 import type { Attempt } from '../core/site/attempt';
+import { keyPounds, labeled, loadPathOf } from '../present/loadPath';
 import { drawingWordsOf } from '../present/drawingWords';
 import { lastActOf, sameWork } from '../present/lastAct';
 import type { Drawings, StageShow } from '../present/stagePort';
@@ -59,7 +60,7 @@ const drawn = [
 /** Keeps the last moment as long as nothing that is drawn has changed and nobody went to other work. */
 const steadyMoments = () => {
   let last: Attempt | undefined;
-  return (attempt: Attempt, view: StageShow['view']): Attempt => {
+  return ({ attempt, view, loads }: StageShow): Attempt => {
     const before = last;
     const same =
       before !== undefined &&
@@ -67,7 +68,7 @@ const steadyMoments = () => {
       before.seed === attempt.seed &&
       drawn.every((key) => before.site[key] === attempt.site[key]) &&
       (view !== 'overview' || sameWork(lastActOf(before), lastActOf(attempt))) &&
-      (view !== 'joint' || before.site.joints === attempt.site.joints);
+      ((view !== 'joint' && !loads) || before.site.joints === attempt.site.joints);
     last = same ? before : attempt;
     return last;
   };
@@ -79,9 +80,10 @@ const actOf = ({ steps }: Attempt): Pick<StageView, 'act'> => {
   return last ? { act: { step: steps.length, action: last.action, outcome: last.outcome } } : {};
 };
 
-const viewOf = ({ attempt, view, corner, selected, theme, lang, joint, still }: StageShow): StageView => {
+const viewOf = (show: StageShow): StageView => {
+  const { attempt, view, corner, selected, theme, lang, joint, still } = show;
   const station = placeOf(selected ?? '').station ?? 1;
-  const own = view === 'sheet' || view === 'reading' ? 'overview' : view;
+  const own = view === 'reading' ? 'overview' : view;
   // Nothing of a joint is as it was once the frame is down.
   const close = own === 'joint' && attempt.site.down === undefined;
   const looked = close ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
@@ -97,9 +99,33 @@ const viewOf = ({ attempt, view, corner, selected, theme, lang, joint, still }: 
     insets,
     station,
     from: 'street',
+    ...loadsFor(show),
     ...(looked === undefined ? {} : { joint: looked }),
   };
 };
+
+/** The load path, the same object for the same moment. */
+const loadsFor = ({ attempt, selected, lang, loads }: StageShow): Pick<StageView, 'loads'> => {
+  if (!loads) return {};
+  const station = placeOf(selected ?? '').station;
+  const key = `${lang} ${station ?? ''}`;
+  const known = loadsKept.get(attempt.site);
+  if (known?.key === key) return known.drawing;
+  const path = loadPathOf(attempt, selected);
+  const words = catalogues[lang];
+  const pounds = keyPounds(Math.max(...(path?.arrows ?? []).map((arrow) => arrow.pounds)));
+  const drawing = path
+    ? {
+        loads: {
+          arrows: labeled(words, path.arrows),
+          key: { pounds, label: words.views.loads.key(pounds) },
+        },
+      }
+    : {};
+  loadsKept.set(attempt.site, { key, drawing });
+  return drawing;
+};
+const loadsKept = new WeakMap<object, { readonly key: string; readonly drawing: Pick<StageView, 'loads'> }>();
 
 /** The joint a close-up falls back to: the selected rafter's plumb cut, else the first rafter's that stands. */
 const anyJoint = ({ site }: Attempt, selected: string | undefined): string | undefined => {
@@ -112,11 +138,13 @@ const stage: Drawings['stage'] = async (host) => {
   const made = createStage(host);
   const steady = steadyMoments();
   return {
-    show: (show) =>
-      made.show({ ...viewOf({ ...show, attempt: steady(show.attempt, show.view) }), ...actOf(show.attempt) }),
+    show: (show) => made.show({ ...viewOf({ ...show, attempt: steady(show) }), ...actOf(show.attempt) }),
     placeOf: made.placeOf,
     pickAt: made.pickAt,
     hides: made.hides,
+    zoomBy: made.zoomBy,
+    panBy: made.panBy,
+    resetZoom: made.resetZoom,
     onPick: (pick) =>
       void made.onPick((id) => {
         if (id !== undefined) pick(id);

@@ -3,6 +3,7 @@ import type { Area } from './overview/fit';
 import { startGame, type StageGame } from './stageGame';
 import { createHands } from './stageHands';
 import { createPainter, type Painter } from './stagePainter';
+import { movable } from './stageLayout';
 import type { StageView } from './stageView';
 
 export type StageOptions = {
@@ -25,6 +26,8 @@ export type Stage = {
   /** Back to the whole roof after zooming. */
   readonly resetZoom: () => void;
   readonly zoomBy: (factor: number) => void;
+  /** Moves the picture, CSS pixels. */
+  readonly panBy: (x: number, y: number) => void;
   /** To be called when the host changed size; also watched for by itself. */
   readonly resize: () => void;
   readonly usesCanvas: () => boolean;
@@ -72,7 +75,7 @@ const handsOn = (host: HTMLElement, now: Now): { readonly destroy: () => void } 
       for (const call of now.listeners) call(id);
     },
     move: (by) => {
-      if (!now.running || now.last?.view !== 'overview') return;
+      if (!now.running || !movable(now.last?.view)) return;
       now.painter.nudge(now.running.scene, by);
       now.running.wake();
     },
@@ -140,6 +143,10 @@ export const createStage = (host: HTMLElement, options: StageOptions = {}): Stag
     },
     zoomBy: (factor) => {
       painter.zoomBy(factor);
+      again(now);
+    },
+    panBy: (x, y) => {
+      if (now.running) painter.nudge(now.running.scene, { x, y, scale: 1, about: [0, 0] });
       again(now);
     },
     resize: () => {

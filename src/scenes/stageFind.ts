@@ -48,7 +48,8 @@ export const standsAt = (
     const [x, y] = onScreen(overview.camera, p);
     return { x: layout.main.x + x / ratio, y: layout.main.y + y / ratio };
   }
-  const seen = sheet && sheetPoint(sheet, view.view === 'side' ? 'side' : 'section', p);
+  const on = view.view === 'sheet' ? 'plan' : view.view === 'side' ? 'side' : 'section';
+  const seen = sheet && sheetPoint(sheet, on, p);
   return seen && { x: (seen[0] + kept.sheetAt.x) / ratio, y: (seen[1] + kept.sheetAt.y) / ratio };
 };
 

@@ -4,6 +4,7 @@ import type { Raster } from './ink/raster';
 import type { JointSeen } from './motion/jointShow';
 import type { OnStage } from './motion/showAct';
 import type { Sheet } from './measured/sheet';
+import type { ThirdAngle } from './measured/thirdAngle';
 import type { Overview, Staged } from './overview/drawOverview';
 import type { Area } from './overview/fit';
 import type { StageLayout } from './stageLayout';
@@ -35,10 +36,14 @@ export type Kept = {
     | undefined;
   overview: Overview | undefined;
   sheet: Sheet | undefined;
+  /** The sheet of three views, while it is what hangs. */
+  third: ThirdAngle | undefined;
   sheetAt: { readonly x: number; readonly y: number };
   view: StageView | undefined;
   layout: StageLayout | undefined;
   zoom: Zoom;
+  /** How the other views were left. */
+  zooms: Map<StageView['view'], Zoom>;
   drawn: Zoom;
   corner: string;
   /** The moment on the overview, for what happens next to be shown. */

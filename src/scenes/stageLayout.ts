@@ -1,6 +1,9 @@
 import type { Area } from './overview/fit';
 
-export type ViewName = 'overview' | 'section' | 'side' | 'joint' | 'reading';
+export type ViewName = 'overview' | 'sheet' | 'section' | 'side' | 'joint' | 'reading';
+
+/** Views that a hand may move and scale. */
+export const movable = (view: ViewName | undefined): boolean => view === 'overview' || view === 'sheet';
 
 /** CSS pixels at each edge that lie under something else: rail, sheet, caption, header. */
 export type Insets = {

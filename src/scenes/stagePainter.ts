@@ -6,6 +6,9 @@ import { drawDeck, seam } from './ink/deck';
 import { palettes } from './ink/palette';
 import { inkOn, sheetOf } from './ink/pencil';
 import { drawSheet, drawSheetSelection } from './measured/sheet';
+import { drawChosenOnSheet } from './measured/sheetChosen';
+import { drawThirdAngle } from './measured/thirdAngle';
+import { loadsOver } from './overview/drawLoads';
 import {
   drawOverview,
   drawSelection,
@@ -48,6 +51,8 @@ export const createPainter = (size: () => Size): Painter => {
     staged: undefined,
     overview: undefined,
     sheet: undefined,
+    third: undefined,
+    zooms: new Map(),
     sheetAt: { x: 0, y: 0 },
     view: undefined,
     layout: undefined,
@@ -98,6 +103,7 @@ const paint = (painting: Painting): void => {
   const { scene, view, kept, size } = painting;
   const layout = layoutOf({ ...size, insets: view.insets, view: view.view });
   kept.layout = layout;
+  keepZoom(kept, view.view);
   kept.view = view;
   paintDeck(painting, layout);
   const { width, height, ratio } = size;
@@ -128,7 +134,7 @@ const paint = (painting: Painting): void => {
   }
   if (news) paintMain(painting, layout);
   kept.key = key;
-  const chosen = [...key, view.selected];
+  const chosen = [...key, view.selected, view.loads];
   if (!same(chosen, kept.chosen)) paintChosen(scene, kept, ratio);
   kept.chosen = chosen;
   if (!news && !acted) return;
@@ -169,6 +175,13 @@ const paintAct = ({ scene, view, kept, size }: Painting, lie: readonly unknown[]
   showAct({ scene, before, after, at, theme: view.theme, ratio, plate });
 };
 
+/** Each view is found again as a hand left it. */
+const keepZoom = (kept: Kept, next: StageView['view']): void => {
+  if (!kept.view || kept.view.view === next) return;
+  kept.zooms.set(kept.view.view, kept.zoom);
+  kept.zoom = kept.zooms.get(next) ?? whole;
+};
+
 const paintDeck = ({ scene, view, kept, size }: Painting, { linked, main }: StageLayout): void => {
   const { width, height, ratio } = size;
   const key = [view.theme, width, height, ratio, linked?.y, main.x, main.width].join(' ');
@@ -197,6 +210,7 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   kept.overview = undefined;
   kept.sheet = undefined;
   kept.joint = undefined;
+  kept.third = undefined;
   if (view.view === 'overview') {
     paintOverview(painting, layout);
     const turned = kept.corner !== '' && kept.corner !== view.corner && old !== undefined;
@@ -208,6 +222,7 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
     return;
   }
   scene.put('linked', undefined);
+  if (view.view === 'sheet') return paintThird(painting, layout.main);
   if (view.view === 'section' || view.view === 'side') {
     scene.put('main', undefined);
     paintSheet(painting, layout.main, [view.view]);
@@ -289,6 +304,24 @@ const paintSheet = (
   scene.put('linked', kept.sheet.canvas, kept.sheetAt);
 };
 
+const paintThird = ({ scene, view, kept, size }: Painting, main: Area): void => {
+  const { ratio } = size;
+  const { x, y, width, height } = scaled(main, ratio);
+  kept.third = drawThirdAngle({
+    shown: shownOf(view),
+    model: stagedFor(view, kept).model,
+    theme: view.theme,
+    words: view.words,
+    area: { x: 0, y: 0, width: Math.round(width), height: Math.round(height) },
+    ratio,
+    station: stationOf(view),
+    zoom: { scale: kept.zoom.scale, x: kept.zoom.x * ratio, y: kept.zoom.y * ratio },
+  });
+  kept.sheet = kept.third;
+  kept.sheetAt = { x, y };
+  scene.put('main', kept.third.canvas, kept.sheetAt);
+};
+
 /** The section stands before the chosen rafter, else before the last one placed. */
 const stationOf = ({ station, selected, pose }: StageView): number => {
   if (station !== undefined) return station;
@@ -299,12 +332,21 @@ const stationOf = ({ station, selected, pose }: StageView): number => {
 };
 
 const paintChosen = (scene: StageScene, kept: Kept, ratio: number): void => {
-  const { view, overview, sheet, layout } = kept;
+  const { view, overview, sheet, third, layout } = kept;
   const at = { x: (layout?.main.x ?? 0) * ratio, y: (layout?.main.y ?? 0) * ratio };
   const id = view?.selected;
   const chosen = id !== undefined && view ? { id, theme: view.theme, ratio } : undefined;
-  scene.put('chosen', chosen && overview ? drawSelection(overview, chosen) : undefined, at);
-  scene.put('linkedChosen', chosen && sheet ? drawSheetSelection(sheet, chosen) : undefined, kept.sheetAt);
+  const outlined = overview
+    ? chosen && drawSelection(overview, chosen)
+    : chosen && third && drawChosenOnSheet(third, chosen);
+  const loads = overview && view?.loads;
+  const laid = loads ? loadsOver(overview, outlined, { loads, theme: view.theme, ratio }) : outlined;
+  scene.put('chosen', laid, at);
+  scene.put(
+    'linkedChosen',
+    chosen && sheet && !third ? drawSheetSelection(sheet, chosen) : undefined,
+    kept.sheetAt,
+  );
 };
 
 /** While a hand is on it the picture is only moved; it is drawn sharp when the hand lets go. */

@@ -7,6 +7,7 @@ import type { Act } from '../present/model/actSeen';
 import type { Corner } from './ink/camera';
 import type { Theme } from './ink/palette';
 import type { ReadingPicture } from './instruments/readingPicture';
+import type { LoadDrawing } from './overview/drawLoads';
 import type { DrawingWords } from './overview/words';
 import type { Insets, ViewName } from './stageLayout';
 
@@ -31,6 +32,8 @@ export type StageView = {
   readonly act?: Act;
   /** Nothing moves: what happens is shown as it ended. */
   readonly still: boolean;
+  /** How loads get down, over the overview. */
+  readonly loads?: LoadDrawing;
   readonly insets: Insets;
   /** Station the section stands before; else the selected rafter's, else the last one placed. */
   readonly station?: number;

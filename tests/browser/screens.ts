@@ -66,6 +66,7 @@ export const screens: readonly Screen[] = [
   },
   { name: 'section', show: { tool: 'set', spot: 'block.street.4', view: 'section' } },
   { name: 'side', show: { view: 'side' } },
+  { name: 'lines', show: { view: 'sheet' } },
   {
     name: 'straightedge',
     through: tackedAt('ridge:rafter.street.8'),

@@ -9,7 +9,7 @@ import { framed, type Framed } from './framed';
 import { boardDepth, cutRafter, hang, type Hung } from './hung';
 import { placeOf, type BlockId, type BoardId, type RafterId } from './ids';
 import { ownLie } from './ridgeLies';
-import type { BlockPose, Gaps, PlatePose, Pose, RafterPose } from './pose';
+import type { BlockPose, Gaps, Place, PlatePose, Pose, RafterPose } from './pose';
 import { tailPast } from './tailLong';
 import type { Standing } from './standing';
 import type { Placed, RidgeState, SiteState } from './state';
@@ -81,6 +81,17 @@ const ridgePose = (standing: Standing, frame: Framed | undefined): NonNullable<P
     return { x: x + along, y: aside, z: figuredTop(standing.level) + high };
   };
   return { A: place(0), mid: place(length / 2), B: place(length) };
+};
+
+/** Middle of the ridge's top edge at places along it; none until it is up. */
+export const ridgeLine = (standing: Standing, xs: readonly number[]): readonly Place[] => {
+  const { site, level } = standing;
+  if (!site.ridge) return [];
+  const frame = site.down === undefined ? framed(standing) : undefined;
+  return xs.map((x) => {
+    const { high, aside, along } = ridgeAt(standing, frame, x);
+    return { x: x + along, y: aside, z: figuredTop(level) + high };
+  });
 };
 
 /** Figured height of the ridge's top edge above the plates. */

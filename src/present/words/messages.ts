@@ -7,6 +7,7 @@ import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
 import { heard as esHeard } from './es/heard';
+import { views as enViews } from './en/views';
 import * as esRules from './es/rules';
 import { proof as esProof } from './es/proof';
 import { states as esStates } from './es/states';
@@ -14,6 +15,7 @@ import { spoken as esSpoken } from './es/spoken';
 import { tasks as esTasks } from './es/tasks';
 import { trade as esTrade } from './es/trade';
 import { ui as esUi } from './es/ui';
+import { views as esViews } from './es/views';
 
 /** One language's whole catalogue. The compiler finds what the other one lacks. */
 export type Messages = {
@@ -25,6 +27,7 @@ export type Messages = {
   readonly proof: typeof enProof;
   readonly states: typeof enStates;
   readonly spoken: typeof enSpoken;
+  readonly views: typeof enViews;
   readonly rules: typeof enRules.rules;
   readonly dangers: typeof enRules.dangers;
   readonly refusals: typeof enRules.refusals;
@@ -43,6 +46,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     proof: enProof,
     states: enStates,
     spoken: enSpoken,
+    views: enViews,
     rules: enRules.rules,
     dangers: enRules.dangers,
     refusals: enRules.refusals,
@@ -57,6 +61,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     proof: esProof,
     states: esStates,
     spoken: esSpoken,
+    views: esViews,
     rules: esRules.rules,
     dangers: esRules.dangers,
     refusals: esRules.refusals,

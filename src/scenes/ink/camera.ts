@@ -62,3 +62,11 @@ export const sideCamera = (from: 'street' | 'yard', lie: Lie): Camera => ({
   up: [0, 0, 1],
   away: [0, from === 'street' ? 1 : -1, 0],
 });
+
+/** Looking straight down: A on the left, street at the foot, so that it hangs over the side seen from the street. */
+export const planCamera = (lie: Lie): Camera => ({
+  ...lie,
+  right: [1, 0, 0],
+  up: [0, 1, 0],
+  away: [0, 0, -1],
+});

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../core/geometry/vector';
 import type { Model } from '../../present/model/solidsOf';
-import { sectionCamera, sideCamera, type Camera } from '../ink/camera';
+import { planCamera, sectionCamera, sideCamera, type Camera } from '../ink/camera';
 import { rgb } from '../ink/color';
 import { drawEdges, type EdgeStyle } from '../ink/edges';
 import { clamp, mix } from '../ink/noise';
@@ -10,8 +10,9 @@ import { addSolid, rasterFor, type Raster, type Surface } from '../ink/raster';
 import { shade } from '../ink/shade';
 import { cutAt, type CutSolid } from './cutAt';
 
-/** A level view: a section across the ridge at x looking toward B, or the side seen from the street or the yard. */
+/** A square view: a section across the ridge at x looking toward B, the side seen from the street or the yard, or the plan under a height. */
 export type FlatKind =
+  | { readonly kind: 'plan'; readonly top: number }
   | { readonly kind: 'section'; readonly at: number }
   | { readonly kind: 'side'; readonly from: 'street' | 'yard'; readonly reach: number };
 
@@ -25,6 +26,8 @@ export type FlatInput = {
   readonly scale: number;
   /** Where x = 0 or the center line, at plate height, stands in the picture. */
   readonly origin: Point;
+  /** Samples per device pixel, each way; 2 when absent. */
+  readonly fine?: 1 | 2;
 };
 
 export type Flat = {
@@ -39,16 +42,34 @@ const deep = 130;
 
 const leftOut = /^(ladder|pile|spare|floor|staging|board\.ridge)/;
 
-export const drawFlat = (input: FlatInput): Flat => {
-  const { what, theme, width, height, ratio } = input;
-  const lie = { scale: input.scale, middle: input.origin, target: [0, 0, 0] as Vec3 };
-  const camera = what.kind === 'section' ? sectionCamera(lie) : sideCamera(what.from, lie);
-  const shown = input.model.solids
+const cameraFor = (what: FlatKind, lie: Parameters<typeof planCamera>[0]): Camera => {
+  if (what.kind === 'plan') return planCamera(lie);
+  return what.kind === 'section' ? sectionCamera(lie) : sideCamera(what.from, lie);
+};
+
+/** What is in front in a square view, before anything is drawn of it. */
+export const seenFlat = ({
+  model,
+  what,
+  width,
+  height,
+  scale,
+  origin,
+  fine = 2,
+}: Omit<FlatInput, 'theme' | 'ratio'>): Omit<Flat, 'canvas'> => {
+  const camera = cameraFor(what, { scale, middle: origin, target: [0, 0, 0] });
+  const shown = model.solids
     .filter((solid) => !leftOut.test(solid.id))
     .map((solid) => (solid.fade ? { ...solid, fade: { full: -6, gone: -17 } } : solid));
   const solids: readonly CutSolid[] = what.kind === 'section' ? cutAt(shown, what.at) : shown;
-  const raster = rasterFor({ width, height, fine: 2 }, camera);
+  const raster = rasterFor({ width, height, fine }, camera);
   for (const solid of solids) addSolid(raster, solid);
+  return { raster, camera, solids };
+};
+
+export const drawFlat = (input: FlatInput): Flat => {
+  const { what, theme, width, height, ratio } = input;
+  const { camera, raster, solids } = seenFlat(input);
   const palette = palettes[theme];
   const canvas = shade(raster, {
     theme,
@@ -70,10 +91,12 @@ export const drawFlat = (input: FlatInput): Flat => {
   return { canvas, raster, camera, solids };
 };
 
-const depthOf = (p: Vec3, what: FlatKind): number =>
-  what.kind === 'section'
+const depthOf = (p: Vec3, what: FlatKind): number => {
+  if (what.kind === 'plan') return clamp((what.top - p[2]) / (what.top + 1));
+  return what.kind === 'section'
     ? clamp((p[0] - what.at) / deep)
     : clamp((what.reach + (what.from === 'street' ? p[1] : -p[1])) / (2 * what.reach));
+};
 
 const washOf = ({ solid, normal, point }: Surface, what: FlatKind): number => {
   if (solid?.material === 'sheath') return 0.55;

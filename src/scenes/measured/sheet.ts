@@ -25,7 +25,8 @@ export type SheetInput = {
   readonly from: 'street' | 'yard';
 };
 
-export type Hung = { readonly view: 'section' | 'side'; readonly flat: Flat; readonly at: Point };
+/** A view on the sheet, and where its picture's upper left corner hangs. */
+export type Hung = { readonly view: 'plan' | 'section' | 'side'; readonly flat: Flat; readonly at: Point };
 export type Sheet = { readonly canvas: HTMLCanvasElement; readonly hung: readonly Hung[] };
 
 /** x at which a section just before a station is cut. */
@@ -355,7 +356,7 @@ export const onSheet = (
 };
 
 /** Where a point of the building lies on the sheet's first view that shows it. */
-export const sheetPoint = (sheet: Sheet, view: 'section' | 'side', p: Vec3): Point | undefined => {
+export const sheetPoint = (sheet: Sheet, view: Hung['view'], p: Vec3): Point | undefined => {
   const found = sheet.hung.find((hung) => hung.view === view);
   if (!found) return undefined;
   const [x, y] = onScreen(found.flat.camera, p);

@@ -10,6 +10,7 @@ export type DrawingWords = {
   /** Titles of the linked views; `section` says between which stations and toward which end. */
   readonly section: string;
   readonly side: string;
+  readonly plan: string;
   readonly tack: string;
   readonly nail: string;
   /** Under a lens: "each tick is". */
