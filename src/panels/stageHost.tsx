@@ -10,6 +10,7 @@ import { isStill } from './settle';
 import { FocusMark, useStageKeys } from './stageKeys';
 import { Teaching } from './teaching';
 import { useSignal } from './useSignal';
+import { useWorkedJoint } from './workedJoint';
 import { ZoomKeys } from './zoomKeys';
 import { choosePicked, type Working } from './working';
 
@@ -74,7 +75,8 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
   const corner = useSignal(desk.corner);
   const loads = useSignal(desk.loads) && offersTeaching(attempt.mode);
   const selected = working.spot?.member;
-  const joint = working.spot?.id;
+  const worked = useWorkedJoint(attempt, view === 'joint' && !isStill(motion));
+  const joint = worked ?? working.spot?.id;
   const next = useMemo(() => nextMembers(attempt), [attempt]);
   const [marks, setMarks] = useState<readonly Point[]>([]);
   const keys = useStageKeys({ desk, attempt, working, stage });

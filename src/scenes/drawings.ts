@@ -21,12 +21,16 @@ import type { StageView } from './stageView';
 
 /** The drawings as the panels ask for them: the stage, the small pictures of a site, the pictures of readings. */
 
-const shownOf = ({ level, seed, site }: Attempt) => ({
-  level,
-  site,
-  pose: pose({ level, seed, site }),
-  figured: roofOf(level),
-});
+/** The same objects for the same attempt: what is shown again has not changed. */
+const shownOf = (attempt: Attempt) => {
+  const known = shownKept.get(attempt);
+  if (known) return known;
+  const { level, seed, site } = attempt;
+  const shown = { level, site, pose: pose({ level, seed, site }), figured: roofOf(level) };
+  shownKept.set(attempt, shown);
+  return shown;
+};
+const shownKept = new WeakMap<Attempt, Pick<StageView, 'level' | 'site' | 'pose' | 'figured'>>();
 
 /** What lies over the drawing on the stage, CSS pixels: the names of the views at its head. */
 const insets = { top: 44, right: 0, bottom: 0, left: 0 };

@@ -23,6 +23,8 @@ export type Moved = {
 
 export type Kept = {
   deck: string;
+  /** What the main picture was drawn from, and what all of the stage was. */
+  main: readonly unknown[];
   key: readonly unknown[];
   chosen: readonly unknown[];
   staged:

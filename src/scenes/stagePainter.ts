@@ -46,6 +46,7 @@ const same = (a: readonly unknown[], b: readonly unknown[]): boolean =>
 export const createPainter = (size: () => Size): Painter => {
   const kept: Kept = {
     deck: '',
+    main: [],
     key: [],
     chosen: [],
     staged: undefined,
@@ -87,7 +88,7 @@ export const createPainter = (size: () => Size): Painter => {
       kept.zoom = whole;
     },
     forget: () => {
-      Object.assign(kept, { deck: '', key: [], chosen: [] });
+      Object.assign(kept, { deck: '', main: [], key: [], chosen: [] });
     },
   };
 };
@@ -106,25 +107,11 @@ const paint = (painting: Painting): void => {
   keepZoom(kept, view.view);
   kept.view = view;
   paintDeck(painting, layout);
-  const { width, height, ratio } = size;
-  const { top, right, bottom, left } = view.insets;
-  const common = [
-    view.site,
-    view.pose,
-    view.lastAct,
-    view.theme,
-    view.words,
-    view.view,
-    width,
-    height,
-    ratio,
-    top,
-    right,
-    bottom,
-    left,
-  ];
-  const key = [...common, view.corner, kept.zoom, view.joint, view.reading, stationOf(view), view.from];
-  const news = !same(key, kept.key);
+  const lie = lieOf(painting);
+  const moment = [view.site, view.pose, view.lastAct, view.view, ...lie];
+  const key = [...moment, view.words, view.joint, view.reading, stationOf(view), view.from];
+  const main = [...moment, ...toldOn(view)];
+  const news = !same(main, kept.main);
   const was = { act: kept.act, joint: kept.joint };
   const acted = view.act?.step !== was.act?.step;
   kept.act = view.act;
@@ -133,13 +120,36 @@ const paint = (painting: Painting): void => {
     giveBack(kept.spare.splice(0));
   }
   if (news) paintMain(painting, layout);
+  else if (!same(key, kept.key)) paintLinked(painting, layout);
+  kept.main = main;
   kept.key = key;
   const chosen = [...key, view.selected, view.loads];
-  if (!same(chosen, kept.chosen)) paintChosen(scene, kept, ratio);
+  if (!same(chosen, kept.chosen)) paintChosen(scene, kept, size.ratio);
   kept.chosen = chosen;
   if (!news && !acted) return;
-  paintAct(painting, [view.theme, width, height, ratio, top, right, bottom, left, view.corner, kept.zoom]);
+  paintAct(painting, lie);
   if (acted) paintNails(painting, was);
+};
+
+/** Everything that puts a picture where it is, and its light. */
+const lieOf = ({ view, kept, size: { width, height, ratio } }: Painting): readonly unknown[] => {
+  const { top, right, bottom, left } = view.insets;
+  return [view.theme, width, height, ratio, top, right, bottom, left, view.corner, kept.zoom];
+};
+
+/** What the main picture says or shows besides the moment: the overview is the same wherever the section stands. */
+const toldOn = ({ view, words, joint, reading, from, ...rest }: StageView): readonly unknown[] => {
+  if (view === 'overview') return [words.ridge, words.eave, words.up, words.ticks];
+  if (view === 'joint') return [joint, words.joint?.title, words.eachTick];
+  return [words, joint, reading, stationOf({ view, words, ...rest }), from];
+};
+
+/** The views beside the overview, hung anew. */
+const paintLinked = (painting: Painting, layout: StageLayout): void => {
+  const { kept } = painting;
+  if (!kept.overview || !layout.linked) return;
+  giveBack((kept.sheet?.hung ?? []).map(({ flat }) => flat.raster));
+  paintSheet(painting, layout.linked, layout.linkedViews);
 };
 
 /** In a close-up nails go in one after the other. */

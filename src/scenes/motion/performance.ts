@@ -1,6 +1,6 @@
 import { add, lerp, scale, sub, type Vec3 } from '../../core/geometry/vector';
 import { onItsWay } from '../../present/model/arrival';
-import { toolWorkIn, type Act, type ToolWork } from '../../present/model/actSeen';
+import type { Act } from '../../present/model/actSeen';
 import { between, changesOf, groupsOf } from '../../present/model/changes';
 import { movedSolid, type Motion } from '../../present/model/fallen';
 import type { Shown } from '../../present/model/scheme';
@@ -12,7 +12,6 @@ import { inkOn, sheetOf } from '../ink/pencil';
 import type { Overview, Staged } from '../overview/drawOverview';
 import { boxOf, boxRound } from './boxes';
 import { drawInTheAir, type Air, type Placed } from './inTheAir';
-import { drawStroke } from './toolInAir';
 import { without } from './without';
 
 /** What is seen to happen between two pictures of the site: short, and true to what the act did. */
@@ -40,7 +39,7 @@ export type Performance = {
 };
 
 /** Lengths, ms; ours: long enough to be followed, short enough not to be waited for. */
-const lengths = { bring: 460, load: 900, next: 80, stroke: 190, line: 420 };
+const lengths = { bring: 460, load: 900, next: 80, cross: 320, line: 420 };
 /** More bodies than this change without a show. Ours. */
 const mostBodies = 10;
 /** A move shorter than this on the picture needs no scene without what moves, device pixels. Ours. */
@@ -53,11 +52,11 @@ export const performanceOf = (given: Between): Performance | undefined => {
   const { before, after, act } = given;
   if (!act.outcome.ok || after.shown.pose.fallen || before.shown.pose.fallen) return undefined;
   const bodies = bodiesShow(given);
-  const tool = toolShow(given, toolWorkIn(after.shown, act));
   const line = lineShow(given);
-  const shows = [bodies, line, tool].filter((show) => show !== undefined);
-  if (shows.length === 0) return undefined;
-  // Tools come once what they fasten is there.
+  const told = [bodies, line].filter((show) => show !== undefined);
+  // Where nothing but people changed, one picture gives way to the other.
+  const shows = told.length > 0 ? told : [crossing];
+  if (before.overview === after.overview) return undefined;
   const length = shows.reduce((sum, show) => sum + show.length, 0);
   let from = 0;
   const parts = shows.map((show) => {
@@ -85,6 +84,8 @@ type Show = {
   /** `past`: its time is over, and it shows what stays. */
   readonly frame: (t: number, past: boolean) => readonly Placed[];
 };
+
+const crossing: Show = { length: lengths.cross, frame: () => [] };
 
 type Way = (t: number) => readonly Solid[];
 
@@ -188,34 +189,6 @@ const movesFar = ({ before, after }: Between, id: string): boolean => {
       return Math.hypot(p[0] - q[0], p[1] - q[1]) > seenMove;
     }),
   );
-};
-
-/** Tools are drawn larger than life where an inch is small. Pixels of a desk screen to an inch; ours. */
-const leastToolScale = 2.6;
-
-const toolShow = ({ after, ratio }: Between, tool: ToolWork | undefined): Show | undefined => {
-  if (!tool) return undefined;
-  const { camera, canvas } = after.overview;
-  const size = Math.max(camera.scale, leastToolScale * ratio);
-  const [x, y] = onScreen(camera, tool.at);
-  const reach = Math.ceil(24 * size);
-  const mirrored = x > canvas.width / 2;
-  return {
-    length: lengths.stroke * tool.times,
-    frame: (t, past) => {
-      if (past) return [];
-      const sheet = sheetOf(2 * reach, 2 * reach);
-      const beat = t * tool.times;
-      drawStroke(inkOn(sheet), {
-        tool: tool.tool,
-        t: beat - Math.floor(beat),
-        at: [reach, reach],
-        scale: size,
-        mirrored: !mirrored,
-      });
-      return [{ canvas: sheet, at: { x: Math.round(x) - reach, y: Math.round(y) - reach } }];
-    },
-  };
 };
 
 /** A string or a chalk line runs from one end to the other. */
