@@ -60,6 +60,8 @@ export type Desk = {
 export type Aim = {
   readonly at: (x: number, y: number) => string | undefined;
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
+  /** The hung ridge follows a held signal. */
+  readonly lift: (by: number | undefined) => void;
 };
 
 export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'proof' | 'store' | 'drawings'> & {

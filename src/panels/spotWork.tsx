@@ -7,6 +7,7 @@ import type { Offer, Picked, ReadAt, Spot } from '../present/offers/offer';
 import { scaleSaid } from '../present/words/scaleSaid';
 import { labelText, spotName } from '../present/words/spotNames';
 import { wordsOf, type Desk } from './desk';
+import { HoldSignal } from './holdSignal';
 import { PickerField } from './picker';
 import { Picture } from './picture';
 import { Radios } from './radios';
@@ -59,6 +60,9 @@ export const SpotWork = ({ desk, attempt, spot, onAct, undo }: WorkProps) => {
           units={units}
           {...(pictured ? { seenIn: pictureId } : {})}
         />
+      )}
+      {offer.id.startsWith('signal.') && (
+        <HoldSignal key={offer.id} desk={desk} offer={offer} onAct={onAct} />
       )}
       <div class="doing">
         {undo && (

@@ -59,6 +59,7 @@ const aimOf = (host: HTMLElement | null, stage: StagePort): Aim => ({
     if (!host || !box || !over || !host.contains(over)) return undefined;
     return stage.pickAt(x - box.left, y - box.top);
   },
+  lift: stage.lift,
   placeOf: (id) => {
     const box = host?.getBoundingClientRect();
     const at = stage.placeOf(id);

@@ -40,6 +40,8 @@ export type StagePort = {
   readonly zoomBy: (factor: number) => void;
   readonly panBy: (x: number, y: number) => void;
   readonly resetZoom: () => void;
+  /** The hung ridge follows a held signal: so many inches over where it hangs; undefined once that is over. */
+  readonly lift: (by: number | undefined) => void;
   readonly onPick: (pick: (id: string) => void) => void;
   readonly destroy: () => void;
 };

@@ -145,6 +145,7 @@ const stage: Drawings['stage'] = async (host) => {
     show: (show) => made.show({ ...viewOf({ ...show, attempt: steady(show) }), ...actOf(show.attempt) }),
     placeOf: made.placeOf,
     pickAt: made.pickAt,
+    lift: made.lift,
     hides: made.hides,
     zoomBy: made.zoomBy,
     panBy: made.panBy,

@@ -25,6 +25,8 @@ export type Stage = {
   readonly hides: (box: Area) => number;
   /** Back to the whole roof after zooming. */
   readonly resetZoom: () => void;
+  /** Shows the hung ridge so many inches over where it hangs, while a signal is held; undefined once that is over. */
+  readonly lift: (by: number | undefined) => void;
   readonly zoomBy: (factor: number) => void;
   /** Moves the picture, CSS pixels. */
   readonly panBy: (x: number, y: number) => void;
@@ -136,6 +138,11 @@ export const createStage = (host: HTMLElement, options: StageOptions = {}): Stag
     },
     placeOf: painter.placeOf,
     pickAt: painter.pick,
+    lift: (by) => {
+      if (!now.running || now.gone) return;
+      now.painter.lift(now.running.scene, by);
+      now.running.wake();
+    },
     hides: painter.hides,
     resetZoom: () => {
       painter.resetZoom();

@@ -1,7 +1,9 @@
+import { placeOf } from '../core/site/ids';
 import type { Act } from '../present/model/actSeen';
 import type { Shown } from '../present/model/scheme';
 import type { Raster } from './ink/raster';
 import type { JointSeen } from './motion/jointShow';
+import type { Lifting } from './motion/lifted';
 import type { OnStage } from './motion/showAct';
 import type { Sheet } from './measured/sheet';
 import type { ThirdAngle } from './measured/thirdAngle';
@@ -54,6 +56,8 @@ export type Kept = {
   act: Act | undefined;
   /** The joint in the close-up, while there is one. */
   joint: JointSeen | undefined;
+  /** The ridge while it follows a held signal. */
+  lifting: Lifting | undefined;
   /** Rasters of the picture before, needed as long as its act is being shown. */
   spare: Raster[];
 };
@@ -84,4 +88,28 @@ export const zoomed = (zoom: Zoom, { x, y, scale, about }: Moved): Zoom => {
     x: about[0] + (zoom.x - about[0]) * k + x,
     y: about[1] + (zoom.y - about[1]) * k + y,
   };
+};
+
+type Pictured = { readonly view: StageView; readonly kept: Kept; readonly size: Size };
+
+/** Everything that puts a picture where it is, and its light. */
+export const lieOf = ({ view, kept, size: { width, height, ratio } }: Pictured): readonly unknown[] => {
+  const { top, right, bottom, left } = view.insets;
+  return [view.theme, width, height, ratio, top, right, bottom, left, view.corner, kept.zoom];
+};
+
+/** What the main picture says or shows besides the moment: the overview is the same wherever the section stands. */
+export const toldOn = ({ view, words, joint, reading, from, ...rest }: StageView): readonly unknown[] => {
+  if (view === 'overview') return [words.ridge, words.eave, words.up, words.ticks];
+  if (view === 'joint') return [joint, words.joint?.title, words.eachTick];
+  return [words, joint, reading, stationOf({ view, words, ...rest }), from];
+};
+
+/** The section stands before the chosen rafter, else before the last one placed. */
+export const stationOf = ({ station, selected, pose }: StageView): number => {
+  if (station !== undefined) return station;
+  const chosen = selected === undefined ? undefined : placeOf(selected).station;
+  if (chosen !== undefined && /^(rafter|joist|collar)/.test(selected ?? '')) return chosen;
+  const placed = Object.values(pose.rafters);
+  return placed[placed.length - 1]?.station ?? 2;
 };

@@ -1,4 +1,3 @@
-import { placeOf } from '../core/site/ids';
 import { drawJoint } from './closeUp/drawJoint';
 import { drawReading } from './instruments/drawReading';
 import { giveBack } from './ink/raster';
@@ -22,7 +21,19 @@ import { jointShowOf } from './motion/jointShow';
 import { playOn } from './motion/onStage';
 import { showAct } from './motion/showAct';
 import { hides, pick, standsAt } from './stageFind';
-import { scaled, shownOf, whole, zoomed, type Kept, type Moved, type Size } from './stageKept';
+import {
+  lieOf,
+  scaled,
+  shownOf,
+  stationOf,
+  toldOn,
+  whole,
+  zoomed,
+  type Kept,
+  type Moved,
+  type Size,
+} from './stageKept';
+import { lift, setDown } from './stageLift';
 import { layoutOf, type StageLayout } from './stageLayout';
 import type { StageScene } from './stageScene';
 import type { StageView } from './stageView';
@@ -34,6 +45,8 @@ export type Painter = {
   readonly placeOf: (id: string) => { readonly x: number; readonly y: number } | undefined;
   readonly hides: (box: Area) => number;
   readonly nudge: (scene: StageScene, by: Moved) => void;
+  /** Shows the hung ridge so many inches over where it hangs; undefined when the next picture will show where it came to. */
+  readonly lift: (scene: StageScene, by: number | undefined) => void;
   readonly zoomBy: (factor: number) => void;
   readonly resetZoom: () => void;
   /** Everything is handed over anew next time: the scene is another one. */
@@ -63,6 +76,7 @@ export const createPainter = (size: () => Size): Painter => {
     act: undefined,
     joint: undefined,
     onStage: undefined,
+    lifting: undefined,
     spare: [],
   };
   return {
@@ -74,6 +88,13 @@ export const createPainter = (size: () => Size): Painter => {
     hides: (box) => hides(kept, size().ratio, box),
     nudge: (scene, by) => {
       nudge(scene, kept, { by, ratio: size().ratio });
+    },
+    lift: (scene, by) => {
+      const { view } = kept;
+      if (by === undefined || !view) return;
+      const now = size();
+      const plate = () => plateOf({ view, kept, size: now, unhooked: true }, new Set(['ridge']));
+      lift(scene, kept, { by, size: now, plate });
     },
     zoomBy: (factor) => {
       const { width, height } = size();
@@ -117,6 +138,7 @@ const paint = (painting: Painting): void => {
   kept.act = view.act;
   if (news || acted) {
     scene.cutShort();
+    setDown(scene, kept);
     giveBack(kept.spare.splice(0));
   }
   if (news) paintMain(painting, layout);
@@ -131,17 +153,20 @@ const paint = (painting: Painting): void => {
   if (acted) paintNails(painting, was);
 };
 
-/** Everything that puts a picture where it is, and its light. */
-const lieOf = ({ view, kept, size: { width, height, ratio } }: Painting): readonly unknown[] => {
-  const { top, right, bottom, left } = view.insets;
-  return [view.theme, width, height, ratio, top, right, bottom, left, view.corner, kept.zoom];
-};
-
-/** What the main picture says or shows besides the moment: the overview is the same wherever the section stands. */
-const toldOn = ({ view, words, joint, reading, from, ...rest }: StageView): readonly unknown[] => {
-  if (view === 'overview') return [words.ridge, words.eave, words.up, words.ticks];
-  if (view === 'joint') return [joint, words.joint?.title, words.eachTick];
-  return [words, joint, reading, stationOf({ view, words, ...rest }), from];
+/** The picture without some members. */
+const plateOf = (
+  { view, kept, size, unhooked }: Pick<Painting, 'view' | 'kept' | 'size'> & { readonly unhooked?: true },
+  ids: ReadonlySet<string>,
+): Overview => {
+  const { model, ...rest } = stagedFor(view, kept);
+  const solids = model.solids.filter(({ id }) => !ids.has(id));
+  const input = inputOf({ view, kept, size }, kept.layout as StageLayout);
+  const drawn = drawOverview(
+    { ...input, unhooked: unhooked === true },
+    { ...rest, model: { ...model, solids } },
+  );
+  kept.spare.push(drawn.raster);
+  return drawn;
 };
 
 /** The views beside the overview, hung anew. */
@@ -171,16 +196,7 @@ const paintAct = ({ scene, view, kept, size }: Painting, lie: readonly unknown[]
   kept.onStage = after;
   if (!after || !layout || view.still) return;
   const { ratio } = size;
-  const plate = (ids: ReadonlySet<string>): Overview => {
-    const { model, ...rest } = after.staged;
-    const solids = model.solids.filter(({ id }) => !ids.has(id));
-    const drawn = drawOverview(inputOf({ view, kept, size }, layout), {
-      ...rest,
-      model: { ...model, solids },
-    });
-    kept.spare.push(drawn.raster);
-    return drawn;
-  };
+  const plate = (ids: ReadonlySet<string>): Overview => plateOf({ view, kept, size }, ids);
   const at = { x: layout.main.x * ratio, y: layout.main.y * ratio };
   showAct({ scene, before, after, at, theme: view.theme, ratio, plate });
 };
@@ -330,15 +346,6 @@ const paintThird = ({ scene, view, kept, size }: Painting, main: Area): void => 
   kept.sheet = kept.third;
   kept.sheetAt = { x, y };
   scene.put('main', kept.third.canvas, kept.sheetAt);
-};
-
-/** The section stands before the chosen rafter, else before the last one placed. */
-const stationOf = ({ station, selected, pose }: StageView): number => {
-  if (station !== undefined) return station;
-  const chosen = selected === undefined ? undefined : placeOf(selected).station;
-  if (chosen !== undefined && /^(rafter|joist|collar)/.test(selected ?? '')) return chosen;
-  const placed = Object.values(pose.rafters);
-  return placed[placed.length - 1]?.station ?? 2;
 };
 
 const paintChosen = (scene: StageScene, kept: Kept, ratio: number): void => {

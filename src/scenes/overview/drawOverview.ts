@@ -30,6 +30,8 @@ export type OverviewInput = {
   readonly area: Area;
   readonly ratio: number;
   readonly people: boolean;
+  /** Without the sling and what it hangs on: they are drawn apart. */
+  readonly unhooked?: boolean;
   /** Larger than fitted, and moved, device pixels. */
   readonly zoom?: Zoom;
 };
@@ -110,7 +112,7 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   if (staged.model.loose) drawRing(ink, { camera, palette, ratio, at: staged.model.loose });
   const gear = { ink, raster, camera, palette, ratio };
   for (const line of staged.crew.lines) drawLifeline(gear, line);
-  drawGear(gear, shown, staged.crew.tagHand);
+  if (input.unhooked !== true) drawGear(gear, shown, staged.crew.tagHand);
   fadeFoot(ink, ratio);
   const letters = input.words ? drawLettering(ink, { ...input, camera, palette, raster }, input.words) : [];
   return { canvas, raster, camera, model: staged.model, letters };

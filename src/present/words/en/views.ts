@@ -50,4 +50,6 @@ export const views = {
     on: (name: string): string => `${name}: on its line.`,
     off: (name: string, far: string, station: number): string => `${name}: most at ${station}, ${far}.`,
   },
+  /** A signal that the load follows as long as it is given. */
+  hold: { hoist: 'Hold to hoist', lower: 'Hold to lower', start: 'Start', stop: 'Stop' },
 };

@@ -50,4 +50,5 @@ export const views: typeof en = {
     on: (name) => `${name}: en su línea.`,
     off: (name, far, station) => `${name}: lo más, en ${station}: ${far}.`,
   },
+  hold: { hoist: 'Mantén para subir', lower: 'Mantén para bajar', start: 'Empezar', stop: 'Parar' },
 };
