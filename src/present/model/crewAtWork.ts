@@ -52,7 +52,7 @@ const fastening = (work: Work, joint: string, tool: HandTool): CrewAtWork | unde
   const rafter = rafterOf(work, `rafter.${side}.${station}`);
   const worker = nails(place, tool);
   if (!place || !worker) return undefined;
-  const mate = mateAt(work, { kind, member, side, station }) ?? (rafter && besides(work, place, rafter));
+  const mate = mateAt(work, { kind, member, side }) ?? (rafter && besides(work, place, rafter));
   const other = mate ? steadies(mate) : atSpot(work, 'lead', 'look');
   const leads = kind === 'ridge' || kind === 'strap' || kind === 'postHead';
   return leads ? both(worker, other) : both(other, worker);
@@ -62,10 +62,9 @@ type Part = {
   readonly kind: string;
   readonly member: string;
   readonly side: Side;
-  readonly station: number;
 };
 
-const mateAt = (work: Work, { kind, member, side, station }: Part): Place | undefined => {
+const mateAt = (work: Work, { kind, member, side }: Part): Place | undefined => {
   if (kind === 'collarEnd') return endPlace(work, member, side === 'street' ? 0.8 : 0.2);
   if (kind === 'postHead') return postPlace(work, member, 'foot');
   if (kind === 'postFoot') return postPlace(work, member, 'head');

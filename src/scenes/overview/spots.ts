@@ -16,7 +16,7 @@ export const spotPlace = (scheme: Scheme, who: Who, spot: Spot): Place => {
   const z = floor ?? groundLevel;
   const lead = who === 'lead';
   const rows: Readonly<Record<Spot, Place>> = {
-    clear: clearAt(scheme, who, lead ? -26 : -28),
+    clear: clearAt(scheme, who, lead ? -18 : -28),
     beside: { at: [length * (lead ? 0.6 : 0.4), -17, z], yaw: 90 },
     path: { at: [length / 2 + (lead ? 12 : -12), lead ? -3 : 3, z], yaw: lead ? 100 : 80 },
     platform: { at: [length * (lead ? 0.63 : 0.36), -22, z], yaw: lead ? 106 : 74 },
@@ -28,7 +28,7 @@ export const spotPlace = (scheme: Scheme, who: Who, spot: Spot): Place => {
 
 /** On the ground by a gable, looking at the building. */
 const clearAt = ({ length, half }: Scheme, who: Who, x: number): Place => {
-  const [y, turned] = who === 'lead' ? [-half * 0.78, 24] : [half * 0.25, -25];
+  const [y, turned] = who === 'lead' ? [-half * 0.7, 24] : [half * 0.25, -25];
   return { at: [x, y, groundLevel], yaw: x > length ? 180 - turned : turned };
 };
 
