@@ -1,13 +1,12 @@
-import { add, type Vec3 } from '../../core/geometry/vector';
+import { add, lerp, type Vec3 } from '../../core/geometry/vector';
 import type { Action, Of, Person } from '../../core/site/action';
 import { loadHangs } from '../../core/site/holding';
 import { partsOfJoint, placeOf } from '../../core/site/ids';
 import { ends, type End, type Side } from '../../core/roof/side';
 import { atSpot, atSpots, atTheLoad, both, talking } from './crewSpots';
-import { openSpotsOf } from './openSpots';
 import { besides, measures, readingTasks, steadies } from './readingTasks';
 import { atHorses, horses } from './sawhorses';
-import type { Shown } from './scheme';
+import { bareFloor, type Shown } from './scheme';
 import type { Solid } from './solid';
 import type { CrewAtWork, HandTool, Task } from './task';
 import {
@@ -53,7 +52,7 @@ const fastening = (work: Work, joint: string, tool: HandTool): CrewAtWork | unde
   const rafter = rafterOf(work, `rafter.${side}.${station}`);
   const worker = nails(place, tool);
   if (!place || !worker) return undefined;
-  const mate = mateAt(work, { kind, member, side, station }) ?? (rafter && besides(work, place, rafter));
+  const mate = mateAt(work, { kind, member, side }) ?? (rafter && besides(work, place, rafter));
   const other = mate ? steadies(mate) : atSpot(work, 'lead', 'look');
   const leads = kind === 'ridge' || kind === 'strap' || kind === 'postHead';
   return leads ? both(worker, other) : both(other, worker);
@@ -63,12 +62,10 @@ type Part = {
   readonly kind: string;
   readonly member: string;
   readonly side: Side;
-  readonly station: number;
 };
 
-const mateAt = (work: Work, { kind, member, side, station }: Part): Place | undefined => {
+const mateAt = (work: Work, { kind, member, side }: Part): Place | undefined => {
   if (kind === 'collarEnd') return endPlace(work, member, side === 'street' ? 0.8 : 0.2);
-  if (kind === 'strap') return strapPlace(work, station, side === 'street' ? 'yard' : 'street');
   if (kind === 'postHead') return postPlace(work, member, 'foot');
   if (kind === 'postFoot') return postPlace(work, member, 'head');
   if (kind === 'joistPlate') return endPlace(work, member, side === 'street' ? 0.92 : 0.08);
@@ -76,14 +73,15 @@ const mateAt = (work: Work, { kind, member, side, station }: Part): Place | unde
 };
 
 /** Both hands on a member, at a place of it. */
-const carries = (place: Place | undefined): Task | undefined =>
-  place && {
-    doing: 'carry',
-    where: { on: 'work', from: place.from },
-    works: place.at,
-    holds: place.grip,
-    looks: place.at,
-  };
+const carrying = (place: Place): Task => ({
+  doing: 'carry',
+  where: { on: 'work', from: place.from },
+  works: place.at,
+  holds: place.grip,
+  looks: place.at,
+});
+
+const carries = (place: Place | undefined): Task | undefined => place && carrying(place);
 
 /** Where the two take hold of a member that was just set, or where one would be that is not there now. */
 const atEnds = (work: Work, member: string): readonly [Place | undefined, Place | undefined] => {
@@ -129,16 +127,6 @@ const bayPlace = (work: Work, side: Side, bay: number): Place => {
   const middle = ((stations[bay - 1] ?? 0) + (stations[bay] ?? 0)) / 2;
   const { at, from } = platePlace(work, side, middle);
   return { at: add(at, [-4, 0, 0.8]), grip: add(at, [4, 0, 0.8]), from: [0, from[1], 0] };
-};
-
-/** An open place: where something stood that was taken out, or will stand. */
-const atOpen = (work: Work, member: string): CrewAtWork | undefined => {
-  const at = openSpotsOf(work.shown).find(({ id }) => id === member)?.points[0];
-  if (!at) return undefined;
-  const { length } = work.scheme;
-  const from: Vec3 = [at[0] < length / 2 ? 1 : -1, Math.abs(at[1]) > 30 ? -Math.sign(at[1]) : 0.4, 0];
-  const look: Task = { doing: 'look', where: { on: 'work', from }, looks: at };
-  return both(look, { ...look, where: { on: 'work', from: [-from[0], from[1], 0] } });
 };
 
 /** Unplaced boards are cut on the sawhorses; what stands is cut where it stands. */
@@ -211,18 +199,30 @@ const lining = (work: Work, { from, to, kind }: Of<'line'>): CrewAtWork | undefi
   return both(measures(b, 'reel', 'stretch'), steadies(a, 'stretch'));
 };
 
-const prying = (work: Work, { end }: Of<'raise'>): CrewAtWork => {
-  const { length } = work.scheme;
-  const at = end === 'B' ? length - 14 : 14;
-  const depth = work.shown.level.plan.ridge.depth;
-  const side = ridgeSide(work, at, -1);
-  const under = add(ridgeAt(work, at), [0, 0, -depth - 0.1]);
-  const far = ridgeSide(work, length - at, -1);
-  return {
-    lead: { ...steadies({ ...side, at: under }, 'pry'), holds: add(side.grip, [0, 0, -depth * 0.4]) },
-    helper: steadies(far),
-    things: [],
-  };
+/** A jack post under the ridge beside its own, turned by its handle; a ridge in hands or on the hook is pushed up. */
+const raising = (work: Work, { end }: Of<'raise'>): CrewAtWork | undefined => {
+  const { scheme, shown } = work;
+  const { length, posts, floor = bareFloor } = scheme;
+  const { depth } = shown.level.plan.ridge;
+  const near = end === 'B' ? 1 : 0;
+  const far = steadies(ridgeSide(work, near === 1 ? 14 : length - 14, -1));
+  if (shown.site.ridge?.on !== 'posts') {
+    const at = near === 1 ? length - 14 : 14;
+    const side = ridgeSide(work, at, -1);
+    const under = add(ridgeAt(work, at), [0, 0, -depth - 0.1]);
+    return both(
+      { ...steadies({ ...side, at: under }, 'pry'), holds: add(side.grip, [0, 0, -depth * 0.4]) },
+      far,
+    );
+  }
+  const head = add(ridgeAt(work, posts[near] + (near === 1 ? -11 : 11)), [0, 0, -depth]);
+  const foot: Vec3 = [head[0], head[1], floor];
+  const turned = lerp(foot, head, Math.min(0.6, 40 / Math.max(1, head[2] - floor)));
+  const [one, other] = [add(turned, [-8, 1.8, 0]), add(turned, [8, 1.8, 0])];
+  return both({ ...carrying({ at: one, grip: other, from: [0, 1, 0] }), doing: 'pry', looks: head }, far, [
+    { kind: 'jack', from: foot, to: head },
+    { kind: 'handle', from: one, to: other },
+  ]);
 };
 
 const shifting = (work: Work, { member, at }: Of<'shift'>): CrewAtWork | undefined => {
@@ -251,7 +251,7 @@ const wallMending = (work: Work, { wall }: Of<'mendWall'>): CrewAtWork | undefin
 const bracing = (work: Work, { kind, from }: Of<'brace'>): CrewAtWork | undefined => {
   const id =
     kind === 'wall' ? `brace.wall.${from}` : kind === 'along' ? 'brace.along.1' : `brace.across.${from}`;
-  const [head, foot] = [endPlace(work, id, 0.94), endPlace(work, id, kind === 'wall' ? 0.62 : 0.12)];
+  const [head, foot] = [endPlace(work, id, 0.94), endPlace(work, id, kind === 'wall' ? 0.5 : 0.12)];
   return both(nails(head, 'nailer'), foot && steadies(foot));
 };
 
@@ -321,7 +321,7 @@ const tellers: Told = {
     const [head, foot] = atEnds(work, `post.${at}`);
     return both(head && steadies(head), nails(foot, 'hammer'));
   },
-  raise: prying,
+  raise: raising,
   shift: shifting,
   brace: bracing,
   letGo: (work) => atTheLoad(work, 'lower'),
@@ -329,7 +329,7 @@ const tellers: Told = {
   trim: sawing,
   cutTail: tailCutting,
   swap: swapping,
-  takeOut: (work, { member }) => atOpen(work, member) ?? setting(work, member),
+  takeOut: (work) => atSpots(work, 'look'),
   carryOn: (work) => atSpots(work, 'look'),
   handOver: (work) => handing(work),
   undo: (work) => atSpots(work, 'comeDown'),

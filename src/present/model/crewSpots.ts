@@ -35,11 +35,18 @@ export const talking = (work: Work): CrewAtWork => atSpots(work, 'talk');
 
 /** One gives the signals, the other has the tag line where there is one. */
 export const atTheLoad = (work: Work, sign: Task['sign']): CrewAtWork => {
-  const { lead, helper } = atSpots(work, 'stand');
-  const { sling } = work.shown.site;
-  const free = (task: Task): Task => ({ doing: task.doing, where: task.where, looks: middleOf(work) });
-  const guides: Task = sling?.tagLine
-    ? { ...free(helper), doing: 'guide', tool: 'tagLine' }
-    : { ...helper, doing: 'look' };
-  return { lead: sign ? { ...free(lead), doing: 'signal', sign } : lead, helper: guides, things: [] };
+  const { lead } = atSpots(work, 'stand');
+  return {
+    lead: sign ? { ...free(work, lead), doing: 'signal', sign } : lead,
+    helper: guiding(work),
+    things: [],
+  };
 };
+
+/** Whoever has the tag line, or looks on where there is none. */
+export const guiding = (work: Work): Task => {
+  const helper = atSpot(work, 'helper', 'look');
+  return work.shown.site.sling?.tagLine ? { ...free(work, helper), doing: 'guide', tool: 'tagLine' } : helper;
+};
+
+const free = (work: Work, { doing, where }: Task): Task => ({ doing, where, looks: middleOf(work) });

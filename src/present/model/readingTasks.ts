@@ -3,7 +3,9 @@ import { levelAt } from '../../core/instruments/rows';
 import type { End, Side } from '../../core/roof/side';
 import { signOf } from '../../core/roof/side';
 import type { Of } from '../../core/site/action';
+import { loadHangs } from '../../core/site/holding';
 import { placeOf } from '../../core/site/ids';
+import { guiding } from './crewSpots';
 import { bareFloor } from './scheme';
 import { atHorses, horses } from './sawhorses';
 import type { CrewAtWork, HandTool, Task, Thing } from './task';
@@ -191,9 +193,10 @@ const ridgeReading = (work: Work, { at, tool, from }: Of<'read'>): CrewAtWork =>
   const { tool: _case, ...free } = lead;
   return {
     lead: tool === 'tape' ? lead : free,
-    helper: {
-      ...steadies({ ...near, at: add(foot, [0, 0, 2]), from: [end === 'A' ? 1 : -1, -0.6, 0] }, 'look'),
-    },
+    // Under a load that hangs nobody takes hold of the foot.
+    helper: loadHangs(work.shown.site)
+      ? guiding(work)
+      : steadies({ ...near, at: add(foot, [0, 0, 22]), from: [end === 'A' ? 1 : -1, 0.6, 0] }, 'look'),
     things: [{ kind: thing, from: add(top, [0, -1, 0]), to: foot }],
   };
 };

@@ -8,9 +8,22 @@ export type Bulk = {
   /** Along the grain, across the wide face, through the thickness. */
   readonly axes: readonly [Vec3, Vec3, Vec3];
   readonly halves: Vec3;
+  /** The box round it along the building's axes. */
+  readonly box: { readonly low: Vec3; readonly high: Vec3 };
 };
 
-export const bulkOf = ({ id, faces, frame }: Solid): Bulk => {
+const kept = new WeakMap<Solid, Bulk>();
+
+/** Asked more than once of the same solid, it is reckoned once. */
+export const bulkOf = (solid: Solid): Bulk => {
+  const known = kept.get(solid);
+  if (known) return known;
+  const bulk = bulkAround(solid);
+  kept.set(solid, bulk);
+  return bulk;
+};
+
+const bulkAround = ({ id, faces, frame }: Solid): Bulk => {
   const axes = [frame.along, frame.across, frame.through] as const;
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
@@ -25,7 +38,11 @@ export const bulkOf = ({ id, faces, frame }: Solid): Bulk => {
     }
   const part = (i: 0 | 1 | 2, k: number): number => ((high[i] ?? 0) + k * (low[i] ?? 0)) / 2;
   const middle = axes.reduce((at, axis, i) => add(at, scale(axis, part(i as 0 | 1 | 2, 1))), frame.origin);
-  return { id, middle, axes, halves: [part(0, -1), part(1, -1), part(2, -1)] };
+  const halves: Vec3 = [part(0, -1), part(1, -1), part(2, -1)];
+  const out = ([0, 1, 2] as const).map((k) =>
+    axes.reduce((sum, axis, i) => sum + Math.abs(axis[k]) * (halves[i] as number), 0),
+  ) as unknown as Vec3;
+  return { id, middle, axes, halves, box: { low: sub(middle, out), high: add(middle, out) } };
 };
 
 /** How far a point is from a bulk; 0 inside. */

@@ -56,7 +56,7 @@ export type Where =
 
 /** What lies or runs between hands and is no part of the building. */
 export type Thing = {
-  readonly kind: 'tape' | 'string' | 'hose' | 'level' | 'pole' | 'board' | 'horse';
+  readonly kind: 'tape' | 'string' | 'hose' | 'level' | 'pole' | 'board' | 'horse' | 'jack' | 'handle';
   readonly from: Vec3;
   readonly to: Vec3;
 };

@@ -154,7 +154,14 @@ export const endPlace = (work: Work, id: string, t: number): Place | undefined =
   const along = bulk.axes[0];
   const middle = work.scheme.length / 2;
   const inward = bulk.middle[0] < middle ? 1 : -1;
-  const from: Vec3 = Math.abs(along[0]) > 0.7 ? [0, bulk.middle[1] > 0 ? -1 : 1, 0] : [inward, 0, 0];
+  const level = Math.abs(along[0]) > 0.7;
+  // A wall's brace stands outside: one comes to it from there.
+  const outside = id.startsWith('brace.wall.');
+  const from: Vec3 = outside
+    ? outward(work, bulk.middle)
+    : level
+      ? [0, bulk.middle[1] > 0 ? -1 : 1, 0]
+      : [inward, 0, 0];
   const way = t > 0.5 ? -1 : 1;
   return {
     at: gripOn(bulk, t, from),
@@ -162,6 +169,9 @@ export const endPlace = (work: Work, id: string, t: number): Place | undefined =
     from,
   };
 };
+
+const outward = ({ scheme }: Work, [x, y]: Vec3): Vec3 =>
+  x < 0 ? [-1, 0, 0] : x > scheme.length ? [1, 0, 0] : [0, Math.sign(y), 0];
 
 export const postPlace = (work: Work, id: string, part: 'head' | 'foot'): Place | undefined => {
   const { shown, scheme } = work;

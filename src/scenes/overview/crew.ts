@@ -9,8 +9,9 @@ import { bulkOf, type Bulk } from '../../present/model/stickOf';
 import type { CrewAtWork, Task } from '../../present/model/task';
 import type { Mesh } from '../ink/mesh';
 import { person, type Person, type Posture } from './figure';
+import { fleshOf } from './flesh';
 import { footingOf, plankThick, type Surface } from './footing';
-import { fleshOf, poseAtWork, type Posed, type Room } from './posing';
+import { poseAtWork, type Posed, type Room } from './posing';
 import { atSpot } from './spots';
 import { thingsDrawn } from './things';
 import { toolIn } from './tools';
@@ -43,7 +44,7 @@ export type Worker = {
 export const crewOf = (shown: Shown, solids: readonly Solid[]): Crew =>
   crewDrawn(shown, workersOf(shown, solids));
 
-export const crewDrawn = (shown: Shown, { workers, things }: ReturnType<typeof workersOf>): Crew => {
+export const crewDrawn = (shown: Shown, { workers, things }: Workers): Crew => {
   const scheme = schemeOf(shown);
   const anchor = anchorAt(shown, scheme);
   const drawn = thingsDrawn(things);
@@ -60,10 +61,24 @@ export const crewDrawn = (shown: Shown, { workers, things }: ReturnType<typeof w
   };
 };
 
-export const workersOf = (
-  shown: Shown,
-  solids: readonly Solid[],
-): { readonly workers: readonly [Worker, Worker]; readonly things: CrewAtWork['things'] } => {
+export type Workers = {
+  readonly workers: readonly [Worker, Worker];
+  readonly things: CrewAtWork['things'];
+};
+
+type Kept = Pick<Shown, 'site' | 'lastAct'> & { readonly found: Workers };
+const kept = new WeakMap<Shown['pose'], Kept>();
+
+/** Found once for a site and an act: turning or enlarging the drawing moves nobody. */
+export const workersOf = (shown: Shown, solids: readonly Solid[]): Workers => {
+  const known = kept.get(shown.pose);
+  if (known?.site === shown.site && known.lastAct === shown.lastAct) return known.found;
+  const found = workersFound(shown, solids);
+  kept.set(shown.pose, { site: shown.site, lastAct: shown.lastAct, found });
+  return found;
+};
+
+const workersFound = (shown: Shown, solids: readonly Solid[]): Workers => {
   const told = crewAtWork(shown, solids);
   const extra = thingsDrawn(told.things).solids.filter(({ role }) => role !== 'tool');
   const bulks = [...solids, ...extra].filter(inTheWay).map(bulkOf);

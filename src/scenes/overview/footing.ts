@@ -1,4 +1,3 @@
-import type { Vec3 } from '../../core/geometry/vector';
 import { groundLevel } from '../../present/model/sawhorses';
 import { sheetThickness, type Scheme, type Shown } from '../../present/model/scheme';
 
@@ -16,8 +15,10 @@ const wallThick = 7;
 
 type Box = { readonly x0: number; readonly x1: number; readonly y0: number; readonly y1: number };
 
-const within = ({ x0, x1, y0, y1 }: Box, [x, y]: readonly [number, number]): boolean =>
-  x >= x0 && x <= x1 && y >= y0 && y <= y1;
+/** A foot's place, x and y. */
+type Flat = readonly [number, number];
+
+const within = ({ x0, x1, y0, y1 }: Box, [x, y]: Flat): boolean => x >= x0 && x <= x1 && y >= y0 && y <= y1;
 
 /** The floor of sheets or trestle planks, the same as is drawn, and the hole in it until it is covered. */
 const floorBox = ({ length, half }: Scheme, joists: boolean): Box => {
@@ -27,8 +28,8 @@ const floorBox = ({ length, half }: Scheme, joists: boolean): Box => {
     : { x0: 6, x1: length - 6, y0: -24, y1: 23 };
 };
 
-/** What carries at a place: asked for the site once, then foot by foot. */
-export type Footing = (feet: readonly Vec3[]) => Surface | undefined;
+/** What carries boots and knees together: asked for the site once, then place by place. */
+export type Footing = (feet: readonly Flat[]) => Surface | undefined;
 
 export const footingOf = ({ site }: Shown, scheme: Scheme): Footing => {
   const { length, half, tieDepth } = scheme;
@@ -38,16 +39,18 @@ export const footingOf = ({ site }: Shown, scheme: Scheme): Footing => {
   const joists = Object.keys(site.members).filter((id) => /^(joist|rafterTie)\./.test(id)).length;
   const floor = site.ready.platform === undefined ? undefined : floorBox(scheme, onJoists);
   const hole = onJoists && site.ready.openings === undefined ? holeBox(scheme) : undefined;
+  const ground: Surface = { kind: 'ground', z: groundLevel };
+  const sheets: Surface = { kind: 'floor', z: tieDepth + sheetThickness };
+  const planks: Surface =
+    joists >= scheme.stations.length - 1
+      ? { kind: 'plank', z: tieDepth + plankThick }
+      : { kind: 'staging', z: stagingLow };
   return (feet) => {
-    const all = (box: Box): boolean => feet.every(([x, y]) => within(box, [x, y]));
-    if (feet.every(([x, y]) => !within(outside, [x, y]))) return { kind: 'ground', z: groundLevel };
-    if (floor && all(floor)) {
-      if (hole && feet.some(([x, y]) => within(hole, [x, y]))) return undefined;
-      return { kind: 'floor', z: tieDepth + sheetThickness };
-    }
-    if (!all(inside)) return undefined;
-    if (joists >= scheme.stations.length - 1) return { kind: 'plank', z: tieDepth + plankThick };
-    return { kind: 'staging', z: stagingLow };
+    const all = (box: Box): boolean => feet.every((foot) => within(box, foot));
+    if (!feet.some((foot) => within(outside, foot))) return ground;
+    const overHole = hole !== undefined && feet.some((foot) => within(hole, foot));
+    if (floor && all(floor)) return overHole ? undefined : sheets;
+    return all(inside) && !overHole ? planks : undefined;
   };
 };
 

@@ -93,7 +93,26 @@ const webbing = (gear: Gear, points: readonly Vec3[]): void => {
 
 type Look = { readonly width: number; readonly color: Rgb };
 
-const band = ({ ink, raster, ratio }: Gear, points: readonly Vec3[], { width, color }: Look): void => {
+/** Shorter pieces than this on screen, device pixels, would be lost when what is hidden is left out. */
+const shortest = 6;
+
+const thinned = (camera: Camera, points: readonly Vec3[]): readonly Vec3[] => {
+  const kept: Vec3[] = [];
+  let last: readonly number[] | undefined;
+  points.forEach((point, i) => {
+    const [x, y] = onScreen(camera, point);
+    const far = last ? Math.hypot(x - (last[0] ?? 0), y - (last[1] ?? 0)) : Infinity;
+    if (far < shortest && i < points.length - 1) return;
+    if (far < shortest && kept.length > 1) kept.pop();
+    kept.push(point);
+    last = [x, y];
+  });
+  return kept;
+};
+
+const band = (gear: Gear, line: readonly Vec3[], { width, color }: Look): void => {
+  const { ink, raster, ratio, camera } = gear;
+  const points = thinned(camera, line);
   ink.save();
   ink.strokeStyle = css(color);
   ink.lineWidth = width * ratio;

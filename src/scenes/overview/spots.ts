@@ -16,7 +16,7 @@ export const spotPlace = (scheme: Scheme, who: Who, spot: Spot): Place => {
   const z = floor ?? groundLevel;
   const lead = who === 'lead';
   const rows: Readonly<Record<Spot, Place>> = {
-    clear: clearAt(scheme, who, lead ? -26 : -28),
+    clear: clearAt(scheme, who, lead ? -18 : -28),
     beside: { at: [length * (lead ? 0.6 : 0.4), -17, z], yaw: 90 },
     path: { at: [length / 2 + (lead ? 12 : -12), lead ? -3 : 3, z], yaw: lead ? 100 : 80 },
     platform: { at: [length * (lead ? 0.63 : 0.36), -22, z], yaw: lead ? 106 : 74 },
@@ -28,7 +28,7 @@ export const spotPlace = (scheme: Scheme, who: Who, spot: Spot): Place => {
 
 /** On the ground by a gable, looking at the building. */
 const clearAt = ({ length, half }: Scheme, who: Who, x: number): Place => {
-  const [y, turned] = who === 'lead' ? [-half * 0.5, 20] : [half * 0.25, -25];
+  const [y, turned] = who === 'lead' ? [-half * 0.7, 24] : [half * 0.25, -25];
   return { at: [x, y, groundLevel], yaw: x > length ? 180 - turned : turned };
 };
 
@@ -79,7 +79,7 @@ export const atSpot = (shown: Shown, { who, task, base }: { who: Who; task: Task
   const stood = {
     ...base,
     at,
-    yaw: task.doing === 'talk' && spot === 'clear' ? (who === 'lead' ? 75 : 255) : yaw,
+    yaw: spot === 'clear' ? facing(task, who, yaw) : yaw,
     pelvis: [0, 0, 35.8] as Vec3,
     chest: [1.6, 0, 55.2] as Vec3,
     look: [0.9, 0.2 * s, spot === 'clear' ? 0.12 : -0.1] as Vec3,
@@ -106,6 +106,12 @@ export const atSpot = (shown: Shown, { who, task, base }: { who: Who; task: Task
       },
     };
   return { ...stood, left: hanging(1, s), right: hanging(-1, s) };
+};
+
+/** They face each other to talk; an upright arm is turned clear of one's own face. */
+const facing = ({ doing, sign }: Task, who: Who, yaw: number): number => {
+  if (doing === 'talk') return who === 'lead' ? 75 : 255;
+  return sign === 'hoist' && who === 'lead' ? 52 : yaw;
 };
 
 const hanging = (side: 1 | -1, s: number): Limbs => ({

@@ -47,7 +47,24 @@ const solidsOfThing = ({ kind, from, to }: Thing, i: number): readonly Solid[] =
         { from, to, wide: [1, 0, 0], width: 1.6, thickness: 0.8 },
       ),
     ];
+  if (kind === 'handle')
+    return [
+      stick({ ...jackAbout, id: 'thing.handle' }, { from, to, wide: [0, 0, 1], width: 1, thickness: 1 }),
+    ];
+  if (kind === 'jack') return jack(from, to);
   return kind === 'horse' ? horse(from, to) : [];
+};
+
+const jackAbout = { id: 'thing.jack', role: 'tool', material: 'steel', seed: 9 } as const;
+
+/** A jack post: a tube on a plate, a screw out of it, a plate under what it lifts. */
+const jack = (from: Vec3, to: Vec3): readonly Solid[] => {
+  const plate = (at: Vec3, z: number): Solid =>
+    box(jackAbout, { from: [at[0] - 3, at[1] - 3, z], to: [at[0] + 3, at[1] + 3, z + 0.6] });
+  const tube = (low: Vec3, high: Vec3, thick: number): Solid =>
+    stick(jackAbout, { from: low, to: high, wide: [1, 0, 0], width: thick, thickness: thick });
+  const neck = lerp(from, to, 0.62);
+  return [plate(from, from[2]), tube(from, neck, 2.6), tube(neck, to, 1.4), plate(to, to[2] - 0.6)];
 };
 
 /** A beam on four splayed legs; it runs out below like everything on the ground. */
