@@ -1,6 +1,7 @@
 import { placeOf } from '../core/site/ids';
 import { drawJoint } from './closeUp/drawJoint';
 import { drawReading } from './instruments/drawReading';
+import { rastersOf } from './ink/light';
 import { giveBack } from './ink/raster';
 import { drawDeck, seam } from './ink/deck';
 import { palettes } from './ink/palette';
@@ -51,6 +52,7 @@ export const createPainter = (size: () => Size): Painter => {
     staged: undefined,
     overview: undefined,
     sheet: undefined,
+    sheetKey: [],
     third: undefined,
     zooms: new Map(),
     sheetAt: { x: 0, y: 0 },
@@ -63,6 +65,7 @@ export const createPainter = (size: () => Size): Painter => {
     joint: undefined,
     onStage: undefined,
     spare: [],
+    dimmed: [],
   };
   return {
     paint: (scene, view) => {
@@ -87,7 +90,7 @@ export const createPainter = (size: () => Size): Painter => {
       kept.zoom = whole;
     },
     forget: () => {
-      Object.assign(kept, { deck: '', key: [], chosen: [] });
+      Object.assign(kept, { deck: '', key: [], chosen: [], sheetKey: [] });
     },
   };
 };
@@ -133,6 +136,7 @@ const paint = (painting: Painting): void => {
     giveBack(kept.spare.splice(0));
   }
   if (news) paintMain(painting, layout);
+  giveBack(kept.dimmed.splice(0));
   kept.key = key;
   const chosen = [...key, view.selected, view.loads];
   if (!same(chosen, kept.chosen)) paintChosen(scene, kept, ratio);
@@ -163,11 +167,16 @@ const paintAct = ({ scene, view, kept, size }: Painting, lie: readonly unknown[]
   const { ratio } = size;
   const plate = (ids: ReadonlySet<string>): Overview => {
     const { model, ...rest } = after.staged;
+    const { shaded } = after.overview;
     const solids = model.solids.filter(({ id }) => !ids.has(id));
-    const drawn = drawOverview(inputOf({ view, kept, size }, layout), {
-      ...rest,
-      model: { ...model, solids },
-    });
+    const drawn = drawOverview(
+      inputOf({ view, kept, size }, layout),
+      {
+        ...rest,
+        model: { ...model, solids },
+      },
+      { ...after.overview, shaded: { ...shaded, colors: shaded.colors.slice() } },
+    );
     kept.spare.push(drawn.raster);
     return drawn;
   };
@@ -205,14 +214,13 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   const { scene, view, kept, size } = painting;
   kept.drawn = kept.zoom;
   const old = kept.overview;
-  giveBack((kept.sheet?.hung ?? []).map(({ flat }) => flat.raster));
   if (old) kept.spare.push(old.raster);
   kept.overview = undefined;
-  kept.sheet = undefined;
   kept.joint = undefined;
   kept.third = undefined;
+  if (view.view !== 'overview' || !layout.linked) takeDown(kept);
   if (view.view === 'overview') {
-    paintOverview(painting, layout);
+    paintOverview(painting, layout, old);
     const turned = kept.corner !== '' && kept.corner !== view.corner && old !== undefined;
     if (turned && !view.still)
       scene.fadeFrom(old.canvas, { x: layout.main.x * size.ratio, y: layout.main.y * size.ratio });
@@ -244,6 +252,13 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   scene.put('main', canvas);
 };
 
+/** The sheet that hangs is taken down. */
+const takeDown = (kept: Kept): void => {
+  giveBack((kept.sheet?.hung ?? []).map(({ flat }) => flat.raster));
+  kept.sheet = undefined;
+  kept.sheetKey = [];
+};
+
 const stagedFor = (view: StageView, kept: Kept): Staged => {
   const known = kept.staged;
   if (
@@ -254,8 +269,8 @@ const stagedFor = (view: StageView, kept: Kept): Staged => {
     known.corner === view.corner
   )
     return known.what;
-  if (known) giveBack([known.what.lights.sun, ...known.what.lights.sky]);
-  const what = stagedOf(shownOf(view), true, view.corner);
+  const what = stagedOf(shownOf(view), view.corner, known?.what);
+  if (known) kept.dimmed.push(...rastersOf(known.what.lights, what.lights));
   kept.staged = { site: view.site, pose: view.pose, act: view.lastAct, corner: view.corner, what };
   return what;
 };
@@ -272,13 +287,16 @@ const inputOf = (
   height: Math.round(main.height * ratio),
   area: scaled({ x: 0, y: 0, width: main.width, height: main.height }, ratio),
   ratio,
-  people: true,
   zoom: { scale: kept.zoom.scale, x: kept.zoom.x * ratio, y: kept.zoom.y * ratio },
 });
 
-const paintOverview = ({ scene, view, kept, size }: Painting, layout: StageLayout): void => {
+const paintOverview = (
+  { scene, view, kept, size }: Painting,
+  layout: StageLayout,
+  old: Overview | undefined,
+): void => {
   const { main } = layout;
-  kept.overview = drawOverview(inputOf({ view, kept, size }, layout), stagedFor(view, kept));
+  kept.overview = drawOverview(inputOf({ view, kept, size }, layout), stagedFor(view, kept), old);
   scene.put('main', kept.overview.canvas, { x: main.x * size.ratio, y: main.y * size.ratio });
 };
 
@@ -289,16 +307,23 @@ const paintSheet = (
 ): void => {
   const { ratio } = size;
   const { x, y, width, height } = scaled(area, ratio);
+  const { model } = stagedFor(view, kept);
+  const { level, theme, words, from = 'street' } = view;
+  const station = stationOf(view);
+  const key = [model, level, theme, words, x, y, width, height, ratio, views.join(), station, from];
+  if (same(key, kept.sheetKey)) return;
+  takeDown(kept);
+  kept.sheetKey = key;
   kept.sheet = drawSheet({
     shown: shownOf(view),
-    model: stagedFor(view, kept).model,
-    theme: view.theme,
-    words: view.words,
+    model,
+    theme,
+    words,
     area: { x: 0, y: 0, width: Math.round(width), height: Math.round(height) },
     ratio,
     views,
-    station: stationOf(view),
-    from: view.from ?? 'street',
+    station,
+    from,
   });
   kept.sheetAt = { x: Math.round(x), y: Math.round(y) };
   scene.put('linked', kept.sheet.canvas, kept.sheetAt);

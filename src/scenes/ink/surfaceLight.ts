@@ -15,8 +15,11 @@ export type SurfaceLight = {
 };
 
 /** A surface is lifted off itself by this much before it is compared with what a light sees, inches. */
-const sunLift = 0.45;
-const skyLift = 0.7;
+export const sunLift = 0.45;
+export const skyLift = 0.7;
+
+/** A spot of sky that lights a surface by no more than this is left out. */
+export const leastWeight = 0.02;
 
 export const surfaceLight = (
   { ground, normal }: { readonly ground: Ground; readonly normal: Vec3 },
@@ -36,7 +39,7 @@ export const surfaceLight = (
         view: seenBy(ground, raster.camera, scale(normal, skyLift)),
         weight: -dot(normal, raster.camera.away),
       }))
-      .filter(({ weight }) => weight > 0.02),
+      .filter(({ weight }) => weight > leastWeight),
   };
 };
 
