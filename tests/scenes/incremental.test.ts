@@ -97,7 +97,7 @@ describe.each([
       last.set(corner, next);
     });
     expect(takenOver).toBeGreaterThan(0);
-  });
+  }, 180_000);
 });
 
 test('a picture that took over the light of another moment would be seen to differ', () => {

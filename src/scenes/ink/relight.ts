@@ -4,7 +4,7 @@ import { sameCamera, type Camera } from './camera';
 import type { Lights } from './light';
 import { groundOf, seenBy, type Ground } from './plane';
 import type { Raster, Surface } from './raster';
-import { leastWeight, skyLift, sunLift } from './surfaceLight';
+import { leastWeight, skyCell, skyDepth, skyLift, sunLift } from './surfaceLight';
 
 /** Where light may have changed between two moments: told for a sample, and never missed. */
 
@@ -14,6 +14,7 @@ export type MayDiffer = (x: number, y: number) => boolean;
 /** Cells of a light in which depth changed, by tiles of so many cells, with those that look at them. */
 type Stale = {
   readonly light: Raster;
+  readonly before: Raster;
   readonly lift: number;
   readonly across: number;
   /** Undefined: it sees from elsewhere, all of it is another. */
@@ -29,7 +30,7 @@ const staleIn = (before: Raster, light: Raster, lift: number): Stale | undefined
   if (before === light) return undefined;
   const { width, height, depth } = light;
   const [across, down] = [(width >> shift) + 1, (height >> shift) + 1];
-  if (!sameCamera(before.camera, light.camera)) return { light, lift, across, tiles: undefined };
+  if (!sameCamera(before.camera, light.camera)) return { light, before, lift, across, tiles: undefined };
   const then = before.depth;
   const changed = new Uint8Array(across * down);
   let any = false;
@@ -39,7 +40,7 @@ const staleIn = (before: Raster, light: Raster, lift: number): Stale | undefined
         any = true;
         changed[(y >> shift) * across + (x >> shift)] = 1;
       }
-  return any ? { light, lift, across, tiles: withNext(changed, across, down) } : undefined;
+  return any ? { light, before, lift, across, tiles: withNext(changed, across, down) } : undefined;
 };
 
 /** Tiles that are marked, and those next to them. */
@@ -81,7 +82,7 @@ export const differenceOf = (
     if (near.length === 0) return undefined;
     if (near.some(({ tiles }) => !tiles)) return always;
     const ground = groundOf(camera, point, normal);
-    return anyOf(near.map((stale) => askedOf(stale, ground, normal)));
+    return anyOf(near.map((stale) => (stale === sun ? sunAsked : skyAsked)(stale, ground, normal)));
   };
 };
 
@@ -116,7 +117,7 @@ const reaches = ({ light, across, tiles }: Stale, { faces }: Solid): boolean => 
   return false;
 };
 
-const askedOf = ({ light, lift, across, tiles }: Stale, ground: Ground, normal: Vec3): MayDiffer => {
+const sunAsked = ({ light, lift, across, tiles }: Stale, ground: Ground, normal: Vec3): MayDiffer => {
   const [u, v] = seenBy(ground, light.camera, scale(normal, lift));
   const [right, low] = [light.width - 1, light.height - 1];
   return (x, y) => {
@@ -125,5 +126,19 @@ const askedOf = ({ light, lift, across, tiles }: Stale, ground: Ground, normal: 
     const at =
       ((j < 0 ? 0 : j > low ? low : j) >> shift) * across + ((i < 0 ? 0 : i > right ? right : i) >> shift);
     return tiles?.[at] === 1;
+  };
+};
+
+/** A spot of sky is asked for one cell only: light differs where it is now hidden and was not, or the other way round. */
+const skyAsked = ({ light, before, lift }: Stale, ground: Ground, normal: Vec3): MayDiffer => {
+  const view = seenBy(ground, light.camera, scale(normal, lift));
+  return (x, y) => {
+    const sample = [x, y] as const;
+    const cell = skyCell(light, view, sample);
+    if (cell < 0) return false;
+    const [now, then] = [light.depth[cell] as number, before.depth[cell] as number];
+    if (now === then) return false;
+    const deep = skyDepth(view, sample);
+    return now >= deep !== then >= deep;
   };
 };
