@@ -5,7 +5,7 @@ import { palettes, type Theme } from './palette';
 import { sheetOf, inkOn } from './pencil';
 import { groundOf, slantAt, type Ground } from './plane';
 import { nothing, type Raster, type Surface } from './raster';
-import { stayingIn } from './staying';
+import { stayingIn, type Colors, type Earlier } from './staying';
 import { lightAt, surfaceLight } from './surfaceLight';
 import { normalSlants, tint, tonerOf, type Grained, type Toner } from './surfaceTone';
 
@@ -26,12 +26,6 @@ type Shader = {
 
 export type Shading = Grained & { readonly lighting: Lighting };
 
-/** Colors of a picture, four to a device pixel, before anything is drawn over them. */
-export type Colors = Uint8ClampedArray<ArrayBuffer>;
-
-/** A picture of the same size from the same place, shaded the same way. Its colors are taken over and changed. */
-export type Earlier = { readonly raster: Raster; readonly lights: Lights; readonly colors: Colors };
-
 /** Colors every sample that shows something, and gathers samples to device pixels. */
 export const shade = (raster: Raster, shading: Shading): HTMLCanvasElement =>
   canvasOf(colorsOf(raster, shading), raster);
@@ -46,10 +40,12 @@ export const canvasOf = (colors: Colors, { width, height, fine }: Raster): HTMLC
 export const colorsOf = (raster: Raster, shading: Shading, earlier?: Earlier): Colors => {
   const { fine } = raster;
   const [width, height] = [raster.width / fine, raster.height / fine];
-  const data = earlier?.colors ?? new Uint8ClampedArray(width * height * 4);
+  const { lighting } = shading;
+  const over = lighting.kind === 'lit' ? earlier : undefined;
+  const data = over?.colors ?? new Uint8ClampedArray(width * height * 4);
   const shaders: (Shader | undefined)[] = new Array<Shader | undefined>(raster.surfaces.length);
   const work: Work = { raster, shading, shaders, sum: new Float32Array(4), data };
-  const stays = earlier && stayingIn(raster, shading, earlier);
+  const stays = over && lighting.kind === 'lit' ? stayingIn(raster, lighting.lights, over) : undefined;
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       if (stays?.(x, y)) continue;

@@ -1,8 +1,14 @@
+import type { Lights } from './light';
 import { differenceOf, type MayDiffer } from './relight';
 import { nothing, type Raster, type Surface } from './raster';
-import type { Earlier, Shading } from './shade';
 
 /** Which pixels of a picture stay as they were in an earlier one. */
+
+/** Colors of a picture, four to a device pixel, before anything is drawn over them. */
+export type Colors = Uint8ClampedArray<ArrayBuffer>;
+
+/** A picture of the same size from the same place, shaded the same way. Its colors are taken over and changed. */
+export type Earlier = { readonly raster: Raster; readonly lights: Lights; readonly colors: Colors };
 
 /** Nothing earlier is this surface. */
 const unknown = -2;
@@ -13,14 +19,13 @@ const unknown = -2;
  */
 export const stayingIn = (
   raster: Raster,
-  { lighting }: Shading,
+  lights: Lights,
   earlier: Earlier,
 ): ((px: number, py: number) => boolean) => {
-  if (lighting.kind !== 'lit') return () => false;
   const { fine, width, surface, surfaces, camera } = raster;
   const then = earlier.raster.surface;
   const was = numbersThen(surfaces, earlier.raster.surfaces);
-  const differs = differenceOf(earlier.lights, lighting.lights);
+  const differs = differenceOf(earlier.lights, lights);
   const asked: (MayDiffer | 'never' | undefined)[] = [];
   return (px, py) => {
     let last = nothing;
