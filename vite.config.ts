@@ -32,6 +32,7 @@ const wholeJobs = [
   'tests/present/screenRandom.test.ts',
   'tests/present/strip.test.ts',
   'tests/scenes/crew.test.ts',
+  'tests/scenes/incremental.test.ts',
   'tests/score/checked.test.ts',
   'tests/score/costs.test.ts',
   'tests/site/balance.test.ts',

@@ -13,6 +13,7 @@ import { drawSight } from './instruments/drawSight';
 import { pictureOf } from './instruments/pictureOf';
 import { deckTile } from './ink/deck';
 import type { Theme } from './ink/palette';
+import { rastersOf } from './ink/light';
 import { giveBack } from './ink/raster';
 import { drawOverview, drawSelection, stagedOf } from './overview/drawOverview';
 import { drawThumb } from './overview/drawThumb';
@@ -26,11 +27,19 @@ const shownOf = (attempt: Attempt) => {
   const known = shownKept.get(attempt);
   if (known) return known;
   const { level, seed, site } = attempt;
-  const shown = { level, site, pose: pose({ level, seed, site }), figured: roofOf(level) };
+  const shown = { level, site, pose: pose({ level, seed, site }), figured: figuredFor(level) };
   shownKept.set(attempt, shown);
   return shown;
 };
 const shownKept = new WeakMap<Attempt, Pick<StageView, 'level' | 'site' | 'pose' | 'figured'>>();
+
+/** The figured roof, the same object for the same level. */
+const figuredFor = (level: Attempt['level']) => {
+  const known = figuredKept.get(level) ?? roofOf(level);
+  figuredKept.set(level, known);
+  return known;
+};
+const figuredKept = new WeakMap<Attempt['level'], ReturnType<typeof roofOf>>();
 
 /** What lies over the drawing on the stage, CSS pixels: the names of the views at its head. */
 const insets = { top: 44, right: 0, bottom: 0, left: 0 };
@@ -187,7 +196,7 @@ const standing: Drawings['standing'] = (
   { width, height, ratio },
 ) => {
   const shown = shownOf(attempt);
-  const staged = stagedOf(shown, true, corner);
+  const staged = stagedOf(shown, corner);
   const drawn = drawOverview(
     {
       shown,
@@ -203,13 +212,12 @@ const standing: Drawings['standing'] = (
         height: (height - 2 * clear) * ratio,
       },
       ratio,
-      people: true,
     },
     staged,
   );
   if (selected !== undefined)
     drawn.canvas.getContext('2d')?.drawImage(drawSelection(drawn, { id: selected, theme, ratio }), 0, 0);
-  giveBack([drawn.raster, staged.lights.sun, ...staged.lights.sky]);
+  giveBack([drawn.raster, ...rastersOf(staged.lights)]);
   return drawn.canvas;
 };
 

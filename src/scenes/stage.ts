@@ -86,13 +86,29 @@ const handsOn = (host: HTMLElement, now: Now): { readonly destroy: () => void } 
     },
   });
 
+/** Nobody waits longer for a frame, ms; a page that is not looked at gets none. Ours. */
+const latestFrame = 120;
+
+/** Once what the page says of an act has been painted: the drawing takes longer. */
+const pagePainted = (): Promise<void> =>
+  document.hidden
+    ? Promise.resolve()
+    : new Promise((done) => {
+        const late = setTimeout(done, latestFrame);
+        requestAnimationFrame(() => {
+          clearTimeout(late);
+          setTimeout(done);
+        });
+      });
+
 const showOn =
   (now: Now): Stage['show'] =>
   async (view) => {
     now.last = view;
     now.running = await now.game;
     await facesReady();
-    // Another view may have been asked for while the engine and the fonts were coming.
+    await pagePainted();
+    // Another view may have been asked for while the engine, the fonts and the frame were coming.
     if (now.last === view) again(now);
   };
 

@@ -40,6 +40,8 @@ export type Kept = {
     | undefined;
   overview: Overview | undefined;
   sheet: Sheet | undefined;
+  /** What the sheet that hangs was drawn from. */
+  sheetKey: readonly unknown[];
   /** The sheet of three views, while it is what hangs. */
   third: ThirdAngle | undefined;
   sheetAt: { readonly x: number; readonly y: number };
@@ -60,6 +62,8 @@ export type Kept = {
   lifting: Lifting | undefined;
   /** Rasters of the picture before, needed as long as its act is being shown. */
   spare: Raster[];
+  /** Rasters of lights that are out: the next overview is compared with them. */
+  dimmed: Raster[];
 };
 
 export const whole: Zoom = { scale: 1, x: 0, y: 0 };

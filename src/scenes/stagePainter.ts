@@ -1,5 +1,6 @@
 import { drawJoint } from './closeUp/drawJoint';
 import { drawReading } from './instruments/drawReading';
+import { rastersOf } from './ink/light';
 import { giveBack } from './ink/raster';
 import { drawDeck, seam } from './ink/deck';
 import { palettes } from './ink/palette';
@@ -34,6 +35,7 @@ import {
   type Size,
 } from './stageKept';
 import { lift, setDown } from './stageLift';
+import { nudge } from './stageNudge';
 import { layoutOf, type StageLayout } from './stageLayout';
 import type { StageScene } from './stageScene';
 import type { StageView } from './stageView';
@@ -65,6 +67,7 @@ export const createPainter = (size: () => Size): Painter => {
     staged: undefined,
     overview: undefined,
     sheet: undefined,
+    sheetKey: [],
     third: undefined,
     zooms: new Map(),
     sheetAt: { x: 0, y: 0 },
@@ -78,6 +81,7 @@ export const createPainter = (size: () => Size): Painter => {
     onStage: undefined,
     lifting: undefined,
     spare: [],
+    dimmed: [],
   };
   return {
     paint: (scene, view) => {
@@ -109,7 +113,7 @@ export const createPainter = (size: () => Size): Painter => {
       kept.zoom = whole;
     },
     forget: () => {
-      Object.assign(kept, { deck: '', main: [], key: [], chosen: [] });
+      Object.assign(kept, { deck: '', main: [], key: [], chosen: [], sheetKey: [] });
     },
   };
 };
@@ -144,6 +148,7 @@ const paint = (painting: Painting): void => {
   if (news) paintMain(painting, layout);
   else if (!same(key, kept.key)) paintLinked(painting, layout);
   kept.main = main;
+  giveBack(kept.dimmed.splice(0));
   kept.key = key;
   const chosen = [...key, view.selected, view.loads];
   if (!same(chosen, kept.chosen)) paintChosen(scene, kept, size.ratio);
@@ -161,10 +166,11 @@ const plateOf = (
   const { model, ...rest } = stagedFor(view, kept);
   const solids = model.solids.filter(({ id }) => !ids.has(id));
   const input = inputOf({ view, kept, size }, kept.layout as StageLayout);
-  const drawn = drawOverview(
-    { ...input, unhooked: unhooked === true },
-    { ...rest, model: { ...model, solids } },
-  );
+  const { shaded } = kept.overview ?? {};
+  const known = kept.overview &&
+    shaded && { ...kept.overview, shaded: { ...shaded, colors: shaded.colors.slice() } };
+  const staged = { ...rest, model: { ...model, solids } };
+  const drawn = drawOverview({ ...input, unhooked: unhooked === true }, staged, known);
   kept.spare.push(drawn.raster);
   return drawn;
 };
@@ -173,7 +179,6 @@ const plateOf = (
 const paintLinked = (painting: Painting, layout: StageLayout): void => {
   const { kept } = painting;
   if (!kept.overview || !layout.linked) return;
-  giveBack((kept.sheet?.hung ?? []).map(({ flat }) => flat.raster));
   paintSheet(painting, layout.linked, layout.linkedViews);
 };
 
@@ -231,14 +236,13 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   const { scene, view, kept, size } = painting;
   kept.drawn = kept.zoom;
   const old = kept.overview;
-  giveBack((kept.sheet?.hung ?? []).map(({ flat }) => flat.raster));
   if (old) kept.spare.push(old.raster);
   kept.overview = undefined;
-  kept.sheet = undefined;
   kept.joint = undefined;
   kept.third = undefined;
+  if (view.view !== 'overview' || !layout.linked) takeDown(kept);
   if (view.view === 'overview') {
-    paintOverview(painting, layout);
+    paintOverview(painting, layout, old);
     const turned = kept.corner !== '' && kept.corner !== view.corner && old !== undefined;
     if (turned && !view.still)
       scene.fadeFrom(old.canvas, { x: layout.main.x * size.ratio, y: layout.main.y * size.ratio });
@@ -270,6 +274,13 @@ const paintMain = (painting: Painting, layout: StageLayout): void => {
   scene.put('main', canvas);
 };
 
+/** The sheet that hangs is taken down. */
+const takeDown = (kept: Kept): void => {
+  giveBack((kept.sheet?.hung ?? []).map(({ flat }) => flat.raster));
+  kept.sheet = undefined;
+  kept.sheetKey = [];
+};
+
 const stagedFor = (view: StageView, kept: Kept): Staged => {
   const known = kept.staged;
   if (
@@ -280,8 +291,8 @@ const stagedFor = (view: StageView, kept: Kept): Staged => {
     known.corner === view.corner
   )
     return known.what;
-  if (known) giveBack([known.what.lights.sun, ...known.what.lights.sky]);
-  const what = stagedOf(shownOf(view), true, view.corner);
+  const what = stagedOf(shownOf(view), view.corner, known?.what);
+  if (known) kept.dimmed.push(...rastersOf(known.what.lights, what.lights));
   kept.staged = { site: view.site, pose: view.pose, act: view.lastAct, corner: view.corner, what };
   return what;
 };
@@ -298,13 +309,16 @@ const inputOf = (
   height: Math.round(main.height * ratio),
   area: scaled({ x: 0, y: 0, width: main.width, height: main.height }, ratio),
   ratio,
-  people: true,
   zoom: { scale: kept.zoom.scale, x: kept.zoom.x * ratio, y: kept.zoom.y * ratio },
 });
 
-const paintOverview = ({ scene, view, kept, size }: Painting, layout: StageLayout): void => {
+const paintOverview = (
+  { scene, view, kept, size }: Painting,
+  layout: StageLayout,
+  old: Overview | undefined,
+): void => {
   const { main } = layout;
-  kept.overview = drawOverview(inputOf({ view, kept, size }, layout), stagedFor(view, kept));
+  kept.overview = drawOverview(inputOf({ view, kept, size }, layout), stagedFor(view, kept), old);
   scene.put('main', kept.overview.canvas, { x: main.x * size.ratio, y: main.y * size.ratio });
 };
 
@@ -315,16 +329,23 @@ const paintSheet = (
 ): void => {
   const { ratio } = size;
   const { x, y, width, height } = scaled(area, ratio);
+  const { model } = stagedFor(view, kept);
+  const { level, theme, words, from = 'street' } = view;
+  const station = stationOf(view);
+  const key = [model, level, theme, words, x, y, width, height, ratio, views.join(), station, from];
+  if (same(key, kept.sheetKey)) return;
+  takeDown(kept);
+  kept.sheetKey = key;
   kept.sheet = drawSheet({
     shown: shownOf(view),
-    model: stagedFor(view, kept).model,
-    theme: view.theme,
-    words: view.words,
+    model,
+    theme,
+    words,
     area: { x: 0, y: 0, width: Math.round(width), height: Math.round(height) },
     ratio,
     views,
-    station: stationOf(view),
-    from: view.from ?? 'street',
+    station,
+    from,
   });
   kept.sheetAt = { x: Math.round(x), y: Math.round(y) };
   scene.put('linked', kept.sheet.canvas, kept.sheetAt);
@@ -364,18 +385,4 @@ const paintChosen = (scene: StageScene, kept: Kept, ratio: number): void => {
     chosen && sheet && !third ? drawSheetSelection(sheet, chosen) : undefined,
     kept.sheetAt,
   );
-};
-
-/** While a hand is on it the picture is only moved; it is drawn sharp when the hand lets go. */
-const nudge = (scene: StageScene, kept: Kept, { by, ratio }: { by: Moved; ratio: number }): void => {
-  const { drawn, layout } = kept;
-  if (!layout) return;
-  const { x, y } = layout.main;
-  kept.zoom = zoomed(kept.zoom, { ...by, about: [by.about[0] - x, by.about[1] - y] });
-  const k = kept.zoom.scale / drawn.scale;
-  scene.nudge({
-    x: (x + kept.zoom.x - drawn.x * k) * ratio,
-    y: (y + kept.zoom.y - drawn.y * k) * ratio,
-    scale: k,
-  });
 };

@@ -23,6 +23,20 @@ export const project = ({ right, up, away, scale, middle, target }: Camera, p: V
   ];
 };
 
+/** Whether two put everything in the same place. */
+export const sameCamera = (a: Camera, b: Camera): boolean => {
+  const all = ({ right, up, away, scale, middle, target }: Camera): readonly number[] => [
+    ...right,
+    ...up,
+    ...away,
+    scale,
+    ...middle,
+    ...target,
+  ];
+  const other = all(b);
+  return all(a).every((value, i) => value === other[i]);
+};
+
 export const onScreen = (camera: Camera, p: Vec3): Point => {
   const [x, y] = project(camera, p);
   return [x, y];

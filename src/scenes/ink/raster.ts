@@ -30,8 +30,8 @@ const infinitelyFar = 1e9;
 /** Rasters handed back: a new one of the same size takes over their memory instead of asking for more. */
 const spareDepths: Float32Array[] = [];
 const spareSurfaces: Int32Array[] = [];
-/** Kept at most; ours: an overview, two level views and a dozen lights. */
-const mostSpare = 16;
+/** Kept at most; ours: an overview, two level views and twice the lights. */
+const mostSpare = 28;
 
 /** Nobody may look at a raster again after this. */
 export const giveBack = (rasters: readonly Raster[]): void => {
@@ -81,6 +81,13 @@ export const depthsFor = (cells: number, camera: Camera): Raster => {
   if (scrap.length < cells * cells) scrap = new Int32Array(cells * cells);
   const depth = depthsOf(cells * cells);
   return { width: cells, height: cells, fine: 1, camera, depth, surface: scrap, surfaces: [] };
+};
+
+/** The same depths in memory of their own: more can be laid over them. */
+export const depthsOver = (under: Raster): Raster => {
+  const depth = depthsOf(under.depth.length);
+  depth.set(under.depth);
+  return { ...under, depth };
 };
 
 const facingAway = -1e-6;

@@ -5,6 +5,7 @@ import { palettes, type Theme } from './palette';
 import { sheetOf, inkOn } from './pencil';
 import { groundOf, slantAt, type Ground } from './plane';
 import { nothing, type Raster, type Surface } from './raster';
+import { stayingIn, type Colors, type Earlier } from './staying';
 import { lightAt, surfaceLight } from './surfaceLight';
 import { normalSlants, tint, tonerOf, type Grained, type Toner } from './surfaceTone';
 
@@ -26,17 +27,31 @@ type Shader = {
 export type Shading = Grained & { readonly lighting: Lighting };
 
 /** Colors every sample that shows something, and gathers samples to device pixels. */
-export const shade = (raster: Raster, shading: Shading): HTMLCanvasElement => {
+export const shade = (raster: Raster, shading: Shading): HTMLCanvasElement =>
+  canvasOf(colorsOf(raster, shading), raster);
+
+export const canvasOf = (colors: Colors, { width, height, fine }: Raster): HTMLCanvasElement => {
+  const canvas = sheetOf(width / fine, height / fine);
+  inkOn(canvas).putImageData(new ImageData(colors, canvas.width, canvas.height), 0, 0);
+  return canvas;
+};
+
+/** The colors of a raster; of an earlier picture only those pixels are colored anew that may have changed. */
+export const colorsOf = (raster: Raster, shading: Shading, earlier?: Earlier): Colors => {
   const { fine } = raster;
   const [width, height] = [raster.width / fine, raster.height / fine];
-  const canvas = sheetOf(width, height);
-  const ink = inkOn(canvas);
-  const image = ink.createImageData(canvas.width, canvas.height);
+  const { lighting } = shading;
+  const over = lighting.kind === 'lit' ? earlier : undefined;
+  const data = over?.colors ?? new Uint8ClampedArray(width * height * 4);
   const shaders: (Shader | undefined)[] = new Array<Shader | undefined>(raster.surfaces.length);
-  const work: Work = { raster, shading, shaders, sum: new Float32Array(4), data: image.data };
-  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) gather(work, x, y);
-  ink.putImageData(image, 0, 0);
-  return canvas;
+  const work: Work = { raster, shading, shaders, sum: new Float32Array(4), data };
+  const stays = over && lighting.kind === 'lit' ? stayingIn(raster, lighting.lights, over) : undefined;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      if (stays?.(x, y)) continue;
+      gather(work, x, y);
+    }
+  return data;
 };
 
 type Work = {
@@ -44,7 +59,7 @@ type Work = {
   readonly shading: Shading;
   readonly shaders: (Shader | undefined)[];
   readonly sum: Float32Array;
-  readonly data: Uint8ClampedArray;
+  readonly data: Colors;
 };
 
 /** One device pixel: light is asked once for each surface in it, color at each sample. */
@@ -66,8 +81,11 @@ const gather = (work: Work, px: number, py: number): void => {
       add(work, shader, shader.height ? shader.height(x + 0.5, y + 0.5) : 1);
     }
   const alpha = sum[3] as number;
-  if (alpha <= 0) return;
   const at = (py * (width / fine) + px) * 4;
+  if (alpha <= 0) {
+    data[at] = data[at + 1] = data[at + 2] = data[at + 3] = 0;
+    return;
+  }
   data[at] = (sum[0] as number) / alpha;
   data[at + 1] = (sum[1] as number) / alpha;
   data[at + 2] = (sum[2] as number) / alpha;

@@ -3,7 +3,7 @@ import type { Lights } from './light';
 import { hash } from './noise';
 import type { Palette } from './palette';
 import { seenBy, type Ground } from './plane';
-import type { Raster } from './raster';
+import { nothing, type Raster } from './raster';
 
 /** Light on one flat surface, ready to be asked at any sample. */
 export type SurfaceLight = {
@@ -15,8 +15,11 @@ export type SurfaceLight = {
 };
 
 /** A surface is lifted off itself by this much before it is compared with what a light sees, inches. */
-const sunLift = 0.45;
-const skyLift = 0.7;
+export const sunLift = 0.45;
+export const skyLift = 0.7;
+
+/** A spot of sky that lights a surface by no more than this is left out. */
+export const leastWeight = 0.02;
 
 export const surfaceLight = (
   { ground, normal }: { readonly ground: Ground; readonly normal: Vec3 },
@@ -36,7 +39,7 @@ export const surfaceLight = (
         view: seenBy(ground, raster.camera, scale(normal, skyLift)),
         weight: -dot(normal, raster.camera.away),
       }))
-      .filter(({ weight }) => weight > 0.02),
+      .filter(({ weight }) => weight > leastWeight),
   };
 };
 
@@ -75,22 +78,30 @@ const sunAt = (view: Ground, { lights }: LitSurface, [x, y]: readonly [number, n
 const jitterSide = 64;
 const jitter = Float32Array.from({ length: jitterSide * jitterSide * 2 }, (_, i) => hash(i, 5) - 0.5);
 
-const openAt = ({ skyViews }: SurfaceLight, x: number, y: number): number => {
+/** The cell of a light that a sample asks for, a little beside it; `nothing` beyond the light's picture. */
+export const skyCell = (
+  { width, height }: Raster,
+  view: Ground,
+  [x, y]: readonly [number, number],
+): number => {
   const at = ((y & (jitterSide - 1)) * jitterSide + (x & (jitterSide - 1))) * 2;
-  const jx = jitter[at] as number;
-  const jy = jitter[at + 1] as number;
+  const u = Math.floor(view[0][0] + view[0][1] * x + view[0][2] * y + (jitter[at] as number));
+  const v = Math.floor(view[1][0] + view[1][1] * x + view[1][2] * y + (jitter[at + 1] as number));
+  return u < 0 || v < 0 || u >= width || v >= height ? nothing : v * width + u;
+};
+
+/** How deep in a spot of sky's picture a sample may lie and still be lit. */
+export const skyDepth = (view: Ground, [x, y]: readonly [number, number]): number =>
+  view[2][0] + view[2][1] * x + view[2][2] * y - 0.5;
+
+const openAt = ({ skyViews }: SurfaceLight, x: number, y: number): number => {
   let open = 0;
   let all = 0;
+  const sample = [x, y] as const;
   for (const { raster, view, weight } of skyViews) {
-    const u = Math.floor(view[0][0] + view[0][1] * x + view[0][2] * y + jx);
-    const v = Math.floor(view[1][0] + view[1][1] * x + view[1][2] * y + jy);
+    const cell = skyCell(raster, view, sample);
     all += weight;
-    if (u < 0 || v < 0 || u >= raster.width || v >= raster.height) open += weight;
-    else if (
-      (raster.depth[v * raster.width + u] as number) >=
-      view[2][0] + view[2][1] * x + view[2][2] * y - 0.5
-    )
-      open += weight;
+    if (cell < 0 || (raster.depth[cell] as number) >= skyDepth(view, sample)) open += weight;
   }
   return all > 0 ? open / all : 0.6;
 };

@@ -30,8 +30,6 @@ export type Crew = {
   readonly tagHand?: Vec3;
 };
 
-export const nobody: Crew = { meshes: [], solids: [], strokes: [], lines: [], feet: [] };
-
 /** One of the two as drawn, with what the drawing was to reach. */
 export type Worker = {
   readonly who: Who;

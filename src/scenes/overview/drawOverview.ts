@@ -2,20 +2,22 @@ import type { Vec3 } from '../../core/geometry/vector';
 import { modelOf, type Model } from '../../present/model/solidsOf';
 import { schemeOf, type Shown } from '../../present/model/scheme';
 import type { Solid } from '../../present/model/solid';
-import { onScreen, type Camera, type Corner } from '../ink/camera';
+import { onScreen, sameCamera, type Camera, type Corner } from '../ink/camera';
 import { chalkLine } from '../ink/chalk';
 import { drawEdges, seenRuns, type EdgeStyle } from '../ink/edges';
 import { lightsFor, type Lights } from '../ink/light';
 import { palettes, type Palette, type Theme } from '../ink/palette';
 import { inkOn, pencil, sheetOf, tooth, type Ink } from '../ink/pencil';
 import { addMesh, addSolid, rasterFor, type Raster } from '../ink/raster';
-import { shade } from '../ink/shade';
-import { crewOf, nobody, type Crew } from './crew';
+import { canvasOf, colorsOf, type Shading } from '../ink/shade';
+import type { Colors } from '../ink/staying';
+import { crewOf, type Crew } from './crew';
 import { fittedCamera, type Area } from './fit';
 import { drawGear, drawLifeline } from './gear';
 import { drawLettering } from './lettering';
 import { drawOutlines } from './outline';
 import { drawRing } from './ring';
+import { seenPose, steadyModel, steadySolids } from './steady';
 import type { DrawingWords } from './words';
 
 /** What the overview is drawn from. Sizes in device pixels; `ratio` is device pixels to a CSS pixel. */
@@ -29,7 +31,6 @@ export type OverviewInput = {
   /** Where the roof itself must fit, clear of what lies over the drawing. */
   readonly area: Area;
   readonly ratio: number;
-  readonly people: boolean;
   /** Without the sling and what it hangs on: they are drawn apart. */
   readonly unhooked?: boolean;
   /** Larger than fitted, and moved, device pixels. */
@@ -52,16 +53,23 @@ export type Overview = {
   readonly model: Model;
   /** Where the letters of the ends stand. */
   readonly letters: readonly Area[];
+  /** The colors under all that is drawn over them, until the next picture takes them over; how they came about. */
+  readonly shaded: Shaded;
 };
+
+type Shaded = { readonly colors: Colors; readonly lights: Lights; readonly theme: Theme };
 
 /** Bodies, people and light of one state of the site, seen from one corner. */
 export type Staged = { readonly model: Model; readonly crew: Crew; readonly lights: Lights };
 
-export const stagedOf = (shown: Shown, people: boolean, corner: Corner = 'street'): Staged => {
-  const model = modelOf(shown);
-  const crew: Crew = people ? crewOf(shown, model.solids) : nobody;
-  const solids = [...model.solids, ...crew.solids];
-  return { model, crew, lights: lightsFor({ solids, meshes: crew.meshes }, corner) };
+/** `before`: what stood there the moment before; bodies and lights that are the same are taken over from it. */
+export const stagedOf = (shown: Shown, corner: Corner, before?: Staged): Staged => {
+  const still = { ...shown, pose: seenPose(shown.pose) };
+  const model = steadyModel(before?.model, modelOf(still));
+  const found = crewOf(still, model.solids);
+  const crew = { ...found, solids: steadySolids(before?.crew.solids ?? [], found.solids) };
+  const scene = { solids: model.solids, things: crew.solids, meshes: crew.meshes };
+  return { model, crew, lights: lightsFor(scene, corner, before?.lights) };
 };
 
 /** The letters over the ridge's ends need so much at the head of the picture, CSS pixels. */
@@ -77,7 +85,8 @@ export const closestRing = 1.6;
 /** Pictures of more samples than this are taken at one sample a pixel. Ours: keeps a redraw short on a phone. */
 const mostSamples = 3_400_000;
 
-export const drawOverview = (input: OverviewInput, staged: Staged): Overview => {
+/** `earlier`: the picture before. Its colors are taken over, where it was seen alike; nobody may look at them again. */
+export const drawOverview = (input: OverviewInput, staged: Staged, earlier?: Overview): Overview => {
   const { shown, width, height, ratio, theme } = input;
   const scheme = schemeOf(shown);
   const fitted = fittedCamera({
@@ -98,12 +107,15 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   for (const solid of model.solids) addSolid(raster, solid);
   for (const mesh of staged.crew.meshes) addMesh(raster, mesh);
   const palette = palettes[theme];
-  const canvas = shade(raster, {
+  const shading: Shading = {
     theme,
     amount: palette.grainAmount.overview,
     pitch: Math.max(0.5, Math.round((closestRing / camera.scale) * 10) / 10),
     lighting: { kind: 'lit', lights: staged.lights },
-  });
+  };
+  const alike = earlier && earlier.shaded.theme === theme && sameSight(earlier.raster, raster);
+  const colors = colorsOf(raster, shading, alike ? { raster: earlier.raster, ...earlier.shaded } : undefined);
+  const canvas = canvasOf(colors, raster);
   const ink = inkOn(canvas);
   drawFeet(ink, { camera, feet: staged.crew.feet, night: theme === 'night' });
   drawPencil(ink, { raster, palette, ratio, model, night: theme === 'night' });
@@ -115,8 +127,12 @@ export const drawOverview = (input: OverviewInput, staged: Staged): Overview => 
   if (input.unhooked !== true) drawGear(gear, shown, staged.crew.tagHand);
   fadeFoot(ink, ratio);
   const letters = input.words ? drawLettering(ink, { ...input, camera, palette, raster }, input.words) : [];
-  return { canvas, raster, camera, model: staged.model, letters };
+  const shaded = { colors, lights: staged.lights, theme };
+  return { canvas, raster, camera, model: staged.model, letters, shaded };
 };
+
+const sameSight = (a: Raster, b: Raster): boolean =>
+  a.width === b.width && a.height === b.height && a.fine === b.fine && sameCamera(a.camera, b.camera);
 
 type Standing = { readonly camera: Camera; readonly feet: readonly Vec3[]; readonly night: boolean };
 

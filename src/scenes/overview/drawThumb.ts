@@ -3,7 +3,7 @@ import { modelOf } from '../../present/model/solidsOf';
 import { schemeOf } from '../../present/model/scheme';
 import type { Corner } from '../ink/camera';
 import { drawEdges } from '../ink/edges';
-import { lightsFor } from '../ink/light';
+import { lightsFor, rastersOf } from '../ink/light';
 import { palettes, type Theme } from '../ink/palette';
 import { inkOn, sheetOf } from '../ink/pencil';
 import { addSolid, giveBack, rasterFor } from '../ink/raster';
@@ -40,7 +40,7 @@ export const drawThumb = ({
     area: { x: 0, y: 0, ...size },
     ratio,
   });
-  const lights = lightsFor({ solids: model.solids, meshes: [] }, corner);
+  const lights = lightsFor({ solids: model.solids, things: [], meshes: [] }, corner);
   const raster = rasterFor({ ...size, fine: 3 }, camera);
   const palette = palettes[theme];
   for (const solid of model.solids) addSolid(raster, solid);
@@ -69,6 +69,6 @@ export const drawThumb = ({
   ink.fillStyle = wash;
   ink.fillRect(0, size.height - foot, size.width, foot);
   ink.globalCompositeOperation = 'source-over';
-  giveBack([raster, lights.sun, ...lights.sky]);
+  giveBack([raster, ...rastersOf(lights)]);
   return canvas;
 };
