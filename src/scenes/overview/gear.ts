@@ -97,6 +97,8 @@ type Look = { readonly width: number; readonly color: Rgb };
 const shortest = 6;
 
 const thinned = (camera: Camera, points: readonly Vec3[]): readonly Vec3[] => {
+  // What is bent at a few points keeps them.
+  if (points.length < 5) return points;
   const kept: Vec3[] = [];
   let last: readonly number[] | undefined;
   points.forEach((point, i) => {
