@@ -2,6 +2,7 @@ import { effect } from '@preact/signals-core';
 import { h, options, render } from 'preact';
 import './panels/fonts.css';
 import './panels/look.css';
+import './panels/safeArea.css';
 import './panels/site.css';
 import './panels/spoken.css';
 import './panels/picker.css';

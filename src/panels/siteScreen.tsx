@@ -91,8 +91,10 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
 /** Too low for a strip under the drawing: it hangs on the sheet. */
 const small = ({ width, low, tag }: Room): boolean => width === 'narrow' || low || !tag;
 
-const roomClass = (hand: string, { width, low, broad }: Room, watching: boolean): string =>
-  ['site', hand, width, low && 'low', broad && 'broad', watching && 'watching'].filter(Boolean).join(' ');
+const roomClass = (hand: string, { width, low, broad, short }: Room, watching: boolean): string =>
+  ['site', hand, width, low && 'low', broad && 'broad', short && 'short', watching && 'watching']
+    .filter(Boolean)
+    .join(' ');
 
 type SheetProps = {
   readonly desk: Desk;
