@@ -9,6 +9,7 @@ import './panels/picker.css';
 import './panels/tag.css';
 import './panels/views.css';
 import './panels/rooms.css';
+import './panels/shapes.css';
 import './panels/screens.css';
 import './panels/debrief.css';
 import './panels/strip.css';

@@ -9,6 +9,8 @@ export type Room = {
   readonly broad: boolean;
   /** Narrow and too low to be divided, as a page zoomed to 400 % is: all of it scrolls as one column. */
   readonly short: boolean;
+  /** Higher than wide, a tablet upright: the drawing has the whole width, and the sheet lies below it. */
+  readonly tall: boolean;
 };
 
 /** From the look's layouts, CSS pixels at text of 100 %. `small` and `low` are ours. */
@@ -35,6 +37,7 @@ const roomNow = (text: number): Room => {
     low: width !== 'narrow' && high <= lowUnder,
     tag: width === 'wide' && high >= tagFrom,
     broad,
+    tall: (width === 'middle' || width === 'small') && innerHeight > innerWidth,
     short: width === 'narrow' && !broad && innerHeight < shortUnder,
   };
 };

@@ -8,6 +8,7 @@ import { browserPath } from './support/chromium';
 import { contactSheet, type Shot } from './support/contactSheet';
 import { lastingMisfits } from './support/fits';
 import { restingPicture } from './support/resting';
+import { smallPng } from './support/smallPng';
 
 /**
  * `npm run pictures [NAME…]`: every screen, or those named, in both languages by day and by night on three sizes of
@@ -42,9 +43,21 @@ const measured: readonly Condition[] = languages.flatMap((lang) => [
 
 type Sheets = Map<string, Shot[]>;
 
-/** The picture that the README shows. */
-const shown = ({ lang, theme, size }: Condition, name: string): boolean =>
-  name === 'site' && lang === 'en' && theme === 'day' && size === 'desk';
+/** The pictures that the README shows, by their files: a screen, on what, and in which light. All in English. */
+const shown: Readonly<Record<string, readonly [name: string, size: SizeName, theme: Asked['theme']]>> = {
+  site: ['site', 'desk', 'day'],
+  joint: ['joint', 'desk', 'day'],
+  sheet: ['lines', 'desk', 'day'],
+  loads: ['loads', 'desk', 'night'],
+  debrief: ['told', 'desk', 'day'],
+  phone: ['tape', 'phone', 'day'],
+};
+
+const keepShown = ({ lang, theme, size }: Condition, name: string, picture: Buffer): void => {
+  for (const [file, [screen, on, light]] of Object.entries(shown))
+    if (lang === 'en' && name === screen && size === on && theme === light)
+      writeFileSync(`${folder}${file}.png`, smallPng(picture));
+};
 
 type Walk = { readonly browser: Browser; readonly base: string; readonly wanted: readonly string[] };
 
@@ -63,7 +76,7 @@ const walkUnder = async (
     if (sheets) {
       const picture = await restingPicture(page);
       sheets.set(name, [...(sheets.get(name) ?? []), { label, row: size, picture }]);
-      if (shown(condition, name)) writeFileSync(`${folder}site.png`, picture);
+      keepShown(condition, name, picture);
     }
     for (const { kind, what, why } of await lastingMisfits(page)) {
       misfits++;
