@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { DebriefScreen } from './debriefScreen';
 import { wordsOf, type Desk } from './desk';
 import { Overlays } from './overlays';
@@ -30,6 +30,8 @@ const CurrentScreen = ({ desk }: { readonly desk: Desk }) => {
   const screen = useSignal(desk.screen);
   const level = useSignal(desk.level);
   const session = useSignal(desk.session);
+  // Another screen begins at its head, however far down the last one was read.
+  useLayoutEffect(() => scrollTo(0, 0), [screen]);
   if (screen === 'site' && session) return <SiteScreen desk={desk} session={session} />;
   if (screen === 'debrief' && session) return <DebriefScreen desk={desk} session={session} />;
   if (screen === 'talk' && level) return <TalkScreen desk={desk} level={level} />;

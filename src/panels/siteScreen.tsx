@@ -21,6 +21,7 @@ import { canBeTagged, MemberTag } from './memberTag';
 import { KeyHelp } from './keyHelp';
 import { RoofWords } from './roofWords';
 import { StageHost, type Found } from './stageHost';
+import { Teaching } from './teaching';
 import { TopBar } from './topBar';
 import { ToolRail } from './toolRail';
 import { Unkept } from './unkept';
@@ -76,7 +77,7 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
       <main class="view" aria-label={words.ui.site.work}>
         <RoofWords desk={desk} attempt={attempt} />
         <ViewTabs desk={desk} down={attempt.site.down !== undefined} />
-        <StageHost desk={desk} attempt={attempt} working={working} found={setAt} />
+        <StageHost desk={desk} attempt={attempt} working={working} found={setAt} bare={close(room)} />
         {!small(room) && <Exaggerated desk={desk} attempt={attempt} />}
         <Unkept desk={desk} session={session} />
         <CaptionBar words={words} caption={said} turn={last?.turn ?? 0} />
@@ -88,11 +89,18 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   );
 };
 
+/** The drawing has no room for anything that lies over it. */
+const close = ({ width, low }: Room): boolean => width === 'narrow' || low;
+
 /** Too low for a strip under the drawing: it hangs on the sheet. */
 const small = ({ width, low, tag }: Room): boolean => width === 'narrow' || low || !tag;
 
-const roomClass = (hand: string, { width, low, broad }: Room, watching: boolean): string =>
-  ['site', hand, width, low && 'low', broad && 'broad', watching && 'watching'].filter(Boolean).join(' ');
+const roomClass = (hand: string, room: Room, watching: boolean): string =>
+  ['site', hand, room.width, ...shapes.filter((shape) => room[shape]), watching && 'watching']
+    .filter(Boolean)
+    .join(' ');
+
+const shapes = ['low', 'broad', 'short', 'tall'] as const;
 
 type SheetProps = {
   readonly desk: Desk;
@@ -135,6 +143,7 @@ const Sheet = ({ desk, session, working, at, room, onAct, undo }: SheetProps) =>
           onAct={onAct}
         />
       )}
+      {close(room) && <Teaching desk={desk} />}
       {small(room) && <Exaggerated desk={desk} attempt={attempt} />}
       <LoadList desk={desk} attempt={attempt} working={working} />
       <CrewPanel desk={desk} attempt={attempt} />

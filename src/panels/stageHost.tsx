@@ -23,6 +23,8 @@ type Props = {
   readonly working: Working;
   /** Told where the chosen member is on the drawing, or that nobody knows. */
   readonly found: (at: Found | undefined) => void;
+  /** Nothing more lies over it than moves it. */
+  readonly bare: boolean;
 };
 
 /** How long after a hand or the wheel is off the drawing stands still again, ms: the stage settles a wheel in 220. */
@@ -68,7 +70,7 @@ const aimOf = (host: HTMLElement | null, stage: StagePort): Aim => ({
 });
 
 /** The drawing. Its content stands as words beside it; here it is one named place that arrow keys go about in. */
-export const StageHost = ({ desk, attempt, working, found }: Props) => {
+export const StageHost = ({ desk, attempt, working, found, bare }: Props) => {
   const host = useRef<HTMLDivElement>(null);
   const stage = useStage(desk, host);
   const { theme, lang, motion } = useSignal(desk.settings);
@@ -123,7 +125,7 @@ export const StageHost = ({ desk, attempt, working, found }: Props) => {
       />
       <CrowsFeet marks={marks} />
       <FocusMark desk={desk} attempt={attempt} stage={stage} note={keys.note} drawn={marks} />
-      <Teaching desk={desk} shown={attempt.site.down === undefined && view === 'overview'} />
+      {!bare && <Teaching desk={desk} />}
       <ZoomKeys desk={desk} stage={stage} moved={moved} />
     </div>
   );

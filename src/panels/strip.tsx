@@ -177,7 +177,7 @@ const Pins = (props: StripProps) => {
             onClick={() => choose(mark)}
           >
             <Dot label={mark.label} />
-            {words.ui.debrief.kinds[mark.told.finding.kind]}
+            <span class="kind">{words.ui.debrief.kinds[mark.told.finding.kind]}</span>
             <span class="hidden">: {title}</span>
           </button>
         );

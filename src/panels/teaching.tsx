@@ -4,10 +4,12 @@ import { wordsOf, type Desk } from './desk';
 import { useSignal } from './useSignal';
 
 /** What can be laid over the drawing to learn from it. */
-export const Teaching = ({ desk, shown }: { readonly desk: Desk; readonly shown: boolean }) => {
-  const session = useSignal(desk.session);
+export const Teaching = ({ desk }: { readonly desk: Desk }) => {
+  const attempt = useSignal(desk.session)?.attempt.value;
+  const view = useSignal(desk.view);
   const words = wordsOf(desk).views;
-  if (!shown || !session || !offersTeaching(session.attempt.value.mode)) return null;
+  if (!attempt || view !== 'overview' || attempt.site.down !== undefined) return null;
+  if (!offersTeaching(attempt.mode)) return null;
   return (
     <div class="teaching">
       <Toggle name={words.loads.show} on={desk.loads} id="loads" />

@@ -5,6 +5,7 @@ import { heldName, jointName, memberName } from './words/names';
 import { readingText, type Units } from './words/numbers';
 import { pick } from './words/spotNames';
 import { soundsFor, type Sound } from './sounds';
+import { stepText } from './stepText';
 import type { Messages } from './words/messages';
 
 /** What is said after an act: who speaks, what, and whether somebody had to be stopped. */
@@ -58,7 +59,7 @@ const fellCaption = ({ ui }: Messages, why: string): Caption => ({
 });
 
 const doneText = (words: Messages, action: Action, units: Units): string => {
-  const { caption, act } = words.ui;
+  const { caption } = words.ui;
   switch (action.type) {
     case 'read':
       return caption.said(
@@ -84,25 +85,12 @@ const doneText = (words: Messages, action: Action, units: Units): string => {
         memberName(words, `${action.kind === 'cross' ? 'crossTie' : action.kind}.${action.station}`),
       );
     case 'undo':
-      return `${words.ui.site.undo}.`;
+      return caption.undone(0);
     case 'handOver':
       return words.ui.site.handed;
     default:
-      return caption.did(pick(act, labelOf(action)));
+      return words.done[deedOf(action)](thingOf(words, action));
   }
-};
-
-const labels: Readonly<Partial<Record<Action['type'], string>>> = {
-  mark: 'mark',
-  draw: 'draw',
-  hookOn: 'hook',
-  stand: 'stand',
-  signal: 'signal',
-  setPost: 'post',
-  brace: 'brace',
-  letGo: 'letGo',
-  swap: 'swap',
-  carryOn: 'carryOn',
 };
 
 /** Taken back in practice: free here, with what the work had cost the crew. */
@@ -112,11 +100,28 @@ export const undoneCaption = ({ ui: { caption } }: Messages, minutes: number): C
   tone: 'plain',
 });
 
-/** The words of an act by what it came to: which way, with what. */
-const labelOf = (action: Action): string => {
+type Plain = Exclude<
+  Action,
+  {
+    readonly type:
+      | 'read'
+      | 'tack'
+      | 'nailOff'
+      | 'place'
+      | 'judge'
+      | 'agree'
+      | 'makeReady'
+      | 'setTie'
+      | 'undo'
+      | 'handOver';
+  }
+>;
+
+/** An act by what it came to: which way, with what. */
+const deedOf = (action: Plain): keyof Messages['done'] => {
   switch (action.type) {
     case 'mendWall':
-      return action.how;
+      return action.how === 'brace' ? 'wallBrace' : action.how;
     case 'raise':
       return action.by < 0 ? 'lower' : 'raise';
     case 'shift':
@@ -128,7 +133,22 @@ const labelOf = (action: Action): string => {
     case 'takeOut':
       return /^(string|chalk|tail)/.test(action.member) ? 'takeDown' : 'takeOut';
     default:
-      return labels[action.type] ?? action.type;
+      return action.type;
+  }
+};
+
+/** What it was done to. */
+const thingOf = (words: Messages, action: Plain): string => {
+  switch (action.type) {
+    case 'draw':
+      return jointName(words, action.joint);
+    case 'swap':
+      return memberName(words, action.member);
+    case 'signal':
+    case 'carryOn':
+      return '';
+    default:
+      return stepText(words, action).thing;
   }
 };
 

@@ -1,3 +1,4 @@
+import { done as enDone } from './en/done';
 import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
 import { proof as enProof } from './en/proof';
@@ -6,6 +7,7 @@ import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
+import { done as esDone } from './es/done';
 import { heard as esHeard } from './es/heard';
 import { views as enViews } from './en/views';
 import * as esRules from './es/rules';
@@ -23,6 +25,7 @@ export type Messages = {
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
+  readonly done: typeof enDone;
   readonly heard: typeof enHeard;
   readonly proof: typeof enProof;
   readonly states: typeof enStates;
@@ -42,6 +45,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: enUi,
     trade: enTrade,
     tasks: enTasks,
+    done: enDone,
     heard: enHeard,
     proof: enProof,
     states: enStates,
@@ -57,6 +61,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: esUi,
     trade: esTrade,
     tasks: esTasks,
+    done: esDone,
     heard: esHeard,
     proof: esProof,
     states: esStates,

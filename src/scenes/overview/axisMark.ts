@@ -13,13 +13,14 @@ export type Mark = {
   readonly at: Point;
   readonly ratio: number;
   readonly palette: Palette;
+  /** How long each axis is; a tick stands at every foot. */
+  readonly feet: number;
 };
 
 export const drawingFont = (size: number, weight = 600): string =>
   `${String(weight)} ${size.toFixed(1)}px "Barlow Condensed", "Arial Narrow", sans-serif`;
 
 const foot = 12;
-const ticks = [foot, 2 * foot];
 
 /** Ridge, eave and up as they lie in this view, a tick for every foot: the scale of the drawing. */
 export const drawAxisMark = (mark: Mark, words: DrawingWords): void => {
@@ -56,7 +57,7 @@ const axesOf = (mark: Mark, words: DrawingWords): readonly Axis[] => {
     [outward, words.eave],
     [[0, 0, 1], words.up],
   ];
-  return named.map(([way, name]) => ({ way, name, tip: from(mark, scale(way, 2 * foot)) }));
+  return named.map(([way, name]) => ({ way, name, tip: from(mark, scale(way, mark.feet * foot)) }));
 };
 
 const from = ({ camera, at }: Mark, v: Vec3): Point => {
@@ -66,7 +67,8 @@ const from = ({ camera, at }: Mark, v: Vec3): Point => {
 };
 
 const drawAxis = (mark: Mark, { way, tip }: Axis): void => {
-  const { ink, at, ratio, palette } = mark;
+  const { ink, at, ratio, palette, feet } = mark;
+  const ticks = Array.from({ length: feet }, (_, i) => (i + 1) * foot);
   const look = { width: 1.5 * ratio, alpha: 0.95, color: palette.pencil };
   pencil(ink, { from: at, to: tip, ...look });
   for (const t of ticks) {

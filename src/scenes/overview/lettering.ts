@@ -102,7 +102,17 @@ const corners: readonly Point[] = [
 
 type Marked = { readonly words: DrawingWords; readonly taken: readonly Area[] };
 
-/** In the first corner that is free now and stays free of the whole roof; without the line on ticks where room is short; else not at all. */
+/** From the whole of it to the least: without the line on ticks, then a foot long. */
+const shorter = (words: DrawingWords): readonly { readonly said: DrawingWords; readonly feet: number }[] => {
+  const bare = { ...words, ticks: '' };
+  return [
+    { said: words, feet: 2 },
+    { said: bare, feet: 2 },
+    { said: bare, feet: 1 },
+  ];
+};
+
+/** In the first corner that is free now and stays free of the whole roof, as long as there is room for; else not at all. */
 const drawMark = (ink: Ink, on: Lettered, { words, taken }: Marked): void => {
   const { area, ratio, camera, palette, raster } = on;
   const outlines = plannedOutlines(on);
@@ -110,9 +120,9 @@ const drawMark = (ink: Ink, on: Lettered, { words, taken }: Marked): void => {
     isBare(raster, box) &&
     !taken.some((other) => shared(box, other)) &&
     !outlines.some((outline) => meets(box, outline));
-  for (const said of [words, { ...words, ticks: '' }])
+  for (const { said, feet } of shorter(words))
     for (const [right, low] of corners) {
-      const loose: Mark = { ink, camera, at: [0, 0], ratio, palette };
+      const loose: Mark = { ink, camera, at: [0, 0], ratio, palette, feet };
       const box = markBox(loose, said);
       const at: Point = [
         area.x + margin * ratio - box.x + right * (area.width - box.width - 2 * margin * ratio),

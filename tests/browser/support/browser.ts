@@ -10,9 +10,20 @@ export const sizes = {
 
 export type SizeName = keyof typeof sizes;
 
+/** More that people have: a small phone, a tablet, large screens, and a desk zoomed to 400 % (WCAG 2.2, 1.4.10). */
+export const moreSizes = {
+  small: { width: 360, height: 640 },
+  tablet: { width: 768, height: 1024 },
+  full: { width: 1920, height: 1080 },
+  huge: { width: 3840, height: 2160 },
+  zoomed: { width: 320, height: 256 },
+} as const;
+
+export type AnySize = SizeName | keyof typeof moreSizes;
+
 /** How a page is opened: which screen, and what light the machine prefers. */
 export type Opening = {
-  readonly size?: SizeName;
+  readonly size?: AnySize;
   readonly theme?: 'day' | 'night';
 };
 
@@ -29,14 +40,16 @@ export type Opened = {
 export const launchBrowser = (executablePath: string): Promise<Browser> =>
   chromium.launch({ executablePath, args: [...browserArguments()], headless: true });
 
+const touched: readonly AnySize[] = ['phone', 'side', 'small', 'tablet'];
+
 const leavesThePage = (url: string): boolean => !/^(data|blob):/.test(url);
 
 /** Opens an address in a context of its own, so that nothing stored by one test is found by another. */
 export const openPage = async (browser: Browser, url: string, opening: Opening = {}): Promise<Opened> => {
   const { size = 'desk', theme = 'day' } = opening;
   const context = await browser.newContext({
-    viewport: sizes[size],
-    hasTouch: size !== 'desk',
+    viewport: { ...sizes, ...moreSizes }[size],
+    hasTouch: touched.includes(size),
     reducedMotion: 'reduce',
     colorScheme: theme === 'day' ? 'light' : 'dark',
   });

@@ -24,3 +24,17 @@ export const misfitsOn = async (page: Page): Promise<readonly Misfit[]> => {
   script ??= bundle();
   return page.evaluate<readonly Misfit[]>(`(() => { ${await script}; return looking.misfits(); })()`);
 };
+
+/** A layout follows its page a little later: a misfit counts when it stays. Ms. */
+const pauses = [0, 200, 400, 800];
+
+/** What of it is still so after a while. */
+export const lastingMisfits = async (page: Page): Promise<readonly Misfit[]> => {
+  let found: readonly Misfit[] = [];
+  for (const pause of pauses) {
+    await page.waitForTimeout(pause);
+    found = await misfitsOn(page);
+    if (found.length === 0) return [];
+  }
+  return found;
+};

@@ -237,7 +237,6 @@ export const ui = {
   },
   caption: {
     said: (where: string, value: string) => `${where}: ${value}.`,
-    did: (act: string) => `${act}.`,
     tacked: (name: string) => `${name} tacked.`,
     nailed: (name: string) => `${name} nailed off.`,
     placed: (name: string) => `${name} up.`,
@@ -319,10 +318,6 @@ export const ui = {
     } as Record<Finding['kind'], string>,
     times: (n: number) => `(${n} times)`,
     places: (n: number) => `(${n} places)`,
-    out: (name: string) => `${name} taken out.`,
-    drawn: (name: string) => `${name}: nails drawn.`,
-    swapped: (name: string) => `${name}: board swapped.`,
-    letGo: 'Ridge unhooked.',
     then: (minutes: number, did: string) => `At ${minutes}: ${did}`,
     opened: {
       missing: 'Missing',

@@ -231,7 +231,6 @@ export const ui: typeof en = {
   },
   caption: {
     said: (where, value) => `${where}: ${value}.`,
-    did: (act) => `${act}.`,
     tacked: (name) => `${name}: punteado.`,
     nailed: (name) => `${name}: clavado.`,
     placed: (name) => `${name}: puesto.`,
@@ -312,10 +311,6 @@ export const ui: typeof en = {
     },
     times: (n) => `(${n} veces)`,
     places: (n) => `(${n} partes)`,
-    out: (name) => `Se quitó: ${name}.`,
-    drawn: (name) => `${name}: clavos sacados.`,
-    swapped: (name) => `${name}: tabla cambiada.`,
-    letGo: 'Cumbrera desenganchada.',
     then: (minutes, did) => `En el ${minutes}: ${did}`,
     opened: {
       missing: 'Falta',

@@ -34,9 +34,9 @@ export const isSeen = (element: Element): boolean =>
   element.checkVisibility({ opacityProperty: true, visibilityProperty: true, contentVisibilityAuto: true }) &&
   !shrunk(element);
 
-/** While something asks for an answer, only that counts; else the whole page. */
+/** While something asks for an answer, or lies over the rest until one looks elsewhere, only that counts; else the whole page. */
 const asking = (): Element =>
-  [...document.querySelectorAll('dialog[open], [aria-modal="true"]')].filter(isSeen).at(-1) ?? document.body;
+  [...document.querySelectorAll('dialog[open], [aria-modal="true"], .roofWords:focus-within')].filter(isSeen).at(-1) ?? document.body;
 
 /** A run of words on the screen: the element it is written in, and the lines it takes. */
 export type Words = { readonly element: Element; readonly text: string; readonly lines: readonly Box[] };
