@@ -17,11 +17,14 @@ export type Lens = {
 };
 
 /** Pixels to an inch inside, device ratio 1: 24 to a sixteenth; from the look's tokens. */
-export const lensScale = 384;
+const lensScale = 384;
+/** A small glass shows at least a quarter inch, as long as a sixteenth stays large enough to be judged: 12. Ours. */
+const lensShows = 0.25;
+const leastScale = 192;
 
 export const drawLens = ({ view, at, radius, spot, caption, draw }: Lens): void => {
   const { ink, ratio, theme } = view;
-  const k = lensScale * ratio;
+  const k = Math.max(leastScale * ratio, Math.min(lensScale * ratio, (2 * radius) / lensShows));
   const glass = sheetOf(radius * 2, radius * 2);
   const inner = inkOn(glass);
   inner.fillStyle = theme === 'night' ? '#17140f' : '#fffdf6';

@@ -61,16 +61,20 @@ const drawVial = (
   for (const side of [-1, 1]) ink.fillRect(cx + (side * bubble) / 2 - ratio, cy - r, 2 * ratio, r * 2);
 };
 
-/** Inches of the rule that must be in sight over the work's edge, at least; thickness drawn of the level. Ours. */
+/** Inches of the rule that should be in sight over the work's edge; thickness drawn of the level. Ours. */
 const seen = 0.6;
 const thick = 0.5;
+/** A sixteenth never gets smaller than can be judged, as long as the space under the level and this much over it show. */
+const finest = { scale: 192, over: 0.1 };
 
 /** The low end of the level over the work's edge, and the rule that says how much was put under it. */
 const drawLift = (view: Scaled, area: Into['area'], { shown, long }: Lying): void => {
   const { ink } = view;
   const gap = Math.abs(shown);
   const right = shown < 0;
-  const k = Math.min(view.k, (area.height * 0.8) / Math.max(seen, gap + thick + 0.06));
+  const room = area.height * 0.8;
+  const judged = Math.min(finest.scale * view.ratio, room / (gap + finest.over));
+  const k = Math.min(view.k, Math.max(judged, room / Math.max(seen, gap + thick + 0.06)));
   const low: Scaled = {
     ...view,
     k,

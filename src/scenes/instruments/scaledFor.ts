@@ -98,7 +98,18 @@ export const scaledFor = (into: Into, picture: ReadingPicture): Scaled => {
   if (span) return { ...common, ...slidFor(into, picture, span) };
   const usual = Math.max(width / across.usual, scales.usual * ratio);
   const k = Math.min(scales.most * ratio, usual, width / across.least);
-  return { ...common, k, zero: [x + width * 0.34, y + height * lies(picture)] };
+  return { ...common, k, zero: [x + zeroAt(width, k, picture), y + height * lies(picture)] };
+};
+
+/** A zero stands here as a share of the width, and this much shows to both sides of what is read, inches. Ours. */
+const usualZero = 0.34;
+const about = 0.2;
+
+/** Where a wide gap, or a board far off its pattern, would lie outside the picture, its zero makes room. */
+const zeroAt = (width: number, k: number, { tool, shown }: ReadingPicture): number => {
+  const usual = width * usualZero;
+  if (tool !== 'rule' && tool !== 'pattern') return usual;
+  return shown > 0 ? Math.min(usual, width - (shown + about) * k) : Math.max(usual, (about - shown) * k);
 };
 
 /** Where the ticks of an upright rule begin, as a share of the width: what is read stands left of it. Ours. */
