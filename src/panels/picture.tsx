@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { inSight } from './later';
 import type { Settle } from './settle';
 
 type Props = {
@@ -10,24 +11,38 @@ type Props = {
   readonly kind?: string;
   /** For whatever it describes. */
   readonly id?: string;
+  /** Not needed for the page to be used: it comes once it is in sight and nothing else waits. */
+  readonly waits?: boolean;
   /** Comes to rest in so long; drawn at rest at once where it is absent. */
   readonly settle?: Settle | undefined;
 };
 
 /** A small canvas drawn by somebody else, once for each thing it depends on. Its words are beside it. */
-export const Picture = ({ draw, deps, label, kind = '', id, settle }: Props) => {
+export const Picture = ({ draw, deps, label, kind = '', id, settle, waits = false }: Props) => {
   const host = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
     const canvas = host.current;
     if (!canvas) return;
-    const ratio = Math.min(2, window.devicePixelRatio || 1);
-    canvas.width = Math.max(1, Math.round(canvas.clientWidth * ratio));
-    canvas.height = Math.max(1, Math.round(canvas.clientHeight * ratio));
-    return settle ? comeToRest(settle, (off) => draw(canvas, off)) : draw(canvas, 0);
+    if (waits) return inSight(canvas, () => begin(canvas, draw));
+    if (!settle) return begin(canvas, draw);
+    measured(canvas);
+    return comeToRest(settle, (off) => draw(canvas, off));
   }, [...deps]);
   return (
     <canvas ref={host} class={kind} role="img" aria-label={label} {...(id === undefined ? {} : { id })} />
   );
+};
+
+/** As many pixels as the screen has for it. */
+const measured = (canvas: HTMLCanvasElement): void => {
+  const ratio = Math.min(2, window.devicePixelRatio || 1);
+  canvas.width = Math.max(1, Math.round(canvas.clientWidth * ratio));
+  canvas.height = Math.max(1, Math.round(canvas.clientHeight * ratio));
+};
+
+const begin = (canvas: HTMLCanvasElement, draw: Props['draw']): void => {
+  measured(canvas);
+  draw(canvas, 0);
 };
 
 /** Draws frame after frame until it rests. Returns how to stop it. */

@@ -93,6 +93,7 @@ const JobCard = ({ desk, level }: { readonly desk: Desk; readonly level: Level }
       <Picture
         label={level.title[lang]}
         deps={[level.id, theme, lang]}
+        waits
         draw={(canvas) =>
           desk.drawings.thumb(canvas, { attempt: framed(level), corner: 'street', theme, lang })
         }

@@ -6,6 +6,7 @@ import type { Attempt } from '../core/site/attempt';
 import { wordsOf, type Desk } from './desk';
 import { Dot } from './dot';
 import { sizeOf } from './standing';
+import { later } from './later';
 import { useSignal } from './useSignal';
 
 /** Between two shots the range counts so far: enough that every stop has a number of its own. */
@@ -112,22 +113,6 @@ const ShotPicture = ({
 
 /** A small picture on paper, CSS pixels: what is on screen may have no room for it. */
 const onPaper = { width: 150, height: 94, ratio: 2 } as const;
-
-const queue: (() => void)[] = [];
-const later = (draw: () => void): (() => void) => {
-  queue.push(draw);
-  if (queue.length === 1) setTimeout(drain, afterLarge);
-  return () => {
-    const i = queue.indexOf(draw);
-    if (i >= 0) queue.splice(i, 1);
-  };
-};
-/** The large picture comes first, ms. */
-const afterLarge = 30;
-const drain = (): void => {
-  queue.shift()?.();
-  if (queue.length > 0) setTimeout(drain);
-};
 
 /** Where on the line each told moment lies, as a share of the line's width. */
 const shareOf = ({ frames, shots }: Pick<StripProps, 'frames' | 'shots'>, mark: Mark): number => {
