@@ -118,10 +118,15 @@ const viewOf = ({ area, ratio, theme, canvas }: Into, scene: JointScene, radius:
   };
 };
 
-const lensAt = (area: Area, radius: number, ratio: number): readonly [number, number] =>
-  isWide(area)
-    ? [area.x + radius + 18 * ratio, area.y + area.height - radius - 46 * ratio]
-    : [area.x + area.width - radius - 16 * ratio, area.y + radius + 16 * ratio];
+const lensAt = (area: Area, radius: number, ratio: number): readonly [number, number] => {
+  if (isWide(area)) return [area.x + radius + 18 * ratio, area.y + area.height - radius - 46 * ratio];
+  const x = area.x + area.width - radius - 16 * ratio;
+  const under = x - radius < area.x + titleWide * ratio ? titleHigh * ratio : 0;
+  return [x, area.y + radius + 16 * ratio + under];
+};
+/** Room for the two lines of a long joint name and how it is looked at, CSS pixels. */
+const titleWide = 215;
+const titleHigh = 38;
 
 const drawScene = (view: Scaled, scene: JointScene): void => {
   for (const piece of scene.pieces) {
