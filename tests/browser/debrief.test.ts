@@ -140,16 +140,15 @@ describe('the three questions', () => {
     const { page, errors, close } = await debrief('desk');
     await page.fill('#intend', 'Prove the ends, then nail.');
     await page.fill('#next', 'Brace first.');
-    await page.waitForTimeout(300);
+    // A browser writes what is kept a moment after it was typed.
+    await page.waitForTimeout(1500);
     await page.goto(`${inject('base')}?lang=es`);
     await page.locator('#intend').waitFor();
-    await page.waitForFunction(() => document.querySelector<HTMLTextAreaElement>('#intend')?.value !== '');
-    expect(await page.inputValue('#intend')).toBe('Prove the ends, then nail.');
-    expect(await page.inputValue('#next')).toBe('Brace first.');
+    await expect.poll(() => page.inputValue('#intend')).toBe('Prove the ends, then nail.');
+    await expect.poll(() => page.inputValue('#next')).toBe('Brace first.');
     await page.click('#leave');
     await page.click('#lastDebrief');
-    await page.waitForFunction(() => document.querySelector<HTMLTextAreaElement>('#next')?.value !== '');
-    expect(await page.inputValue('#next')).toBe('Brace first.');
+    await expect.poll(() => page.inputValue('#next')).toBe('Brace first.');
     await page.click('#leave');
     await page.goto(`${inject('base')}?lang=es`);
     await page.locator('.jobs').waitFor();
