@@ -5,6 +5,7 @@ import type { Attempt } from '../../src/core/site/attempt';
 import { catalogues } from '../../src/present/words/messages';
 import { memberName } from '../../src/present/words/names';
 import { levelOf } from '../site/levels';
+import { restingPicture } from './support/resting';
 import { launchBrowser, openPage, type Opened } from './support/browser';
 
 /** The drawing held by the keyboard: arrows reach all that stands, a ring says where, Enter picks, Escape leaves. */
@@ -70,14 +71,13 @@ describe('by arrow keys on the drawing', () => {
     const { page, close } = await halfDone();
     for (const corner of ['street', 'yard'] as const) {
       await page.evaluate((at) => window.__tt.show({ corner: at, spot: 'tape@layout.street.5' }), corner);
-      await page.waitForTimeout(1200);
+      await restingPicture(page);
       await page.getByRole('listbox').focus();
       await drawing(page).focus();
       const ring = page.locator('.focusMark circle').first();
-      const before = await ring.boundingBox();
+      const before = (await ring.boundingBox())?.x ?? 0;
       await page.keyboard.press('ArrowRight');
-      const after = await ring.boundingBox();
-      expect((after?.x ?? 0) - (before?.x ?? 0), corner).toBeGreaterThan(0);
+      await expect.poll(async () => (await ring.boundingBox())?.x ?? 0).toBeGreaterThan(before);
     }
     await close();
   }, 120_000);
