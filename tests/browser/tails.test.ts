@@ -81,7 +81,7 @@ describe('tails left long', () => {
     expect(told).toContain(en.rules['O11']?.name);
     expect(told).toContain(en.ui.debrief.orderCost(72));
     expect(told).toContain(en.ui.debrief.sooner(en.tasks.tails));
-    await page.locator('[data-code=O11] button').first().click();
+    await page.locator('[data-code=O11] .back').click();
     await page.locator('.site').waitFor();
     expect(errors).toEqual([]);
     await close();

@@ -110,7 +110,7 @@ describe('another language in the middle of an act', () => {
     const before = await page.evaluate(() => window.__tt.digest());
     await page.getByRole('button', { name: 'Español' }).focus();
     await page.keyboard.press('Enter');
-    expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
+    await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('es');
     const { trade } = es;
     expect(await page.getByRole('radio', { name: trade.tool.level, exact: true }).isChecked()).toBe(true);
     expect(await page.getByRole('option', { selected: true }).getAttribute('data-spot')).toBe(
