@@ -18,28 +18,38 @@ const engineSwitches = {
   global: 'globalThis',
 };
 
-// Tests that play whole jobs by the dozen, or ask another engine or library: not part of the quick check.
+// Tests that play whole jobs by the dozen, ask another engine or library, or take seconds: not part of the quick check.
 const wholeJobs = [
+  'tests/audio/sprite.test.ts',
   'tests/engines/**/*.test.ts',
   'tests/hands/**/*.test.ts',
   'tests/levels/**/*.test.ts',
   'tests/mechanics/laws.test.ts',
+  'tests/order/crewList.test.ts',
   'tests/order/judged.test.ts',
+  'tests/order/recall.test.ts',
   'tests/present/afterWork.test.ts',
   'tests/present/crewAtWork.test.ts',
+  'tests/present/model/fallen.test.ts',
   'tests/present/orderCost.test.ts',
   'tests/present/reach.test.ts',
+  'tests/present/roofTold.test.ts',
   'tests/present/screenRandom.test.ts',
   'tests/present/strip.test.ts',
   'tests/scenes/crew.test.ts',
   'tests/scenes/incremental.test.ts',
   'tests/score/checked.test.ts',
   'tests/score/costs.test.ts',
+  'tests/score/safety.test.ts',
+  'tests/score/scored.test.ts',
   'tests/site/balance.test.ts',
   'tests/site/driftLessons.test.ts',
+  'tests/site/frameHolds.test.ts',
   'tests/site/frameLessons.test.ts',
+  'tests/site/pairLoads.test.ts',
   'tests/site/ruleConsequences.test.ts',
   'tests/site/straightened.test.ts',
+  'tests/site/tails.test.ts',
   'tests/tt/**/*.test.ts',
 ];
 

@@ -5,20 +5,14 @@ import type { Action } from '../../src/core/site/action';
 import type { Attempt } from '../../src/core/site/attempt';
 import { levelOf } from '../site/levels';
 import { launchBrowser, openPage, type SizeName } from './support/browser';
-import { builtSite } from './support/builtSite';
 
 /** A tool carried from the rail to its place, by mouse and by finger. */
 
 let browser: Browser;
-let site: Awaited<ReturnType<typeof builtSite>>;
 beforeAll(async () => {
   browser = await launchBrowser(inject('browser'));
-  site = await builtSite();
 });
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
+afterAll(() => browser.close());
 
 const acts = play(levelOf('garden-hut'), 'expert', { seed: 7, mode: 'own' }).steps.map(
   ({ action }) => action,
@@ -29,7 +23,7 @@ const tacked = acts.findIndex((action) => action.type === 'tack' && action.joint
 const open = async (size: SizeName) => {
   const opened = await openPage(
     browser,
-    `${site.base}?lang=en&theme=day&level=garden-hut&seed=7&mode=own&screen=site`,
+    `${inject('base')}?lang=en&theme=day&level=garden-hut&seed=7&mode=own&screen=site`,
     { size },
   );
   await opened.page.evaluate((some) => some.forEach((one) => window.__tt.do(one)), acts.slice(0, tacked));

@@ -5,21 +5,15 @@ import { play } from '../../src/core/hands/play';
 import type { Action } from '../../src/core/site/action';
 import { levelOf } from '../site/levels';
 import { launchBrowser, ready } from './support/browser';
-import { builtSite } from './support/builtSite';
 import { restingPicture } from './support/resting';
 
 /** What happens is seen to happen, and ends exactly as it is shown to whoever asked that nothing moves. */
 
 let browser: Browser;
-let site: Awaited<ReturnType<typeof builtSite>>;
 beforeAll(async () => {
   browser = await launchBrowser(inject('browser'));
-  site = await builtSite();
 });
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
+afterAll(() => browser.close());
 
 const acts = play(levelOf('garden-hut'), 'expert', { seed: 7, mode: 'own' }).steps.map(
   ({ action }) => action,
@@ -33,7 +27,7 @@ const open = async (motion: 'reduce' | 'no-preference', done: number): Promise<P
     colorScheme: 'light',
   });
   const page = await context.newPage();
-  await page.goto(`${site.base}?lang=en&theme=day&level=garden-hut&seed=7&mode=own&screen=site`);
+  await page.goto(`${inject('base')}?lang=en&theme=day&level=garden-hut&seed=7&mode=own&screen=site`);
   await ready(page);
   await page.evaluate((some) => some.forEach((one) => window.__tt.do(one)), acts.slice(0, done));
   await restingPicture(page);
