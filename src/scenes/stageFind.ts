@@ -1,5 +1,5 @@
 import { lerp, type Vec3 } from '../core/geometry/vector';
-import { jointPlace } from '../present/model/actSeen';
+import { jointSeenAt } from '../present/model/jointSeen';
 import { openSpotsOf } from '../present/model/openSpots';
 import { onScreen } from './ink/camera';
 import type { Point } from './ink/pencil';
@@ -55,7 +55,7 @@ export const standsAt = (
 
 /** A rafter is known by a spot near its heel, anything else by its middle, an open place by its first point. */
 const landmark = (view: StageView, staged: Staged | undefined, id: string): Vec3 | undefined => {
-  if (id.includes(':')) return jointPlace(shownOf(view), id);
+  if (id.includes(':')) return jointSeenAt(shownOf(view), id);
   const solids = staged?.model.solids.filter((solid) => solid.id === id) ?? [];
   const points = solids.flatMap(({ faces }) => faces[0]?.points ?? []);
   const first = points[0];

@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { day } from '../../src/session/jobState';
 import type { RunHead } from '../../src/session/store';
+import { keepRuns } from './support/keptRuns';
 import { launchBrowser, openPage, ready } from './support/browser';
 import { misfitsOn } from './support/fits';
 
@@ -30,19 +31,7 @@ const headOf = (order: number, part: Partial<RunHead>): RunHead => ({
 
 /** Put where the page keeps its runs, then seen by opening the page again. */
 const keptOn = async (page: Page, heads: readonly RunHead[]): Promise<void> => {
-  await page.evaluate(
-    (all) =>
-      new Promise<void>((done, failed) => {
-        const open = indexedDB.open('tack-and-true', 1);
-        open.onerror = () => failed(new Error('no database'));
-        open.onsuccess = () => {
-          const write = open.result.transaction('runs', 'readwrite');
-          all.forEach((head) => write.objectStore('runs').put(head));
-          write.oncomplete = () => done();
-        };
-      }),
-    heads,
-  );
+  await keepRuns(page, heads);
   await page.reload();
   await ready(page);
 };

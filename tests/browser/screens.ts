@@ -7,6 +7,7 @@ import type { StageView } from '../../src/present/stagePort';
 import { day } from '../../src/session/jobState';
 import type { RunHead } from '../../src/session/store';
 import { levelOf } from '../site/levels';
+import { keepRuns } from './support/keptRuns';
 import { ready } from './support/browser';
 
 /** The screens a person meets, in the order one run meets them, and how to get to each. */
@@ -183,24 +184,9 @@ const pressed = async (page: Page, button: string): Promise<void> => {
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 };
 
-const keptAs = (page: Page, left: readonly RunHead[]): Promise<void> =>
-  page.evaluate(
-    (all) =>
-      new Promise<void>((done, failed) => {
-        const open = indexedDB.open('tack-and-true', 1);
-        open.onerror = () => failed(new Error('no database'));
-        open.onsuccess = () => {
-          const write = open.result.transaction('runs', 'readwrite');
-          all.forEach((head) => write.objectStore('runs').put(head));
-          write.oncomplete = () => done();
-        };
-      }),
-    left,
-  );
-
 /** Opens the page anew, on what another day left on the device. */
 const opened = async (page: Page, asked: Asked, { query, left, full }: Opens): Promise<void> => {
-  if (left) await keptAs(page, left);
+  if (left) await keepRuns(page, left);
   await page.goto(new URL(queryOf(asked) + query, page.url()).href);
   await ready(page);
   if (full)

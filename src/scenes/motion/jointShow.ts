@@ -1,4 +1,4 @@
-import { toolWorkIn, type Act } from '../../present/model/actSeen';
+import { nailToolIn, type Act } from '../../present/model/actSeen';
 import type { Shown } from '../../present/model/scheme';
 import { nailsSeen, type Into, type NailSeen } from '../closeUp/drawJoint';
 import { inkOn, sheetOf } from '../ink/pencil';
@@ -18,9 +18,9 @@ export const jointShowOf = (before: JointSeen, after: JointSeen, act: Act): Perf
   const alike = before.into.ratio === after.into.ratio && before.into.theme === after.into.theme;
   const { width, height } = before.into.canvas;
   const fits = width === after.into.canvas.width && height === after.into.canvas.height;
-  if (before.joint !== after.joint || !act.outcome.ok || !alike || !fits) return undefined;
-  const work = toolWorkIn(after.shown, act);
-  if (!work || work.tool === 'saw') return undefined;
+  if (before.joint !== after.joint || !alike || !fits) return undefined;
+  const tool = nailToolIn(act);
+  if (!tool) return undefined;
   const was = nailsSeen(before.into, before.shown, before.joint);
   const is = nailsSeen(after.into, after.shown, after.joint);
   const more = is.length > was.length;
@@ -43,7 +43,7 @@ export const jointShowOf = (before: JointSeen, after: JointSeen, act: Act): Perf
         ink.drawImage(canvas, x, y, width, height, x, y, width, height);
       }
       drawStroke(ink, {
-        tool: work.tool,
+        tool,
         t: beat - struck,
         at: nail.head,
         scale: toolScale * ratio,
@@ -51,6 +51,5 @@ export const jointShowOf = (before: JointSeen, after: JointSeen, act: Act): Perf
       });
       return [{ canvas: sheet, at: { x: 0, y: 0 } }];
     },
-    over: () => undefined,
   };
 };

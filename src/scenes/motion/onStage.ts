@@ -17,7 +17,7 @@ export type Playing = {
 
 export const playOn = (
   { scene, end, before, at }: Playing,
-  { length, scene: under, frame, over }: Performance,
+  { length, scene: under, frame }: Performance,
 ): void => {
   scene.put('before', before, at);
   scene.put('main', under ?? end, at);
@@ -37,7 +37,6 @@ export const playOn = (
       scene.put('moving', undefined);
       scene.put('over', undefined);
       scene.put('main', end, at);
-      over();
     },
   );
 };

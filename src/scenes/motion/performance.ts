@@ -34,8 +34,6 @@ export type Performance = {
   readonly length: number;
   readonly scene: HTMLCanvasElement | undefined;
   readonly frame: (t: number) => readonly Placed[];
-  /** Lets go of what was kept for it. */
-  readonly over: () => void;
 };
 
 /** Lengths, ms; ours: long enough to be followed, short enough not to be waited for. */
@@ -72,9 +70,6 @@ export const performanceOf = (given: Between): Performance | undefined => {
         const own = (t * length - start) / show.length;
         return own < 0 ? [] : show.frame(within(own), own >= 1);
       }),
-    over: () => {
-      bodies?.over();
-    },
   };
 };
 
@@ -89,7 +84,7 @@ const crossing: Show = { length: lengths.cross, frame: () => [] };
 
 type Way = (t: number) => readonly Solid[];
 
-const bodiesShow = (given: Between): (Show & { readonly over: () => void }) | undefined => {
+const bodiesShow = (given: Between): Show | undefined => {
   const { before, after, theme, ratio } = given;
   const { came, gone, moved } = changesOf(before.staged.model, after.staged.model);
   const far = moved.length <= mostBodies ? moved.filter((id) => movesFar(given, id)) : [];
@@ -143,7 +138,6 @@ const bodiesShow = (given: Between): (Show & { readonly over: () => void }) | un
       const drawn = drawInTheAir(air, all);
       return drawn ? [drawn] : [];
     },
-    over: () => undefined,
   };
 };
 

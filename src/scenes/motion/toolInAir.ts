@@ -1,9 +1,7 @@
-import type { ToolWork } from '../../present/model/actSeen';
+import type { NailTool } from '../../present/model/actSeen';
 import type { Ink } from '../ink/pencil';
 
 /** Tools as they strike, in inches about the point where they touch the work; y runs down. */
-
-type Tool = ToolWork['tool'];
 
 const wood = ['#d9b27a', '#a9743f'] as const;
 const metal = ['#cfdbe4', '#5d7488'] as const;
@@ -66,41 +64,26 @@ const puller = (ink: Ink): void => {
   ink.restore();
 };
 
-const saw = (ink: Ink): void => {
-  ink.fillStyle = washed(ink, metal, 3);
-  ink.beginPath();
-  ink.moveTo(-13, -0.8);
-  ink.lineTo(8, -4.6);
-  ink.lineTo(8, 0);
-  ink.lineTo(-13, 0);
-  ink.closePath();
-  ink.fill();
-  ink.stroke();
-  bar(ink, { x: 7, y: -2.4, wide: 5, high: 4.4, round: 1.4, colors: wood });
-};
-
-const bodies: Readonly<Record<Tool, (ink: Ink) => void>> = { hammer, nailer, puller, saw };
+const bodies: Readonly<Record<NailTool, (ink: Ink) => void>> = { hammer, nailer, puller };
 
 /** How far a tool is raised, turned and drawn back through one stroke; 0 and 1 touch the work. */
-const lie = (tool: Tool, t: number): { readonly turn: number; readonly x: number; readonly y: number } => {
-  if (tool === 'saw') return { turn: 0.5, x: 5 * Math.sin(2 * Math.PI * t), y: 0 };
-  if (tool === 'nailer') return { turn: 0, x: 0, y: -2.2 * Math.max(0, 1 - t * 4) };
-  if (tool === 'puller') return { turn: -0.9 * t, x: 0, y: 0 };
+const lie = (tool: NailTool, t: number): { readonly turn: number; readonly y: number } => {
+  if (tool === 'nailer') return { turn: 0, y: -2.2 * Math.max(0, 1 - t * 4) };
+  if (tool === 'puller') return { turn: -0.9 * t, y: 0 };
   // Raised in the first two thirds, down in the last.
   const up = t < 0.66 ? Math.sin((t / 0.66) * (Math.PI / 2)) : 1 - ((t - 0.66) / 0.34) ** 2;
-  return { turn: 0.95 * up, x: 0, y: 0 };
+  return { turn: 0.95 * up, y: 0 };
 };
 
 /** Turned about where the hand holds it. */
-const grip: Readonly<Record<Tool, readonly [number, number]>> = {
+const grip: Readonly<Record<NailTool, readonly [number, number]>> = {
   hammer: [13, -2.6],
   nailer: [5, -6.4],
   puller: [0, 0],
-  saw: [0, 0],
 };
 
 export type Stroke = {
-  readonly tool: Tool;
+  readonly tool: NailTool;
   /** Through one stroke, 0…1. */
   readonly t: number;
   /** Where it touches, and pixels to an inch. */
@@ -111,12 +94,12 @@ export type Stroke = {
 };
 
 export const drawStroke = (ink: Ink, { tool, t, at, scale, mirrored }: Stroke): void => {
-  const { turn, x, y } = lie(tool, t);
+  const { turn, y } = lie(tool, t);
   const [gx, gy] = grip[tool];
   ink.save();
   ink.translate(at[0], at[1]);
   ink.scale(mirrored ? -scale : scale, scale);
-  ink.translate(x + gx, y + gy);
+  ink.translate(gx, y + gy);
   ink.rotate(turn);
   ink.translate(-gx, -gy);
   ink.strokeStyle = outline;
@@ -124,16 +107,4 @@ export const drawStroke = (ink: Ink, { tool, t, at, scale, mirrored }: Stroke): 
   ink.lineJoin = 'round';
   bodies[tool](ink);
   ink.restore();
-  if (tool !== 'saw' || t <= 0) return;
-  dust(ink, { at, scale, t });
-};
-
-/** Saw dust falls from the cut. */
-const dust = (ink: Ink, { at, scale, t }: Pick<Stroke, 'at' | 'scale' | 't'>): void => {
-  ink.fillStyle = 'rgba(214,178,122,.9)';
-  for (let i = 0; i < 10; i++) {
-    const fall = (t + i * 0.37) % 1;
-    const aside = ((i * 7) % 11) / 11 - 0.5;
-    ink.fillRect(at[0] + aside * 5 * scale, at[1] + fall * 9 * scale, 1.4, 1.4);
-  }
 };

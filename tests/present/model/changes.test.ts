@@ -5,7 +5,7 @@ import { roofOf } from '../../../src/core/level/layout';
 import type { Attempt } from '../../../src/core/site/attempt';
 import { pose } from '../../../src/core/site/posed';
 import { begin, take } from '../../../src/core/site/take';
-import { jointPlace } from '../../../src/present/model/actSeen';
+import { jointSeenAt } from '../../../src/present/model/jointSeen';
 import { onItsWay } from '../../../src/present/model/arrival';
 import { between, changesOf, groupsOf } from '../../../src/present/model/changes';
 import { movedSolid } from '../../../src/present/model/fallen';
@@ -118,6 +118,6 @@ it('finds a place on the work for every joint that gets nails', () => {
     const { action } = attempt.steps[attempt.steps.length - 1] ?? {};
     if (action?.type !== 'tack' && action?.type !== 'nailOff' && action?.type !== 'draw') continue;
     if (/^(post|strap)/.test(action.joint)) continue;
-    expect(jointPlace(shown, action.joint), action.joint).toBeDefined();
+    expect(jointSeenAt(shown, action.joint), action.joint).toBeDefined();
   }
 });

@@ -36,7 +36,9 @@ export const isSeen = (element: Element): boolean =>
 
 /** While something asks for an answer, or lies over the rest until one looks elsewhere, only that counts; else the whole page. */
 const asking = (): Element =>
-  [...document.querySelectorAll('dialog[open], [aria-modal="true"], .roofWords:focus-within')].filter(isSeen).at(-1) ?? document.body;
+  [...document.querySelectorAll('dialog[open], [aria-modal="true"], .roofWords:focus-within')]
+    .filter(isSeen)
+    .at(-1) ?? document.body;
 
 /** A run of words on the screen: the element it is written in, and the lines it takes. */
 export type Words = { readonly element: Element; readonly text: string; readonly lines: readonly Box[] };
