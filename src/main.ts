@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals-core';
-import { h, options, render } from 'preact';
+import { h, render } from 'preact';
 import './panels/fonts.css';
 import './panels/look.css';
 import './panels/safeArea.css';
@@ -27,6 +27,7 @@ import type { Action } from './core/site/action';
 import { App } from './panels/app';
 import { deskOf, openLeft, startRun, type Desk } from './panels/desk';
 import { isOver } from './core/site/state';
+import { drawAtOnce } from './main/drawAtOnce';
 import { keepForOffline, withFirst } from './main/offline';
 import type { SoundPort } from './present/soundPort';
 import { askToStay } from './session/stay';
@@ -38,8 +39,7 @@ import { facesReady } from './scenes/ink/faces';
 
 /** Wires the parts; the only file that knows them all. */
 
-// A key may come before the last one has been drawn. Drawing at once, what is shown is always what the next key acts on.
-options.debounceRendering = (draw) => draw();
+drawAtOnce();
 
 const levelFiles = import.meta.glob<string>('../levels/*/*.json', {
   query: '?raw',
