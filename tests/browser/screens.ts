@@ -178,10 +178,13 @@ const actsFor = ({ hand, done }: Way, { through }: Screen): readonly Action[] =>
   return acts(hand).slice(done, last + 1);
 };
 
-/** Presses a button and lets the page take it up, so that a key pressed next is not lost. */
+/** Presses a button and lets the page take it up, its effects too, so that a key pressed next is not lost. */
 const pressed = async (page: Page, button: string): Promise<void> => {
   await page.locator(button).first().click();
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await page.evaluate(
+    () =>
+      new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)))),
+  );
 };
 
 /** Opens the page anew, on what another day left on the device. */

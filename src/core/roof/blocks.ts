@@ -1,27 +1,45 @@
 import { baysOf, differentBays } from './bays';
 import type { FiguredBlock } from './figured';
 import type { RoofPlan } from './plan';
-import { planeOverPlate, type PlaneGroup } from './planes';
+import type { Eave, RoofForm } from './form';
+import { planeOverPlate, wallsOf, type PlaneGroup } from './planes';
 import { ventOf } from './vents';
 
 /** One block for each different bay and eave. A bay too tight for its block gets none. */
 export const figuredBlocks = (
   plan: RoofPlan,
-  { stations, groups }: { readonly stations: readonly number[]; readonly groups: readonly PlaneGroup[] },
+  { eaves }: RoofForm,
+  groups: readonly PlaneGroup[],
 ): readonly FiguredBlock[] =>
-  groups
-    .flatMap((group) =>
-      differentBays(baysOf(stations, plan))
+  rowsOf(eaves)
+    .flatMap((row) =>
+      groups.filter(({ walls }) => walls.includes(row[0].side)).map((group) => ({ row, group })),
+    )
+    .flatMap(({ row, group }) =>
+      differentBays(baysOf(row[0].stations, plan))
         .filter(({ block }) => block > 0)
         .map(({ block, count }) => ({
-          count: count * group.eaves,
-          side: group.side,
+          count: count * row.length,
+          side: wallsOf(row.map(({ side }) => side)),
           length: block,
-          ...standing(plan, group),
+          ...standing(plan, { ...group, eave: row[0] }),
           ...ventOf(plan.vents, block),
         })),
     )
     .map((block, i) => ({ id: `block.${i + 1}`, ...block }));
+
+type EaveRow = readonly [Eave, ...Eave[]];
+
+/** Eaves that are laid out and cut alike. */
+const rowsOf = (eaves: readonly Eave[]): readonly EaveRow[] => {
+  const rows: [Eave, ...Eave[]][] = [];
+  for (const eave of eaves) {
+    const same = rows.find(([first]) => first.stations === eave.stations && first.m === eave.m);
+    if (same) same.push(eave);
+    else rows.push([eave]);
+  }
+  return rows;
+};
 
 /**
  * How a block meets the roof plane. Plumb, its outer face is over the plate's and its top edge is beveled to the plane;

@@ -6,11 +6,10 @@ import type { Section } from './plan';
 export type RafterCuts = Omit<CommonRafter, 'id' | 'count' | 'side'>;
 
 export const rafterCuts = (
-  { run, m, overhang, seat }: Eave,
-  { rafter, ridge }: { readonly rafter: Section; readonly ridge: Section },
+  { run, m, overhang, seat }: Pick<Eave, 'run' | 'm' | 'overhang' | 'seat'>,
+  { rafter, shortening }: { readonly rafter: Section; readonly shortening: number },
 ): RafterCuts => {
   const g = Math.sqrt(1 + m * m);
-  const shortening = ridge.thickness / 2;
   const bodyLength = (run - shortening) * g;
   const tailLength = overhang * g;
   const edgeLength = bodyLength + tailLength;

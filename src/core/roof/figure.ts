@@ -1,55 +1,67 @@
-import { isOver } from '../units/hair';
 import { figuredBlocks } from './blocks';
 import { cautionsOf } from './cautions';
-import type { CommonRafter, FiguredRidge, FiguredRoof } from './figured';
+import { edgesOf } from './edges';
+import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { expand, type RoofForm } from './form';
+import { figuredHips } from './hips';
+import { figuredJacks, jacksOf } from './jacks';
+import { piecesOf } from './pieces';
 import type { RoofPlan } from './plan';
-import { grouped, planesOf, topOf, type PlaneGroup } from './planes';
-import { stations } from './stations';
+import { commonsOf, grouped, wallsOf, type PlaneGroup } from './planes';
+import { figuredRidges } from './ridges';
 import { figuredTies } from './ties';
 
 /** Figures a roof: every length, cut, height and mark the crew needs, in inches, unrounded. The plan is already checked. */
 export const figure = (plan: RoofPlan): FiguredRoof => {
   const form = expand(plan);
-  const planes = planesOf(form, plan);
+  const pieces = piecesOf(form);
+  const planes = commonsOf(pieces, plan);
   const groups = grouped(planes);
-  const marks = stations({
-    length: form.length,
-    spacing: plan.spacing,
-    thickness: plan.rafter.thickness,
-    datum: plan.datum,
-  });
-  const ridge = figuredRidge(plan, { form, groups });
+  const ridges = figuredRidges(plan, { form, groups });
+  const topHeight = ridges[0]?.topHeight ?? 0;
+  const across = planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
+  const pairs = across[0]?.count ?? 0;
   return {
-    commonRafters: groups.map((group) => common(group, { pairs: marks.length, alone: groups.length === 1 })),
-    ridges: [ridge],
-    layout: { spacing: plan.spacing, datum: plan.datum, stations: marks },
-    blocks: figuredBlocks(plan, { stations: marks, groups }),
-    ties: figuredTies(plan, { planes, topHeight: ridge.topHeight, pairs: marks.length }),
-    cautions: groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight: ridge.topHeight })),
+    commonRafters: groups.map((group) => common(group, groups.length === 1)),
+    ridges,
+    layout: layoutOf(plan, form),
+    blocks: figuredBlocks(plan, form, groups),
+    ties: figuredTies(plan, { planes: across, topHeight, pairs }),
+    ...slanting(plan, form, pieces),
+    cautions: groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })),
   };
 };
 
-const common = (
-  { side, eaves, cuts }: PlaneGroup,
-  { pairs, alone }: { readonly pairs: number; readonly alone: boolean },
-): CommonRafter => ({ id: alone ? 'common' : `common.${side}`, count: eaves * pairs, side, ...cuts });
+const common = ({ side, count, cuts }: PlaneGroup, alone: boolean): CommonRafter => ({
+  id: alone ? 'common' : `common.${side}`,
+  count,
+  side,
+  ...cuts,
+});
 
-/** Set so that the lower plane's rafters are flush with its top; it has to be as deep as the longest plumb cut. */
-const figuredRidge = (
+/** Stations of the first eave, and of those that are laid out otherwise. */
+const layoutOf = ({ spacing, datum }: RoofPlan, { eaves }: RoofForm): Layout => {
+  const [first] = eaves;
+  const stations = first?.stations ?? [];
+  const others = eaves.filter((eave) => eave.stations !== stations);
+  const lists = [...new Set(others.map((eave) => eave.stations))];
+  if (lists.length === 0) return { spacing, datum, stations };
+  const told = lists.map((list) => ({
+    side: wallsOf(others.filter((eave) => eave.stations === list).map(({ side }) => side)),
+    stations: list,
+  }));
+  return { spacing, datum, stations, eaves: told };
+};
+
+const slanting = (
   plan: RoofPlan,
-  { form, groups }: { readonly form: RoofForm; readonly groups: readonly PlaneGroup[] },
-): FiguredRidge => {
-  const length = form.ridge.to - form.ridge.from;
-  const leastDepth = Math.max(...groups.map(({ cuts }) => cuts.plumbCutLength));
+  form: RoofForm,
+  pieces: ReturnType<typeof piecesOf>,
+): Pick<FiguredRoof, 'hips' | 'jacks'> => {
+  if (plan.kind !== 'hip') return {};
+  const edges = edgesOf(form);
   return {
-    id: 'ridge',
-    count: 1,
-    side: 'both',
-    lineLength: length,
-    length,
-    topHeight: Math.min(...groups.map(topOf)),
-    leastDepth,
-    bearsFully: !isOver(leastDepth, plan.ridge.depth),
+    hips: figuredHips(plan, form, edges),
+    jacks: figuredJacks(plan, jacksOf(plan, pieces, edges)),
   };
 };

@@ -1,3 +1,5 @@
+import type { Wall } from './side';
+
 /** The figured roof: what `tt figure` prints. Lengths in inches, angles as rise and run; degrees are made where they are shown. */
 export type FiguredRoof = {
   readonly commonRafters: readonly CommonRafter[];
@@ -5,13 +7,73 @@ export type FiguredRoof = {
   readonly layout: Layout;
   readonly blocks: readonly FiguredBlock[];
   readonly ties: readonly FiguredTie[];
+  /** Absent where the roof has none. */
+  readonly hips?: readonly FiguredHip[];
+  readonly jacks?: readonly FiguredJacks[];
   readonly cautions: readonly Caution[];
+};
+
+/** Walls that have the same: both long ones, both ends, all four, or one. */
+export type Walls = 'both' | 'ends' | 'all' | Wall;
+
+/** An angle as rise over run. */
+export type Turn = { readonly rise: number; readonly run: number };
+
+/** A cut that meets another member aslant. */
+export type Cheek = {
+  readonly end: 'top' | 'bottom';
+  /** Of one looking up the member. */
+  readonly side: 'left' | 'right';
+  /** On the top edge, between the cut and the length; `tt` prints it as cheekAngleDeg. */
+  readonly cheekAngle: Turn;
+  /** Tilt of the saw off square where it follows the plumb line; `tt` prints it as sawBevelDeg. */
+  readonly sawBevel: Turn;
+};
+
+/** What hips, valleys and jacks have in common. Lengths along the middle of the top edge. */
+type Slanting = {
+  readonly id: string;
+  readonly count: number;
+  /** Level and theoretical, along its own run. */
+  readonly run: number;
+  readonly lineLength: number;
+  readonly bodyLength: number;
+  readonly tailLength: number;
+  /** Middle of the top edge over the plate's corner or face, after any drop. */
+  readonly heightAbovePlate: number;
+  readonly seat: number;
+  /** `tt` prints it as slopeDeg. */
+  readonly slope: Turn;
+  readonly cheeks: readonly Cheek[];
+  readonly shorteningTop: number;
+  readonly shorteningBottom: number;
+};
+
+export type FiguredHip = Slanting & {
+  /** The end it stands at, or both. */
+  readonly side: Walls;
+  /** Of each side, looking up: left, right; `tt` prints them as backingAngleDeg. */
+  readonly backing: readonly [Turn, Turn];
+  /** Plumb: how much lower a hip with a square top sits. */
+  readonly drop: number;
+};
+
+/** Jacks that differ in length alone; the single figures are the longest one's. */
+export type FiguredJacks = Slanting & {
+  readonly side: Walls;
+  /** Of one looking up the hip: which side of it they are on. */
+  readonly hipSide: 'left' | 'right';
+  /** From one to the next, along the slope. */
+  readonly difference: number;
+  /** Shortest first. */
+  readonly lineLengths: readonly number[];
+  readonly lengths: readonly number[];
 };
 
 export type CommonRafter = {
   readonly id: string;
   readonly count: number;
-  readonly side: 'both' | 'street' | 'yard';
+  readonly side: Walls;
   readonly run: number;
   readonly rise: number;
   readonly lineLength: number;
@@ -43,12 +105,14 @@ export type Layout = {
   readonly spacing: number;
   readonly datum: string;
   readonly stations: readonly number[];
+  /** Eaves that are laid out otherwise; absent where none is. */
+  readonly eaves?: readonly { readonly side: Walls; readonly stations: readonly number[] }[];
 };
 
 export type FiguredBlock = {
   readonly id: string;
   readonly count: number;
-  readonly side: 'both' | 'street' | 'yard';
+  readonly side: Walls;
   readonly length: number;
   /** Of its outer face, from the plate to the roof plane. */
   readonly height: number;

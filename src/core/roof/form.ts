@@ -1,21 +1,27 @@
-import { gradient } from '../units/slope';
-import type { RoofPlan } from './plan';
-import type { Side } from './side';
+import type { Vec2 } from '../geometry/vector';
+import { gradient, type Slope } from '../units/slope';
+import type { GablePlan, HipPlan, RoofPlan } from './plan';
+import { endStations, ridgeEndStations } from './hipStations';
+import type { Wall } from './side';
+import { stations } from './stations';
+import type { Body, Limit, Plane } from './surface';
 
 /**
- * A roof as planes over plates. Each eave has a reference face and a plane that rises from it; ridges are where planes
- * meet. Plans of every kind are expanded to this, and nothing after it asks what kind it was.
+ * A roof as planes over plates. Each eave has a reference face and a plane that rises from it; ridges, hips and valleys are
+ * where planes meet. Plans of every kind are expanded to this, and nothing after it asks what kind it was.
  */
 export type RoofForm = {
+  readonly bodies: readonly Body[];
   readonly eaves: readonly Eave[];
-  readonly ridge: { readonly from: number; readonly to: number };
-  /** Along the eaves, from gable to gable, inches. */
-  readonly length: number;
+  /** How far ridges run past a limit that bodies end at, inches. */
+  readonly past: number;
 };
 
 export type Eave = {
-  readonly side: Side;
-  /** Level, reference face to ridge centre line, inches. */
+  readonly side: Wall;
+  readonly plane: Plane;
+  readonly body: Body;
+  /** Level, reference face to the ridge's centre line, inches. */
   readonly run: number;
   /** Rise for each inch of run. */
   readonly m: number;
@@ -25,25 +31,104 @@ export type Eave = {
   readonly seat: number;
   /** How far the reference face stands outside the plate: the sheathing, or nothing. Inches. */
   readonly clad: number;
+  /** Rafter centres along the eave: x on the long walls, y on the ends. Inches. */
+  readonly stations: readonly number[];
 };
 
 /** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */
-export const bearingOf = ({ seat, clad }: Eave): number => seat - clad;
+export const bearingOf = ({ seat, clad }: Pick<Eave, 'seat' | 'clad'>): number => seat - clad;
 
 /** The only place that knows kinds. */
-export const expand = (plan: RoofPlan): RoofForm => {
-  const clad = plan.reference === 'sheathing' ? plan.sheathing : 0;
-  const eave = (side: Side): Eave => ({
-    side,
+export const expand = (plan: RoofPlan): RoofForm => (plan.kind === 'gable' ? gable(plan) : hip(plan));
+
+const cladOf = (plan: RoofPlan): number => (plan.reference === 'sheathing' ? plan.sheathing : 0);
+
+/** The level way a plane climbs from each wall. */
+const inward: Readonly<Record<Wall, Vec2>> = { street: [0, 1], yard: [0, -1], A: [1, 0], B: [-1, 0] };
+
+type Box = { readonly half: number; readonly length: number; readonly clad: number };
+
+/** The plane over one wall of a rectangle of plates, from its reference face. */
+const planeOver = (wall: Wall, slope: Slope, { half, length, clad }: Box): Plane => {
+  const feet: Readonly<Record<Wall, Vec2>> = {
+    street: [0, -(half + clad)],
+    yard: [0, half + clad],
+    A: [-clad, 0],
+    B: [length + clad, 0],
+  };
+  return { id: wall, foot: feet[wall], up: inward[wall], base: 0, m: gradient(slope) };
+};
+
+const gableEnds = (length: number): readonly Limit[] => [
+  { id: 'A', normal: [-1, 0], reach: 0 },
+  { id: 'B', normal: [1, 0], reach: length },
+];
+
+const gable = (plan: GablePlan): RoofForm => {
+  const clad = cladOf(plan);
+  const box = { half: plan.span / 2, length: plan.length, clad };
+  const planes = (['street', 'yard'] as const).map((wall) => planeOver(wall, plan.slope, box));
+  const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
+  const marks = stations({
+    length: plan.length,
+    spacing: plan.spacing,
+    thickness: plan.rafter.thickness,
+    datum: plan.datum,
+  });
+  const eaves = planes.map((plane) => ({
+    side: plane.id as Wall,
+    plane,
+    body,
     run: plan.span / 2 + clad,
-    m: gradient(plan.slope),
+    m: plane.m,
     overhang: plan.overhang,
     seat: plan.seat,
     clad,
+    stations: marks,
+  }));
+  return { bodies: [body], eaves, past: plan.rakeOverhang };
+};
+
+/** Run of the end planes from the reference face to the ridge's end: where they come to the height of the long planes. */
+export const endRun = (plan: Pick<HipPlan, 'span' | 'slope' | 'endSlope'>, clad: number): number => {
+  const run = plan.span / 2 + clad;
+  return plan.slope.rise * plan.endSlope.run === plan.endSlope.rise * plan.slope.run
+    ? run
+    : (run * gradient(plan.slope)) / gradient(plan.endSlope);
+};
+
+/** Planes that meet over a hip stand equally high over the plate; with another slope that takes another seat. */
+const seatFor = (plan: HipPlan, m: number): number => {
+  const first = gradient(plan.slope);
+  if (m === first) return plan.seat;
+  const plumb = (slope: number): number => plan.rafter.depth * Math.sqrt(1 + slope * slope);
+  return (plumb(m) - (plumb(first) - plan.seat * first)) / m;
+};
+
+const hip = (plan: HipPlan): RoofForm => {
+  const clad = cladOf(plan);
+  const box = { half: plan.span / 2, length: plan.length, clad };
+  const long = (['street', 'yard'] as const).map((wall) => planeOver(wall, plan.slope, box));
+  const ends = (['A', 'B'] as const).map((wall) => planeOver(wall, plan.endSlope, box));
+  const body: Body = { id: 'main', planes: [...long, ...ends], limits: [] };
+  const [run, far] = [plan.span / 2 + clad, endRun(plan, clad)];
+  const layout = { spacing: plan.spacing, thickness: plan.rafter.thickness, commons: plan.hipTop === 'betweenCommons' };
+  const marks = ridgeEndStations({ ...layout, from: far - clad, to: plan.length + clad - far, past: far - clad });
+  const across = endStations({ ...layout, half: plan.span / 2 });
+  const eaveOn = (plane: Plane, isEnd: boolean): Eave => ({
+    side: plane.id as Wall,
+    plane,
+    body,
+    run: isEnd ? far : run,
+    m: plane.m,
+    overhang: plan.overhang,
+    seat: seatFor(plan, plane.m),
+    clad,
+    stations: isEnd ? across : marks,
   });
   return {
-    eaves: [eave('street'), eave('yard')],
-    ridge: { from: -plan.rakeOverhang, to: plan.length + plan.rakeOverhang },
-    length: plan.length,
+    bodies: [body],
+    eaves: [...long.map((one) => eaveOn(one, false)), ...ends.map((one) => eaveOn(one, true))],
+    past: 0,
   };
 };

@@ -2,13 +2,34 @@ import type { Inch } from '../units/inch';
 import type { Slope } from '../units/slope';
 
 /** A roof as somebody would type it, parsed, checked and in inches. Keys as the roof file has them. */
-export type RoofPlan = {
+export type RoofPlan = GablePlan | HipPlan;
+
+/** Gables at both ends. */
+export type GablePlan = Shared & {
   readonly kind: 'gable';
+  readonly rakeOverhang: Inch;
+  readonly datum: 'endA' | 'endB' | 'centre';
+};
+
+/** Slopes on all four sides, and a ridge between two hips at each end. */
+export type HipPlan = Shared & {
+  readonly kind: 'hip';
+  /** Of the two end planes; the same as `slope` or not. */
+  readonly endSlope: Slope;
+  readonly hip: Section;
+  /** Where hips end: between the commons at the ridge's end, or against the ridge itself with no commons there. */
+  readonly hipTop: 'betweenCommons' | 'againstRidge';
+  /** Top edges planed to both planes, or the whole hip set lower until its edges come to them. */
+  readonly hipFit: 'backed' | 'dropped';
+  readonly datum: 'ridgeEnd';
+};
+
+/** What every kind has. */
+type Shared = {
   readonly slope: Slope;
   readonly span: Inch;
   readonly length: Inch;
   readonly overhang: Inch;
-  readonly rakeOverhang: Inch;
   readonly spacing: Inch;
   readonly rafter: Section;
   readonly ridge: Section;
@@ -18,7 +39,6 @@ export type RoofPlan = {
   readonly sheathing: Inch;
   readonly blockAllowance: Inch;
   readonly blockStands: 'plumb' | 'square';
-  readonly datum: 'endA' | 'endB' | 'centre';
   readonly joists: { readonly every: number; readonly height: Inch } | false;
   readonly collars: { readonly every: number } | false;
   readonly vents?: Vents;

@@ -1,38 +1,76 @@
+import { hair } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
+import type { Walls } from './figured';
 import type { Eave, RoofForm } from './form';
+import { piecesOf, startsAtEave, topOf as topKind, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
+import type { Wall } from './side';
 
-/** One roof plane with the rafters that lie in it: all that ridges, blocks, ties and cautions are figured from. */
-export type RoofPlane = { readonly eave: Eave; readonly cuts: RafterCuts };
+/** Commons of one eave and the plane they lie in: all that ridges, blocks, ties and cautions are figured from. */
+export type RoofPlane = { readonly eave: Eave; readonly cuts: RafterCuts; readonly count: number };
 
 /** Planes with the same numbers share their rafters and blocks, and are told once. */
 export type PlaneGroup = RoofPlane & {
-  readonly side: 'both' | 'street' | 'yard';
-  readonly eaves: number;
+  readonly side: Walls;
+  readonly walls: readonly Wall[];
 };
 
-export const planesOf = (form: RoofForm, plan: RoofPlan): readonly RoofPlane[] =>
-  form.eaves.map((eave) => ({ eave, cuts: rafterCuts(eave, plan) }));
+/** Each eave's commons. What comes to the ridge's end from between two hips is shortened by half a rafter there. */
+export const planesOf = (form: RoofForm, plan: RoofPlan): readonly RoofPlane[] => commonsOf(piecesOf(form), plan);
+
+export const commonsOf = (pieces: readonly Piece[], plan: RoofPlan): readonly RoofPlane[] =>
+  [...new Set(pieces.map(({ eave }) => eave))].flatMap((eave) => {
+    const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
+    const [first] = own;
+    if (!first) return [];
+    const shortening = (topKind(first) === 'ridge' ? plan.ridge : plan.rafter).thickness / 2;
+    return [{ eave, cuts: rafterCuts(eave, { rafter: plan.rafter, shortening }), count: own.length }];
+  });
+
+/** From the plate to the ridge; where it does not come to the figured ridge the plan is not one this is figured for. */
+export const isCommon = (piece: Piece): boolean =>
+  startsAtEave(piece) && topKind(piece) !== 'slope' && Math.abs(piece.to - piece.eave.run) < hair;
 
 /** Longest rafter first. */
 export const grouped = (planes: readonly RoofPlane[]): readonly PlaneGroup[] => {
-  const groups = planes.reduce<readonly PlaneGroup[]>((all, plane) => {
-    const same = all.find((group) => isSame(group.eave, plane.eave));
-    if (!same) return [...all, { ...plane, side: plane.eave.side, eaves: 1 }];
-    return all.map((group) => (group === same ? { ...group, side: 'both', eaves: group.eaves + 1 } : group));
-  }, []);
-  return [...groups].sort((a, b) => b.cuts.edgeLength - a.cuts.edgeLength);
+  const groups: RoofPlane[][] = [];
+  for (const plane of planes) {
+    const same = groups.find(([first]) => first !== undefined && isSame(first, plane));
+    if (same) same.push(plane);
+    else groups.push([plane]);
+  }
+  return groups
+    .flatMap((group): readonly PlaneGroup[] => {
+      const [first] = group;
+      if (!first) return [];
+      const walls = group.map(({ eave }) => eave.side);
+      return [{ ...first, count: group.reduce((sum, { count }) => sum + count, 0), walls, side: wallsOf(walls) }];
+    })
+    .sort((a, b) => b.cuts.edgeLength - a.cuts.edgeLength);
 };
 
-const isSame = (a: Eave, b: Eave): boolean =>
-  a.run === b.run && a.m === b.m && a.overhang === b.overhang && a.seat === b.seat && a.clad === b.clad;
+/** What several walls together are called. */
+export const wallsOf = (walls: readonly Wall[]): Walls => {
+  const [first] = walls;
+  const has = (wall: Wall): boolean => walls.includes(wall);
+  if (has('street') && has('yard')) return has('A') && has('B') ? 'all' : 'both';
+  return has('A') && has('B') ? 'ends' : (first ?? 'all');
+};
+
+const isSame = (a: RoofPlane, b: RoofPlane): boolean =>
+  a.cuts.shortening === b.cuts.shortening &&
+  a.eave.run === b.eave.run &&
+  a.eave.m === b.eave.m &&
+  a.eave.overhang === b.eave.overhang &&
+  a.eave.seat === b.eave.seat &&
+  a.eave.clad === b.eave.clad;
 
 /** Where the plane's top edges meet the ridge's face, above the plate. Inches. */
 export const topOf = ({ eave, cuts }: RoofPlane): number =>
   cuts.heightAbovePlate + (eave.run - cuts.shortening) * eave.m;
 
 /** Plumb, plate to plane at the outside of the plate itself, whatever face the rafter is cut to. Inches. */
-export const planeOverPlate = ({ eave, cuts }: RoofPlane): number =>
+export const planeOverPlate = ({ eave, cuts }: Pick<RoofPlane, 'eave' | 'cuts'>): number =>
   cuts.heightAbovePlate + eave.clad * eave.m;
 
 /** Level, from the ridge's centre line to where the plane is `height` above the plate. Inches. */

@@ -1,0 +1,44 @@
+import type { Vec2 } from '../geometry/vector';
+import type { Eave, RoofForm } from './form';
+import { alongPlane, dot2, type Line, type Stop } from './surface';
+
+/** Rafters are where the layout cuts the planes: a line up a plane at each station, as far as the plane is the roof. */
+export type Piece = {
+  readonly eave: Eave;
+  readonly at: number;
+  /** Level distances in from the reference line. */
+  readonly from: number;
+  readonly to: number;
+  readonly low: readonly Stop[];
+  readonly high: readonly Stop[];
+};
+
+/** What a rafter comes to at its upper end. */
+export type Top = 'ridge' | 'ridgeEnd' | 'slope';
+
+export const piecesOf = ({ eaves, bodies }: RoofForm): readonly Piece[] =>
+  eaves.flatMap((eave) =>
+    eave.stations.flatMap((at) =>
+      alongPlane(lineAt(eave, at), eave, bodies).map((stretch) => ({ eave, at, ...stretch })),
+    ),
+  );
+
+/** Up a plane from its reference line at a station. */
+export const lineAt = ({ plane: { foot, up } }: Eave, at: number): Line => ({
+  from: up[0] === 0 ? [at, foot[1]] : [foot[0], at],
+  way: up,
+});
+
+/** Planes of the same body that end a rafter above. */
+const meets = ({ eave, high }: Piece): readonly Vec2[] =>
+  high.flatMap((stop) => (stop.what === 'plane' && stop.body === eave.body ? [stop.plane.up] : []));
+
+/** The plane across ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
+export const topOf = (piece: Piece): Top => {
+  const sides = meets(piece).map((up) => dot2(up, piece.eave.plane.up));
+  if (sides.some((side) => side < 0)) return 'ridge';
+  return sides.length > 1 ? 'ridgeEnd' : 'slope';
+};
+
+export const startsAtEave = ({ eave, low }: Piece): boolean =>
+  low.some((stop) => stop.what === 'eave' && stop.plane === eave.plane);

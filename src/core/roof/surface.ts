@@ -1,0 +1,191 @@
+import type { Vec2 } from '../geometry/vector';
+
+/**
+ * The roof as planes over plates, seen from above. A body is what stands under several planes at once: at each plan point
+ * the lowest of them. Where bodies overlap the higher one is the roof. Hips and ridges are where planes of one body meet,
+ * valleys where bodies do. Everything runs straight, so along any line of the plan it all comes down to where straight
+ * lines cross. Inches.
+ */
+export type Plane = {
+  readonly id: string;
+  /** A point of the reference line, and the level unit direction the plane climbs in from there. */
+  readonly foot: Vec2;
+  readonly up: Vec2;
+  /** Height of the reference line. */
+  readonly base: number;
+  /** Rise for each inch of run. */
+  readonly m: number;
+};
+
+/** What a body ends at besides its own planes: kept where normal · point <= reach. A unit normal. */
+export type Limit = { readonly id: string; readonly normal: Vec2; readonly reach: number };
+
+export type Body = {
+  readonly id: string;
+  readonly planes: readonly Plane[];
+  readonly limits: readonly Limit[];
+};
+
+/** A line of the plan: a point and a unit direction. */
+export type Line = { readonly from: Vec2; readonly way: Vec2 };
+
+/** `at + by · u` along a line. */
+type Straight = { readonly at: number; readonly by: number };
+
+export const dot2 = (a: Vec2, b: Vec2): number => a[0] * b[0] + a[1] * b[1];
+export const pointOn = ({ from, way }: Line, u: number): Vec2 => [from[0] + way[0] * u, from[1] + way[1] * u];
+
+/** Level distance in from the plane's reference line. */
+export const inFrom = ({ foot, up }: Plane, p: Vec2): number => dot2(up, [p[0] - foot[0], p[1] - foot[1]]);
+export const heightAt = (plane: Plane, p: Vec2): number => plane.base + plane.m * inFrom(plane, p);
+
+const inside = (plane: Plane, { from, way }: Line): Straight => ({
+  at: inFrom(plane, from),
+  by: dot2(plane.up, way),
+});
+const heightAlong = (plane: Plane, line: Line): Straight => {
+  const { at, by } = inside(plane, line);
+  return { at: plane.base + plane.m * at, by: plane.m * by };
+};
+const less = (a: Straight, b: Straight): Straight => ({ at: a.at - b.at, by: a.by - b.by });
+
+/** What a stretch of a line has to keep to, with what is there where it stops: stays where the straight is 0 or more. */
+type Bound = { readonly stop: Stop; readonly keeps: Straight };
+
+/** What ends a stretch: a reference line, a limit, or another plane. */
+export type Stop =
+  | { readonly what: 'eave'; readonly plane: Plane }
+  | { readonly what: 'limit'; readonly limit: Limit }
+  | { readonly what: 'plane'; readonly plane: Plane; readonly body: Body };
+
+/** Part of a line, with all that stops it at each end: several where they meet in a point. */
+export type Stretch = {
+  readonly from: number;
+  readonly to: number;
+  readonly low: readonly Stop[];
+  readonly high: readonly Stop[];
+};
+
+/** Nearer than this is the same place. Inches. */
+const near = 1e-7;
+
+const open: Stretch = { from: -Infinity, to: Infinity, low: [], high: [] };
+
+/** What is left of a stretch that keeps to a bound as well. */
+const kept = (stretch: Stretch | undefined, { stop, keeps: { at, by } }: Bound): Stretch | undefined => {
+  if (!stretch) return undefined;
+  if (by === 0) return at >= -near ? stretch : undefined;
+  const u = -at / by;
+  const next = by > 0 ? fromLater(stretch, u, stop) : tillSooner(stretch, u, stop);
+  return next.to - next.from > near ? next : undefined;
+};
+
+const fromLater = (stretch: Stretch, u: number, stop: Stop): Stretch => {
+  if (u > stretch.from + near) return { ...stretch, from: u, low: [stop] };
+  return u >= stretch.from - near ? { ...stretch, low: [...stretch.low, stop] } : stretch;
+};
+const tillSooner = (stretch: Stretch, u: number, stop: Stop): Stretch => {
+  if (u < stretch.to - near) return { ...stretch, to: u, high: [stop] };
+  return u <= stretch.to + near ? { ...stretch, high: [...stretch.high, stop] } : stretch;
+};
+
+const limitsOf = (body: Body, line: Line): readonly Bound[] =>
+  body.limits.map((limit) => ({
+    stop: { what: 'limit', limit },
+    keeps: { at: limit.reach - dot2(limit.normal, line.from), by: -dot2(limit.normal, line.way) },
+  }));
+
+const eaveOf = (plane: Plane, line: Line): Bound => ({
+  stop: { what: 'eave', plane },
+  keeps: inside(plane, line),
+});
+
+/** Under every plane of a body but those given. */
+const under = (
+  body: Body,
+  but: readonly Plane[],
+  { line, height }: { readonly line: Line; readonly height: Straight },
+): readonly Bound[] =>
+  body.planes
+    .filter((plane) => !but.includes(plane))
+    .map((plane) => ({
+      stop: { what: 'plane', plane, body },
+      keeps: less(heightAlong(plane, line), height),
+    }));
+
+/** Where another body stands higher than a height along a line. */
+const hidden = (body: Body, line: Line, height: Straight): Stretch | undefined =>
+  [
+    ...body.planes.map((plane) => eaveOf(plane, line)),
+    ...limitsOf(body, line),
+    ...under(body, [], { line, height }),
+  ].reduce<Stretch | undefined>(kept, open);
+
+/** What is left of stretches where one is taken out of them. */
+const without = (stretches: readonly Stretch[], hole: Stretch | undefined): readonly Stretch[] => {
+  if (!hole) return stretches;
+  return stretches.flatMap((stretch) => {
+    if (hole.from >= stretch.to - near || hole.to <= stretch.from + near) return [stretch];
+    const before: Stretch = { ...stretch, to: hole.from, high: hole.low };
+    const after: Stretch = { ...stretch, from: hole.to, low: hole.high };
+    return [before, after].filter(({ from, to }) => to - from > near);
+  });
+};
+
+/** Where a plane of a body is the roof along a line of the plan, from its reference line up. */
+export const alongPlane = (
+  line: Line,
+  { plane, body }: { readonly plane: Plane; readonly body: Body },
+  bodies: readonly Body[],
+): readonly Stretch[] => {
+  const height = heightAlong(plane, line);
+  const own = [
+    eaveOf(plane, line),
+    ...limitsOf(body, line),
+    ...under(body, [plane], { line, height }),
+  ].reduce<Stretch | undefined>(kept, open);
+  return bodies
+    .filter((other) => other !== body)
+    .reduce<readonly Stretch[]>(
+      (all, other) => without(all, hidden(other, line, height)),
+      own ? [own] : [],
+    );
+};
+
+/** A plane with the body it belongs to. */
+export type Of = { readonly plane: Plane; readonly body: Body };
+
+/** The line of the plan over which two planes are equally high, the way it climbs; level ones run along the first eave. */
+export const meeting = (a: Plane, b: Plane): Line | undefined => {
+  const by: Vec2 = [a.m * a.up[0] - b.m * b.up[0], a.m * a.up[1] - b.m * b.up[1]];
+  const size = Math.sqrt(dot2(by, by));
+  if (size < near) return undefined;
+  const along: Vec2 = [-by[1] / size, by[0] / size];
+  const climbs = a.m * dot2(a.up, along);
+  const way: Vec2 = climbs < 0 ? [-along[0], -along[1]] : along;
+  const off = heightAt(a, b.foot) - heightAt(b, b.foot);
+  const from: Vec2 = [b.foot[0] - (by[0] / size) * (off / size), b.foot[1] - (by[1] / size) * (off / size)];
+  return { from, way };
+};
+
+/** Where two planes meet on the roof: the stretches of their line that nothing cuts off or hides. */
+export const alongMeeting = (
+  [a, b]: readonly [Of, Of],
+  line: Line,
+  bodies: readonly Body[],
+): readonly Stretch[] => {
+  const height = heightAlong(a.plane, line);
+  const own = [a, b]
+    .flatMap(({ plane, body }) => [
+      eaveOf(plane, line),
+      ...limitsOf(body, line),
+      ...under(body, [a.plane, b.plane], { line, height }),
+    ])
+    .reduce<Stretch | undefined>(kept, open);
+  return bodies
+    .filter((other) => other !== a.body && other !== b.body)
+    .reduce<readonly Stretch[]>(
+      (all, other) => without(all, hidden(other, line, height)),
+      own ? [own] : [],
+    );
+};
