@@ -7,6 +7,7 @@ import {
   heightsAbovePlane,
   heldSolids,
   overlap,
+  sizesInPlane,
   solidOf,
   volumeOf,
 } from './support/kernel';
@@ -276,6 +277,23 @@ describe('heights above a plane', () => {
     for (const plane of [left, right])
       for (const height of heightsAbovePlane(backed, plane)) near(height, 0, 1e-9);
     expect(Math.max(...heightsAbovePlane(stick, left))).toBeCloseTo((0.5 * 0.75) / Math.sqrt(1.25), 6);
+  });
+});
+
+describe('sizes in a plane', () => {
+  it('are those of the stick that lies in it', () => {
+    // A stick of 25 by 4 that falls 3 in 4, cut square.
+    const sloping: Timber = {
+      ...stick,
+      direction: [0.6, 0.8],
+      outline: [
+        [0, 15],
+        [20, 0],
+        [22.4, 3.2],
+        [2.4, 18.2],
+      ],
+    };
+    nearAll(sizesInPlane(sloping, { normal: [0.75 * 0.6, 0.75 * 0.8, 1], reach: 3 }), [1.5, 25, 4]);
   });
 });
 

@@ -114,17 +114,25 @@ export type Push = { readonly toward: Vec3; readonly by?: number };
  * How far each corner of a timber's top stands out of a plane (+) or inside of it, inches. The top is the flat face that
  * looks the plane's way the most. Told in the plane's own frame, where single precision is of what is left over.
  */
-export const heightsAbovePlane = (timber: Timber, plane: Plane): readonly number[] => {
+export const heightsAbovePlane = (timber: Timber, plane: Plane): readonly number[] =>
+  once(inFrameOf(plane, solidOf(timber)), topCorners);
+
+/** How large the box is that a timber fits in when it lies square to a plane: level across, along the slope, off it. */
+export const sizesInPlane = (timber: Timber, plane: Plane): Vec3 =>
+  once(inFrameOf(plane, solidOf(timber)), (turned) => {
+    const { min, max } = boxOf(turned);
+    return sub(max, min);
+  });
+
+/** Turned so that the plane is level at 0, the solid's middle over where that is counted from. Not held. */
+const inFrameOf = (plane: Plane, solid: Solid): Solid => {
   const up = scale(plane.normal, 1 / lengthOf(plane.normal));
   const reach = plane.reach / lengthOf(plane.normal);
   const [u, v] = acrossOf(up);
-  const solid = solidOf(timber);
   const middle = middleOf(boxOf(solid));
-  const [atU, atV] = [dot(u, middle), dot(v, middle)];
   const rows: readonly Vec3[] = [u, v, up];
   const columns = [0, 1, 2].flatMap((i) => [...rows.map((row) => row[i] as number), 0]);
-  const turned = solid.transform([...columns, -atU, -atV, -reach, 1] as Matrix);
-  return once(turned, topCorners);
+  return solid.transform([...columns, -dot(u, middle), -dot(v, middle), -reach, 1] as Matrix);
 };
 
 type Matrix = Parameters<Solid['transform']>[0];
