@@ -14,7 +14,8 @@ import { drawInTheAir, type Air } from './inTheAir';
 
 export type Lifting = {
   readonly air: Air;
-  readonly ridge: readonly Solid[];
+  /** The ridge and the end of the boom. */
+  readonly hung: readonly Solid[];
   readonly plate: HTMLCanvasElement;
   readonly gear: HTMLCanvasElement;
   /** Device pixels up the picture for an inch up the building. */
@@ -45,7 +46,7 @@ export const liftingOf = ({ shown, staged, plate, at, theme, ratio }: Lifted): L
       ratio,
       lights: staged.lights,
     },
-    ridge: staged.model.solids.filter(({ id }) => id === 'ridge'),
+    hung: [...staged.model.solids.filter(({ id }) => id === 'ridge'), ...staged.boom],
     plate: canvas,
     gear,
     up: onScreen(camera, [0, 0, 0])[1] - onScreen(camera, [0, 0, 1])[1],
@@ -56,10 +57,10 @@ export const liftingOf = ({ shown, staged, plate, at, theme, ratio }: Lifted): L
 /** Shows it so many inches over where it hung. */
 export const showLifted = (
   scene: StageScene,
-  { air, ridge, plate, gear, up, at }: Lifting,
+  { air, hung, plate, gear, up, at }: Lifting,
   by: number,
 ): void => {
-  const bodies = ridge.map((solid) =>
+  const bodies = hung.map((solid) =>
     movedSolid(solid, { turn: (way) => way, move: (p) => add(p, [0, 0, by]) }),
   );
   const drawn = drawInTheAir(air, bodies);
