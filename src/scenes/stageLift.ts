@@ -19,7 +19,6 @@ export const lift = (scene: StageScene, kept: Kept, { by, size, plate }: Lift): 
   kept.lifting ??= liftingOf({
     shown: shownOf(view),
     staged: staged.what,
-    corner: view.corner,
     plate: plate(),
     at: { x: layout.main.x * size.ratio, y: layout.main.y * size.ratio },
     theme: view.theme,

@@ -4,11 +4,10 @@ import type { Place, Pose } from '../../core/site/pose';
 import { roofSolids } from '../../present/model/roofSolids';
 import { schemeOf, type Shown } from '../../present/model/scheme';
 import type { Solid } from '../../present/model/solid';
-import { onScreen, type Corner } from '../ink/camera';
+import { onScreen } from '../ink/camera';
 import { palettes, type Theme } from '../ink/palette';
 import { inkOn, sheetOf } from '../ink/pencil';
 import { drawGear } from '../overview/gear';
-import { boomSolids } from '../overview/machine';
 import type { Overview, Staged } from '../overview/drawOverview';
 import type { StageScene } from '../stageScene';
 import { drawInTheAir, type Air } from './inTheAir';
@@ -18,7 +17,6 @@ import { drawInTheAir, type Air } from './inTheAir';
 export type Lifting = {
   readonly air: Air;
   readonly shown: Shown;
-  readonly corner: Corner;
   readonly plate: HTMLCanvasElement;
   readonly gear: HTMLCanvasElement;
   /** Device pixels up the picture for an inch up the building. */
@@ -29,7 +27,6 @@ export type Lifting = {
 export type Lifted = {
   readonly shown: Shown;
   readonly staged: Staged;
-  readonly corner: Corner;
   /** The picture without what hangs and what it hangs on. */
   readonly plate: Overview;
   readonly at: Lifting['at'];
@@ -37,21 +34,25 @@ export type Lifted = {
   readonly ratio: number;
 };
 
-export const liftingOf = ({ shown, staged, corner, plate, at, theme, ratio }: Lifted): Lifting => {
+export const liftingOf = ({ shown, staged, plate, at, theme, ratio }: Lifted): Lifting => {
   const { camera, canvas, raster } = plate;
+  const air: Air = {
+    scene: { raster, ids: new Set(), behind: undefined },
+    camera,
+    picture: canvas,
+    theme,
+    ratio,
+    lights: staged.lights,
+  };
+  // The boom goes up and down as it is, so it is drawn once, with the gear that hangs from it.
   const gear = sheetOf(canvas.width, canvas.height);
-  drawGear({ ink: inkOn(gear), raster, camera, palette: palettes[theme], ratio }, shown, staged.crew.tagHand);
+  const ink = inkOn(gear);
+  const boom = drawInTheAir(air, staged.boom);
+  if (boom) ink.drawImage(boom.canvas, boom.at.x, boom.at.y);
+  drawGear({ ink, raster, camera, palette: palettes[theme], ratio }, shown, staged.crew.tagHand);
   return {
-    air: {
-      scene: { raster, ids: new Set(), behind: undefined },
-      camera,
-      picture: canvas,
-      theme,
-      ratio,
-      lights: staged.lights,
-    },
+    air,
     shown,
-    corner,
     plate: canvas,
     gear,
     up: onScreen(camera, [0, 0, 0])[1] - onScreen(camera, [0, 0, 1])[1],
@@ -83,20 +84,19 @@ export const liftedBy = (shown: Shown, by: number): Shown => {
   return { ...shown, pose: { ...pose, ridge, rafters: Object.fromEntries(turned) } };
 };
 
-const bodiesAt = (shown: Shown, corner: Corner, by: number): readonly Solid[] => {
+const bodiesAt = (shown: Shown, by: number): readonly Solid[] => {
   const lifted = liftedBy(shown, by);
   const ids = hangsTogether(shown);
-  const roof = roofSolids(lifted, schemeOf(lifted)).filter(({ id }) => ids.has(id));
-  return [...roof, ...boomSolids(lifted, corner)];
+  return roofSolids(lifted, schemeOf(lifted)).filter(({ id }) => ids.has(id));
 };
 
 /** Shows it so many inches over where it hung. */
 export const showLifted = (
   scene: StageScene,
-  { air, shown, corner, plate, gear, up, at }: Lifting,
+  { air, shown, plate, gear, up, at }: Lifting,
   by: number,
 ): void => {
-  const bodies = bodiesAt(shown, corner, by);
+  const bodies = bodiesAt(shown, by);
   const drawn = drawInTheAir(air, bodies);
   scene.put('main', plate, at);
   scene.put('moving', drawn?.canvas, { x: at.x + (drawn?.at.x ?? 0), y: at.y + (drawn?.at.y ?? 0) });
