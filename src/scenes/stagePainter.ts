@@ -19,6 +19,7 @@ import {
 } from './overview/drawOverview';
 import type { Area } from './overview/fit';
 import { jointShowOf } from './motion/jointShow';
+import { hangsTogether } from './motion/lifted';
 import { playOn } from './motion/onStage';
 import { showAct } from './motion/showAct';
 import { hides, pick, standsAt } from './stageFind';
@@ -97,7 +98,7 @@ export const createPainter = (size: () => Size): Painter => {
       const { view } = kept;
       if (by === undefined || !view) return;
       const now = size();
-      const plate = () => plateOf({ view, kept, size: now, unhooked: true }, new Set(['ridge']));
+      const plate = () => plateOf({ view, kept, size: now, unhooked: true }, hangsTogether(shownOf(view)));
       lift(scene, kept, { by, size: now, plate });
     },
     zoomBy: (factor) => {

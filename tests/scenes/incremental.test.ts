@@ -29,12 +29,12 @@ const shadingBy = ({ lights }: Staged): Shading => ({
   lighting: { kind: 'lit', lights },
 });
 
-const rasterOf = (shown: Shown, { model, crew }: Staged, corner: Corner): Raster => {
+const rasterOf = (shown: Shown, { model, crew, boom }: Staged, corner: Corner): Raster => {
   const area = { x: 0, y: 0, ...size };
   const { overhang } = shown.level.plan;
   const camera = fittedCamera({ scheme: schemeOf(shown), overhang, hook: 12, corner, area, ratio: 1 });
   const raster = rasterFor({ ...size, fine: 2 }, camera);
-  for (const solid of [...model.solids, ...crew.solids]) addSolid(raster, solid);
+  for (const solid of [...model.solids, ...crew.solids, ...boom]) addSolid(raster, solid);
   for (const mesh of crew.meshes) addMesh(raster, mesh);
   return raster;
 };
@@ -73,11 +73,11 @@ const differing = (a: Colors, b: Colors): number => {
 };
 
 describe.each([
-  ['garden-hut', 7],
-  ['boathouse', 11],
-])('over a job at %s', (name, seed) => {
+  ['garden-hut', 7, {}],
+  ['boathouse', 11, { hang: 'machine' }],
+] as const)('over a job at %s', (name, seed, wanted) => {
   const level = levelOf(name);
-  const acts = play(level, 'expert', { seed, mode: 'own' }).steps.map(({ action }) => action);
+  const acts = play(level, 'expert', { seed, mode: 'own', wanted }).steps.map(({ action }) => action);
 
   test('every picture after another is as if drawn afresh, from every corner', () => {
     const last = new Map<Corner, Drawn>();

@@ -18,7 +18,8 @@ export type Role =
   | 'ladder'
   | 'gauge'
   | 'board'
-  | 'tool';
+  | 'tool'
+  | 'boom';
 
 export type Material = 'lumber' | 'panel' | 'sheath' | 'steel';
 

@@ -8,6 +8,8 @@ import type { Solid } from './solid';
 /** Walls are not the work: below the plates they run out into the deck between these heights, inches; ours. */
 export const wallFade = { full: -15, gone: -50 };
 const wallFoot = -60;
+/** Top of the floor inside, as deep as the drawing shows: low staging stands on it. Inches; ours. */
+export const innerFloor = -29;
 /** Sheets stand a little below the plates so that heels stay clear, inches; ours. */
 const sheetTop = -2.2;
 const sheetWidth = 48;
@@ -20,7 +22,10 @@ export const wallSolids = (shown: Shown, scheme: Scheme): readonly Solid[] => [
   ...wallBraces(shown, scheme),
   box(
     { id: 'floor', role: 'floor', material: 'panel', seed: 3, shadowless: true },
-    { from: [3.5, -scheme.half + 3.5, -26], to: [scheme.length - 3.5, scheme.half - 3.5, -25] },
+    {
+      from: [3.5, -scheme.half + 3.5, innerFloor - 1],
+      to: [scheme.length - 3.5, scheme.half - 3.5, innerFloor],
+    },
   ),
 ];
 

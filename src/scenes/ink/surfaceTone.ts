@@ -38,7 +38,7 @@ export const tonerOf = (surface: Surface, ground: Ground, grained: Grained): Ton
   if (solid?.material === 'lumber') return lumber(solid, { surface, ground }, grained);
   if (solid && solid.material !== 'steel') return sheet(solid, ground, grained.theme);
   if (mesh) return body(surface, ground, grained.theme);
-  const table = tableOf(grained.theme, 'alu');
+  const table = tableOf(grained.theme, solid?.role === 'boom' ? 'steel' : 'alu');
   return (light) => {
     look(table, light);
   };

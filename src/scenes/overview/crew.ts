@@ -4,6 +4,7 @@ import { loadHangs } from '../../core/site/holding';
 import { crewAtWork } from '../../present/model/crewAtWork';
 import { box } from '../../present/model/prism';
 import { schemeOf, type Scheme, type Shown } from '../../present/model/scheme';
+import { innerFloor } from '../../present/model/wallSolids';
 import type { Solid, Stroke } from '../../present/model/solid';
 import { bulkOf, type Bulk } from '../../present/model/stickOf';
 import type { CrewAtWork, Task } from '../../present/model/task';
@@ -154,7 +155,7 @@ const planksUnder = (
   const to = Math.min(length - 3.6, Math.min(...ties.filter((x) => x >= x1), length - 2) + 4);
   const [y0, y1] = [Math.max(4 - half, Math.min(...ys) - 5), Math.min(half - 4, Math.max(...ys) + 5)];
   const count = Math.max(1, Math.round((y1 - y0) / 9.5));
-  return Array.from({ length: count }, (_, i) =>
+  const planks = Array.from({ length: count }, (_, i) =>
     box(
       { id: `plank.${who}.${i}`, role: 'staging', seed: 700 + i },
       {
@@ -163,6 +164,32 @@ const planksUnder = (
       },
     ),
   );
+  const under = { from: [from, y0, innerFloor], to: [to, y1, surface.z - plankThick] } as const;
+  return surface.kind === 'staging' ? [...planks, ...bearersUnder(who, under)] : planks;
+};
+
+/** A plank of 2-inch lumber spans no more than this between bearers, inches. Common practice, no source. */
+const plankSpan = 84;
+/** Bearers stand in from the ends of the planks and reach past their sides, and are so thick, inches; ours. */
+const bearer = { inFrom: 8, past: 3, thick: 3.5 } as const;
+
+/** What low staging lies on: pieces across under the planks, on the floor inside the walls. */
+const bearersUnder = (
+  who: Who,
+  { from, to }: { readonly from: Vec3; readonly to: Vec3 },
+): readonly Solid[] => {
+  const [x0, x1] = [from[0] + bearer.inFrom, to[0] - bearer.inFrom];
+  const bays = Math.max(1, Math.ceil((x1 - x0) / plankSpan));
+  return Array.from({ length: bays + 1 }, (_, i) => {
+    const x = x0 + ((x1 - x0) * i) / bays;
+    return box(
+      { id: `bearer.${who}.${i}`, role: 'staging', seed: 720 + i },
+      {
+        from: [x - bearer.thick / 2, from[1] - bearer.past, from[2]],
+        to: [x + bearer.thick / 2, to[1] + bearer.past, to[2]],
+      },
+    );
+  });
 };
 
 const anchorAt = ({ site }: Shown, { length, half, floor }: Scheme): Vec3 | undefined => {

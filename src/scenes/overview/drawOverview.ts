@@ -14,6 +14,7 @@ import type { Colors } from '../ink/staying';
 import { crewOf, type Crew } from './crew';
 import { fittedCamera, type Area } from './fit';
 import { drawGear, drawLifeline } from './gear';
+import { boomRoom, boomSolids } from './machine';
 import { drawLettering } from './lettering';
 import { drawOutlines } from './outline';
 import { drawRing } from './ring';
@@ -60,7 +61,13 @@ export type Overview = {
 type Shaded = { readonly colors: Colors; readonly lights: Lights; readonly theme: Theme };
 
 /** Bodies, people and light of one state of the site, seen from one corner. */
-export type Staged = { readonly model: Model; readonly crew: Crew; readonly lights: Lights };
+export type Staged = {
+  readonly model: Model;
+  readonly crew: Crew;
+  /** The end of the machine's boom, where something hangs from it. */
+  readonly boom: readonly Solid[];
+  readonly lights: Lights;
+};
 
 /** `before`: what stood there the moment before; bodies and lights that are the same are taken over from it. */
 export const stagedOf = (shown: Shown, corner: Corner, before?: Staged): Staged => {
@@ -69,7 +76,8 @@ export const stagedOf = (shown: Shown, corner: Corner, before?: Staged): Staged 
   const found = crewOf(still, model.solids);
   const crew = { ...found, solids: steadySolids(before?.crew.solids ?? [], found.solids) };
   const scene = { solids: model.solids, things: crew.solids, meshes: crew.meshes };
-  return { model, crew, lights: lightsFor(scene, corner, before?.lights) };
+  const boom = steadySolids(before?.boom ?? [], boomSolids(still, corner));
+  return { model, crew, boom, lights: lightsFor(scene, corner, before?.lights) };
 };
 
 /** The letters over the ridge's ends need so much at the head of the picture, CSS pixels. */
@@ -94,14 +102,14 @@ export const drawOverview = (input: OverviewInput, staged: Staged, earlier?: Ove
     area: underLetters(input),
     scheme,
     overhang: shown.level.plan.overhang,
-    hook: shown.level.machine ? 52 : 12,
+    hook: shown.level.machine ? boomRoom : 12,
   });
   const camera = input.zoom ? zoomedCamera(fitted, input.zoom) : fitted;
   const fine = width * height * 4 <= mostSamples ? 2 : 1;
   const raster = rasterFor({ width, height, fine }, camera);
   const model: Model = {
     ...staged.model,
-    solids: [...staged.model.solids, ...staged.crew.solids],
+    solids: [...staged.model.solids, ...staged.crew.solids, ...(input.unhooked ? [] : staged.boom)],
     strokes: [...staged.model.strokes, ...staged.crew.strokes],
   };
   for (const solid of model.solids) addSolid(raster, solid);
@@ -186,7 +194,7 @@ export const edgeStyle =
     if (role === 'wall') return { width: 0.8 * ratio, alpha: outer ? 0.4 : 0.25, color: edge };
     if (role === 'plate')
       return { width: (outer ? 0.9 : 0.65) * ratio, alpha: outer ? 0.62 : 0.36, color: edge };
-    if (role === 'ladder' || role === 'strap' || role === 'tool')
+    if (role === 'ladder' || role === 'strap' || role === 'tool' || role === 'boom')
       return { width: 0.8 * ratio, alpha: 0.7, color: steelEdge };
     if (role === 'panel') return { width: 0.8 * ratio, alpha: 0.5, color: edge };
     return {

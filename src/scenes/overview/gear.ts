@@ -7,6 +7,7 @@ import { seenRuns } from '../ink/edges';
 import type { Palette } from '../ink/palette';
 import type { Ink } from '../ink/pencil';
 import type { Raster } from '../ink/raster';
+import { pinAt, slungAt } from './machine';
 
 /** Lifting gear: the sling choked round the ridge, its legs, the hook and the fall line. */
 export type Gear = {
@@ -17,31 +18,23 @@ export type Gear = {
   readonly ratio: number;
 };
 
-/** How high the hook stands over the ridge, inches; ours. */
-const hookOver = 30;
-
 export const drawGear = (gear: Gear, shown: Shown, tagHand?: Vec3): void => {
   const { site, pose, level } = shown;
-  if (!site.sling || site.down !== undefined) return;
-  const scheme = schemeOf(shown);
-  const { length } = scheme;
-  const ridge = pose.ridge;
-  const z = ridge ? (ridge.A.z + ridge.B.z) / 2 : (scheme.floor ?? 0) + 1.5;
-  const y = ridge ? (ridge.A.y + ridge.B.y) / 2 : scheme.half * 0.42 + level.plan.ridge.depth / 2;
+  const slung = slungAt(shown);
+  if (!slung) return;
+  const { hook, chokes, y, z } = slung;
+  const { length } = schemeOf(shown);
   const slack = site.ridge !== undefined && site.ridge.on === 'machine' && heldAtEnds(shown);
-  const middle = length / 2 + 4;
-  const hook: Vec3 = [middle, y, z + hookOver];
-  const spread = site.sling.hitch === 'one' ? [middle] : [length * 0.32, length * 0.74];
-  for (const x of spread) {
+  for (const x of chokes) {
     drawLeg(gear, { from: [x, y, z + 0.6], hook, slack });
-    drawChoke(gear, { x, y, top: z, depth: ridge ? level.plan.ridge.depth : 1.5 });
+    drawChoke(gear, { x, y, top: z, depth: pose.ridge ? level.plan.ridge.depth : 1.5 });
   }
-  if (site.sling.tagLine)
+  if (site.sling?.tagLine)
     band(gear, tagLine([tagHand && tagHand[0] < length / 2 ? 6 : length - 6, y, z - 3], tagHand), {
       width: 1.6,
       color: gear.palette.ink2,
     });
-  drawHook(gear, hook);
+  drawHook(gear, hook, pinAt(slung));
 };
 
 const heldAtEnds = ({ site }: Shown): boolean =>
@@ -142,15 +135,16 @@ export const drawLifeline = (gear: Gear, [from, to]: readonly [Vec3, Vec3]): voi
   band(gear, points, { width: 1.4, color: gear.palette.sling });
 };
 
-/** Block, eye and hook in pixels of a desk screen, hung on its two falls. */
-const drawHook = ({ ink, camera, ratio, palette }: Gear, hook: Vec3): void => {
+/** Block, eye and hook in pixels of a desk screen, hung on its two falls from the boom's pin. */
+const drawHook = ({ ink, camera, ratio, palette }: Gear, hook: Vec3, pin: Vec3): void => {
   const [x, y] = onScreen(camera, hook);
+  const long = y - onScreen(camera, pin)[1];
   ink.save();
   ink.translate(x, y);
   const size = ratio * Math.min(1, Math.max(0.6, camera.scale / ratio / 2.7));
   ink.scale(size, size);
   ink.lineCap = 'round';
-  falls(ink, palette);
+  falls(ink, palette, long / size);
   const metal = ink.createLinearGradient(-9, 0, 9, 0);
   metal.addColorStop(0, '#9db2c4');
   metal.addColorStop(0.45, '#5d7488');
@@ -182,7 +176,8 @@ const drawHook = ({ ink, camera, ratio, palette }: Gear, hook: Vec3): void => {
   ink.restore();
 };
 
-const falls = (ink: Ink, palette: Palette): void => {
+/** `long`: from the hook up to what they hang from, in the hook's own pixels. */
+const falls = (ink: Ink, palette: Palette, long: number): void => {
   for (const [width, color] of [
     [2.2, '#2b3641'],
     [0.9, css(palette.tones.steel[1]?.[1] ?? palette.pencil)],
@@ -192,7 +187,7 @@ const falls = (ink: Ink, palette: Palette): void => {
       ink.lineWidth = width;
       ink.beginPath();
       ink.moveTo(dx, -34);
-      ink.lineTo(dx, -2000);
+      ink.lineTo(dx, -long);
       ink.stroke();
     }
 };

@@ -92,6 +92,8 @@ const drawLetters = (ink: Ink, { ratio, palette }: Lettered, letters: readonly P
 /** From the edges of the picture and from what is drawn, CSS pixels. Ours. */
 const margin = 12;
 const clear = 6;
+/** The same two where there is little room. */
+const closer: Point = [4, 3];
 /** Corners in the order they are tried: x and y, 0 the first edge, 1 the last. */
 const corners: readonly Point[] = [
   [1, 0],
@@ -102,13 +104,16 @@ const corners: readonly Point[] = [
 
 type Marked = { readonly words: DrawingWords; readonly taken: readonly Area[] };
 
-/** From the whole of it to the least: without the line on ticks, then a foot long. */
-const shorter = (words: DrawingWords): readonly { readonly said: DrawingWords; readonly feet: number }[] => {
+/** From the whole of it to the least: without the line on ticks, then a foot long, then close to the edges. */
+const shorter = (
+  words: DrawingWords,
+): readonly { readonly said: DrawingWords; readonly feet: number; readonly close?: true }[] => {
   const bare = { ...words, ticks: '' };
   return [
     { said: words, feet: 2 },
     { said: bare, feet: 2 },
     { said: bare, feet: 1 },
+    { said: bare, feet: 1, close: true },
   ];
 };
 
@@ -120,17 +125,19 @@ const drawMark = (ink: Ink, on: Lettered, { words, taken }: Marked): void => {
     isBare(raster, box) &&
     !taken.some((other) => shared(box, other)) &&
     !outlines.some((outline) => meets(box, outline));
-  for (const { said, feet } of shorter(words))
+  for (const { said, feet, close } of shorter(words)) {
+    const [edge, room] = (close ? closer : [margin, clear]).map((v) => v * ratio) as [number, number];
     for (const [right, low] of corners) {
       const loose: Mark = { ink, camera, at: [0, 0], ratio, palette, feet };
       const box = markBox(loose, said);
       const at: Point = [
-        area.x + margin * ratio - box.x + right * (area.width - box.width - 2 * margin * ratio),
-        area.y + margin * ratio - box.y + low * (area.height - box.height - 2 * margin * ratio),
+        area.x + edge - box.x + right * (area.width - box.width - 2 * edge),
+        area.y + edge - box.y + low * (area.height - box.height - 2 * edge),
       ];
       const mark = { ...loose, at };
-      if (free(grown(markBox(mark, said), clear * ratio))) return drawAxisMark(mark, said);
+      if (free(grown(markBox(mark, said), room))) return drawAxisMark(mark, said);
     }
+  }
 };
 
 /** The faces of the roof as it will be and of the walls under it: the mark keeps clear of them from the first day. */
