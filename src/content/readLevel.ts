@@ -1,9 +1,9 @@
 import type { Level } from '../core/level/level';
-import type { Read } from './complaint';
+import { complaint, type Read } from './complaint';
 import { levelSchema } from './levelSchema';
 import { readJson } from './readJson';
 import { readRoof } from './readRoof';
-import { readShape } from './shape';
+import { readShape, said } from './shape';
 
 /** A level file's text to a level that can be played, or what is wrong with it. */
 export const parseLevel = (text: string): Read<Level> => {
@@ -17,6 +17,14 @@ export const readLevel = (value: unknown): Read<Level> => {
   if (!shape.ok) return shape;
   const roof = readRoof(shape.value.roof, 'roof');
   if (!roof.ok) return roof;
+  const plan = roof.value;
+  if (plan.kind !== 'gable')
+    return {
+      ok: false,
+      complaints: [
+        complaint('roof.kind', `is ${said(plan.kind)}, which can be figured but not played yet`, '"gable"'),
+      ],
+    };
   const { format: _format, roof: _roof, machine, par, ...rest } = shape.value;
-  return { ok: true, value: { ...rest, machine, par: par as Level['par'], plan: roof.value } };
+  return { ok: true, value: { ...rest, machine, par: par as Level['par'], plan } };
 };

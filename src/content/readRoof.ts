@@ -2,7 +2,7 @@ import type { RoofPlan } from '../core/roof/plan';
 import { complaint, type Complaint, type Read } from './complaint';
 import { readJson } from './readJson';
 import { misfits } from './roofFits';
-import { roofKinds, roofSchema } from './roofSchema';
+import { roofKinds, roofSchema, type RoofFile } from './roofSchema';
 import { planOf, wrongSizes } from './roofSizes';
 import { at, readShape, said } from './shape';
 
@@ -33,6 +33,8 @@ const readPlain = (value: unknown): Read<RoofPlan> => {
   const sizes = wrongSizes(value);
   if (!shape.ok) return no([...shape.complaints, ...sizes]);
   if (sizes.length > 0) return no(sizes);
+  const stray = strayKeys(shape.value);
+  if (stray.length > 0) return no(stray);
   const plan = planOf(shape.value);
   const wrong = misfits(plan, shape.value.units ?? 'in');
   return wrong.length > 0 ? no(wrong) : { ok: true, value: plan };
@@ -43,4 +45,34 @@ const strangeKind = (value: unknown): Complaint | undefined => {
   const kind = at(value, ['kind']);
   if (typeof kind !== 'string' || (roofKinds as readonly string[]).includes(kind)) return undefined;
   return complaint('kind', `is ${said(kind)}, which cannot be figured yet`, roofKinds.map(said).join(', '));
+};
+
+/** Keys that only mean something on another kind of roof; unread, they would be a plan that is not the one figured. */
+const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
+  rakeOverhang: ['gable'],
+  endSlope: ['hip'],
+  hip: ['hip'],
+  hipTop: ['hip'],
+  hipFit: ['hip'],
+};
+
+const strayKeys = (file: RoofFile): readonly Complaint[] => [
+  ...Object.entries(belongs).flatMap(([key, kinds]) =>
+    at(file, [key]) === undefined || kinds.includes(file.kind)
+      ? []
+      : [
+          complaint(
+            key,
+            `means nothing on a ${file.kind} roof`,
+            `only with kind ${kinds.map(said).join(', ')}`,
+          ),
+        ],
+  ),
+  ...datumFor(file),
+];
+
+const datumFor = ({ kind, datum }: RoofFile): readonly Complaint[] => {
+  if (datum === undefined || (datum === 'ridgeEnd') === (kind === 'hip')) return [];
+  const accepted = kind === 'hip' ? '"ridgeEnd"' : '"endA", "endB", "centre"';
+  return [complaint('datum', `is ${said(datum)} on a ${kind} roof`, accepted)];
 };

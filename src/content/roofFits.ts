@@ -1,6 +1,6 @@
-import { bearingOf, expand } from '../core/roof/form';
+import { bearingOf, endRun, endSeat, expand } from '../core/roof/form';
 import { planeOverPlate, planesOf, topOf, type RoofPlane } from '../core/roof/planes';
-import type { RoofPlan } from '../core/roof/plan';
+import type { HipPlan, RoofPlan } from '../core/roof/plan';
 import { holesHeld, webBetweenHoles } from '../core/roof/vents';
 import { hair } from '../core/units/hair';
 import { mmPerInch } from '../core/units/inch';
@@ -11,6 +11,8 @@ import { complaint, type Complaint } from './complaint';
 export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[] => {
   const show: Show = (value) =>
     units === 'mm' ? `${shortInches(value * mmPerInch)} mm` : `${shortInches(value)} in`;
+  const short = plan.kind === 'hip' ? hipFits(plan, show) : [];
+  if (short.length > 0) return short;
   const planes = planesOf(expand(plan), plan);
   const all = [
     ...planes.flatMap((plane) => checks.flatMap((check) => check(plan, plane, show))),
@@ -21,6 +23,29 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
 
 type Show = (inches: number) => string;
 type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complaint[];
+
+/** What a hip roof asks besides: a ridge between its ends, and end planes that come to the height of the others. */
+const hipFits = (plan: HipPlan, show: Show): readonly Complaint[] => {
+  const clad = plan.reference === 'sheathing' ? plan.sheathing : 0;
+  const least = 2 * (endRun(plan, clad) - clad);
+  const seat = endSeat(plan);
+  return [
+    ...when(plan.length <= least + plan.rafter.thickness, () =>
+      complaint(
+        'length',
+        `is ${show(plan.length)} and leaves no ridge between the hips`,
+        `more than ${show(least + plan.rafter.thickness)}`,
+      ),
+    ),
+    ...when(seat <= clad + hair || seat - clad > plan.plate.width + hair, () =>
+      complaint(
+        'endSlope.rise',
+        `asks for a seat of ${show(seat)} on the ends, to come to the same height over the plate`,
+        `a slope that keeps it over ${show(clad)} and at most ${show(plan.plate.width + clad)}`,
+      ),
+    ),
+  ];
+};
 
 const when = (bad: boolean, found: () => Complaint): readonly Complaint[] => (bad ? [found()] : []);
 

@@ -19,6 +19,8 @@ export const roofLimits = {
   'rafter.depth': stick,
   'ridge.thickness': stick,
   'ridge.depth': stick,
+  'hip.thickness': stick,
+  'hip.depth': stick,
   'plate.width': stick,
   seat: stick,
   sheathing: small,

@@ -21,11 +21,14 @@ const count = (what: string) =>
 const every = (what: string, usual: number) => z.optional(count(`${what} ${usual} unless said.`));
 
 /** Kinds that can be figured so far. */
-export const roofKinds = ['gable'] as const;
+export const roofKinds = ['gable', 'hip'] as const;
 
 /** A part of the slope: only the two together have a meaning, so any measure will do for both. */
 const leg = (what: string) =>
   z.union([z.number(), z.string()], 'a number, usually of inches').check(z.describe(what));
+
+const slope = (what: string) =>
+  z.strictObject({ rise: leg(what), run: leg('The level part of the slope, usually 12.') });
 
 const joists = z.strictObject({
   every: every('1 for a joist at every pair of rafters, 2 for every other pair.', roofDefaults.joistsEvery),
@@ -63,12 +66,9 @@ export const roofSchema = z.strictObject({
   units: z.optional(
     z.enum(['in', 'mm']).check(z.describe('What numbers without a mark are in. Inches unless said.')),
   ),
-  slope: z.strictObject({
-    rise: leg('How far the roof climbs over its run: the 6 of 6 in 12. 1 to 36 in 12.'),
-    run: leg('The level part of the slope, usually 12.'),
-  }),
+  slope: slope('How far the roof climbs over its run: the 6 of 6 in 12. 1 to 36 in 12.'),
   span: length('span', 'Level, from the outside of one plate to the outside of the other.'),
-  length: length('length', 'Along the plates, from gable to gable.'),
+  length: length('length', 'Along the plates, from end to end.'),
   overhang: length('overhang', 'Level, from the reference face to the plumb cut of the tails.'),
   rakeOverhang: z.optional(length('rakeOverhang', 'How far the ridge runs past each gable. 0 unless said.')),
   spacing: length('spacing', 'Rafter centre to rafter centre.'),
@@ -100,7 +100,40 @@ export const roofSchema = z.strictObject({
     z.enum(['plumb', 'square']).check(z.describe('Plumb unless said, or square to the rafters.')),
   ),
   datum: z.optional(
-    z.enum(['endA', 'endB', 'centre']).check(z.describe('Where the layout starts. End A unless said.')),
+    z
+      .enum(['endA', 'endB', 'centre', 'ridgeEnd'])
+      .check(
+        z.describe(
+          'Where the layout starts. End A unless said; on a hip roof the ends of the ridge, always.',
+        ),
+      ),
+  ),
+  endSlope: z.optional(slope('Of the two end planes of a hip roof. That of the long sides unless said.')),
+  hip: z.optional(
+    z
+      .strictObject({
+        thickness: length('hip.thickness', 'Actual, dry.'),
+        depth: length('hip.depth', 'Actual, dry.'),
+      })
+      .check(z.describe("Hip rafters. Of the ridge's stock unless said.")),
+  ),
+  hipTop: z.optional(
+    z
+      .enum(['betweenCommons', 'againstRidge'])
+      .check(
+        z.describe(
+          'Hips end between the commons at the end of the ridge, or against the ridge with no commons there. Between commons unless said.',
+        ),
+      ),
+  ),
+  hipFit: z.optional(
+    z
+      .enum(['backed', 'dropped'])
+      .check(
+        z.describe(
+          'The top edges of hips are planed to both planes, or hips are set lower. Backed unless said.',
+        ),
+      ),
   ),
   joists: off(joists, 'false, or {"every", "height"}', 'Ceiling joists or rafter ties; false for none.'),
   collars: off(collars, 'false, or {"every"}', 'Collar ties in the upper third; false for none.'),

@@ -1,4 +1,4 @@
-import type { RoofPlan } from '../core/roof/plan';
+import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
 import { parseLength, shortInches } from '../core/units/lengthText';
@@ -27,7 +27,8 @@ export const wrongSizes = (file: unknown): readonly Complaint[] => {
       const value = at(file, path.split('.'));
       return wrongSize(path, { value, limit, units });
     }),
-    ...wrongSlope(file, units),
+    ...wrongSlope(file, 'slope', units),
+    ...wrongSlope(file, 'endSlope', units),
   ];
 };
 
@@ -46,45 +47,73 @@ const rangeText = ({ min, max }: Limit, units: Units): string =>
     ? `${shortInches(min * mmPerInch)} to ${shortInches(max * mmPerInch)} mm`
     : `${min} to ${max} in`;
 
-const wrongSlope = (file: unknown, units: Units): readonly Complaint[] => {
-  const run = at(file, ['slope', 'run']);
-  const rise = at(file, ['slope', 'rise']);
+const wrongSlope = (file: unknown, path: 'slope' | 'endSlope', units: Units): readonly Complaint[] => {
+  const run = at(file, [path, 'run']);
+  const rise = at(file, [path, 'rise']);
   const over = sizeOf(run, units);
   const up = sizeOf(rise, units);
   const unread = [
     ...(typeof run === 'string' && over === undefined
-      ? [complaint('slope.run', `is ${said(run)}`, lengthWanted)]
+      ? [complaint(`${path}.run`, `is ${said(run)}`, lengthWanted)]
       : []),
     ...(typeof rise === 'string' && up === undefined
-      ? [complaint('slope.rise', `is ${said(rise)}`, lengthWanted)]
+      ? [complaint(`${path}.rise`, `is ${said(rise)}`, lengthWanted)]
       : []),
   ];
   if (over === undefined || up === undefined) return unread;
-  if (!(over > 0)) return [complaint('slope.run', `is ${said(run)}`, 'more than 0, usually 12')];
+  if (!(over > 0)) return [complaint(`${path}.run`, `is ${said(run)}`, 'more than 0, usually 12')];
   const m = up / over;
   const fits = m >= slopeLimits.min - hair && m <= slopeLimits.max + hair;
   return fits
     ? []
-    : [complaint('slope.rise', `is ${said(rise)} in ${said(run)}`, 'a slope of 1 to 36 in 12')];
+    : [complaint(`${path}.rise`, `is ${said(rise)} in ${said(run)}`, 'a slope of 1 to 36 in 12')];
 };
 
 /** The plan of a file whose shape and sizes were found right. */
 export const planOf = (file: RoofFile): RoofPlan => {
-  const size = (path: RoofLength): Inch => {
+  const size = sizesIn(file);
+  return file.kind === 'hip' ? hipOf(file, size) : gableOf(file, size);
+};
+
+type Sizes = (path: RoofLength) => Inch;
+
+const sizesIn =
+  (file: RoofFile): Sizes =>
+  (path) => {
     const value = at(file, path.split('.'));
     return (
       sizeOf(value, unitsOf(file)) ??
       inch(path in roofDefaults ? roofDefaults[path as keyof typeof roofDefaults] : 0)
     );
   };
+
+const gableOf = (file: RoofFile, size: Sizes): GablePlan => ({
+  kind: 'gable',
+  ...sharedOf(file, size),
+  rakeOverhang: size('rakeOverhang'),
+  datum: file.datum === undefined || file.datum === 'ridgeEnd' ? 'endA' : file.datum,
+});
+
+const hipOf = (file: RoofFile, size: Sizes): HipPlan => {
+  const shared = sharedOf(file, size);
+  return {
+    kind: 'hip',
+    ...shared,
+    endSlope: file.endSlope ? slopeOf(file.endSlope, file.units) : shared.slope,
+    hip: file.hip ? { thickness: size('hip.thickness'), depth: size('hip.depth') } : shared.ridge,
+    hipTop: file.hipTop ?? 'betweenCommons',
+    hipFit: file.hipFit ?? 'backed',
+    datum: 'ridgeEnd',
+  };
+};
+
+const sharedOf = (file: RoofFile, size: Sizes): Omit<GablePlan, 'kind' | 'rakeOverhang' | 'datum'> => {
   const vents = ventsOf(file, size);
   return {
-    kind: file.kind,
-    slope: slopeOf(file),
+    slope: slopeOf(file.slope, file.units),
     span: size('span'),
     length: size('length'),
     overhang: size('overhang'),
-    rakeOverhang: size('rakeOverhang'),
     spacing: size('spacing'),
     rafter: { thickness: size('rafter.thickness'), depth: size('rafter.depth') },
     ridge: { thickness: size('ridge.thickness'), depth: size('ridge.depth') },
@@ -94,7 +123,6 @@ export const planOf = (file: RoofFile): RoofPlan => {
     sheathing: size('sheathing'),
     blockAllowance: size('blockAllowance'),
     blockStands: file.blockStands ?? 'plumb',
-    datum: file.datum ?? 'endA',
     joists: file.joists !== false && {
       every: file.joists?.every ?? roofDefaults.joistsEvery,
       height: size('joists.height'),
@@ -105,13 +133,12 @@ export const planOf = (file: RoofFile): RoofPlan => {
 };
 
 /** Numbers stay as they were written; texts are read in the same units. */
-const slopeOf = ({ slope, units = 'in' }: RoofFile): RoofPlan['slope'] => {
-  const { rise, run } = slope;
+const slopeOf = ({ rise, run }: RoofFile['slope'], units: Units = 'in'): RoofPlan['slope'] => {
   if (typeof rise === 'number' && typeof run === 'number') return { rise, run };
   return { rise: sizeOf(rise, units) ?? 0, run: sizeOf(run, units) ?? 0 };
 };
 
-const ventsOf = ({ vents }: RoofFile, size: (path: RoofLength) => Inch): RoofPlan['vents'] => {
+const ventsOf = ({ vents }: RoofFile, size: Sizes): RoofPlan['vents'] => {
   if (vents?.shape === 'notch')
     return { shape: 'notch', depth: size('vents.depth'), leave: size('vents.leave') };
   return vents && { shape: 'holes', count: vents.count, diameter: size('vents.diameter') };

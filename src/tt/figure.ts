@@ -1,6 +1,6 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
-import type { FiguredBlock, FiguredRoof } from '../core/roof/figured';
+import type { Cheek, FiguredBlock, FiguredHip, FiguredRoof, Turn } from '../core/roof/figured';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -19,18 +19,35 @@ export const figureVerb: Verb = ([file, ...more]) => {
   return 0;
 };
 
-/** The roof as printed: the core has no degrees, so a block's bevel is told in them here. */
-const printed = ({ commonRafters, ridges, layout, blocks, ties, cautions }: FiguredRoof): unknown => ({
-  commonRafters,
-  ridges,
-  layout,
-  blocks: blocks.map(inDegrees),
-  ties,
+/** The roof as printed: the core has no degrees, so what it turns is told in them here. */
+const printed = ({ blocks, hips, jacks, cautions, ...roof }: FiguredRoof): unknown => ({
+  ...roof,
+  blocks: blocks.map(blockPrinted),
+  ...(hips && { hips: hips.map(hipPrinted) }),
+  ...(jacks && { jacks: jacks.map(slantPrinted) }),
   cautions,
 });
 
-const inDegrees = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
+const blockPrinted = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
   ...block,
   bevelDeg: degreesOf(bevel),
   ...(vent && { vent }),
+});
+
+const slantPrinted = <T extends { readonly slope: Turn; readonly cheeks: readonly Cheek[] }>({
+  slope,
+  cheeks,
+  ...rest
+}: T): object => ({ ...rest, slopeDeg: degreesOf(slope), cheeks: cheeks.map(cheekPrinted) });
+
+const cheekPrinted = ({ end, side, cheekAngle, sawBevel }: Cheek): unknown => ({
+  end,
+  side,
+  cheekAngleDeg: degreesOf(cheekAngle),
+  sawBevelDeg: degreesOf(sawBevel),
+});
+
+const hipPrinted = ({ backing, ...hip }: FiguredHip): unknown => ({
+  ...slantPrinted(hip),
+  backingAngleDeg: backing.map(degreesOf),
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { bearingOf } from '../../src/core/roof/form';
-import type { RoofPlan } from '../../src/core/roof/plan';
+import type { GablePlan } from '../../src/core/roof/plan';
 import { signOf } from '../../src/core/roof/side';
 import type { Timber } from '../../src/core/roof/timber';
 import { planOf, rafterOf, roofOf } from '../roof/roofs';
@@ -42,7 +42,7 @@ const changesOf = ({ rise, depth, seat, tieHeight, every, ...rest }: Some) => ({
 });
 
 /** Ties and collars only where the roof is high enough for them: legal plans hold some that no crew would build. */
-const planFrom = (roof: Some): RoofPlan => {
+const planFrom = (roof: Some): GablePlan => {
   const changes = changesOf(roof);
   const bare = roofOf({ ...changes, joists: false });
   const { topHeight } = bare.ridges[0]!;
@@ -57,7 +57,7 @@ const planFrom = (roof: Some): RoofPlan => {
 };
 
 /** A handful of roofs at each run, others every time. */
-const everyGable = (holds: (plan: RoofPlan, gable: GableTimbers) => void): void =>
+const everyGable = (holds: (plan: GablePlan, gable: GableTimbers) => void): void =>
   fc.assert(
     fc.property(some, (roof) => {
       const plan = planFrom(roof);

@@ -1,7 +1,7 @@
 import { readRoof } from '../../src/content/readRoof';
 import { figure } from '../../src/core/roof/figure';
 import type { CommonRafter, FiguredRoof } from '../../src/core/roof/figured';
-import type { RoofPlan } from '../../src/core/roof/plan';
+import type { GablePlan } from '../../src/core/roof/plan';
 
 /** A 24 by 26 ft gable at 6 in 12 of 2×8 on a 2×10 ridge, as a file holds it. */
 export const sample = {
@@ -21,9 +21,10 @@ export const sample = {
 export type Changes = Readonly<Record<string, unknown>>;
 
 /** The sample with some keys changed, read as the product reads it. */
-export const planOf = (changes: Changes = {}): RoofPlan => {
+export const planOf = (changes: Changes = {}): GablePlan => {
   const read = readRoof({ ...sample, ...changes });
   if (!read.ok) throw new Error(read.complaints.map((c) => JSON.stringify(c)).join('\n'));
+  if (read.value.kind !== 'gable') throw new Error('not a gable');
   return read.value;
 };
 

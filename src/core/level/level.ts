@@ -1,5 +1,5 @@
 import type { FaultId } from '../faults/fault';
-import type { RoofPlan } from '../roof/plan';
+import type { GablePlan } from '../roof/plan';
 import type { AcceptedMethods } from './method';
 import { modes, type Mode } from './mode';
 import type { StageRange } from './stages';
@@ -11,7 +11,7 @@ export type Level = {
   readonly title: Words;
   readonly summary: Words;
   readonly briefing: readonly Words[];
-  readonly plan: RoofPlan;
+  readonly plan: GablePlan;
   readonly methods: AcceptedMethods;
   /** Ways to play it; all that suit it where left out. */
   readonly modes?: readonly Mode[] | undefined;

@@ -97,6 +97,9 @@ export const endRun = (plan: Pick<HipPlan, 'span' | 'slope' | 'endSlope'>, clad:
     : (run * gradient(plan.slope)) / gradient(plan.endSlope);
 };
 
+/** Seat of the rafters on the ends. Inches. */
+export const endSeat = (plan: HipPlan): number => seatFor(plan, gradient(plan.endSlope));
+
 /** Planes that meet over a hip stand equally high over the plate; with another slope that takes another seat. */
 const seatFor = (plan: HipPlan, m: number): number => {
   const first = gradient(plan.slope);
@@ -112,8 +115,17 @@ const hip = (plan: HipPlan): RoofForm => {
   const ends = (['A', 'B'] as const).map((wall) => planeOver(wall, plan.endSlope, box));
   const body: Body = { id: 'main', planes: [...long, ...ends], limits: [] };
   const [run, far] = [plan.span / 2 + clad, endRun(plan, clad)];
-  const layout = { spacing: plan.spacing, thickness: plan.rafter.thickness, commons: plan.hipTop === 'betweenCommons' };
-  const marks = ridgeEndStations({ ...layout, from: far - clad, to: plan.length + clad - far, past: far - clad });
+  const layout = {
+    spacing: plan.spacing,
+    thickness: plan.rafter.thickness,
+    commons: plan.hipTop === 'betweenCommons',
+  };
+  const marks = ridgeEndStations({
+    ...layout,
+    from: far - clad,
+    to: plan.length + clad - far,
+    past: far - clad,
+  });
   const across = endStations({ ...layout, half: plan.span / 2 });
   const eaveOn = (plane: Plane, isEnd: boolean): Eave => ({
     side: plane.id as Wall,

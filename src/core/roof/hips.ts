@@ -23,8 +23,11 @@ export const hipCuts = (plan: HipPlan, form: RoofForm, edge: Edge): HipCuts => {
   const { run, m } = edge;
   const g = Math.sqrt(1 + m * m);
   const { left, right } = handsOf(edge);
-  const { shortening, cheeks } = plan.hipTop === 'betweenCommons' ? betweenCommons(plan, edge) : againstRidge(plan, edge);
-  const drop = Math.max(...[left, right].map(({ plane }) => fallAcross(plane, edge) * (plan.hip.thickness / 2)));
+  const { shortening, cheeks } =
+    plan.hipTop === 'betweenCommons' ? betweenCommons(plan, edge) : againstRidge(plan, edge);
+  const drop = Math.max(
+    ...[left, right].map(({ plane }) => fallAcross(plane, edge) * (plan.hip.thickness / 2)),
+  );
   const heightAbovePlate = heightOver(plan) - (plan.hipFit === 'dropped' ? drop : 0);
   return {
     run,
@@ -119,4 +122,6 @@ const isSame = (a: HipCuts, b: HipCuts): boolean =>
   sameTurn(a.backing[0], b.backing[0]) &&
   sameTurn(a.backing[1], b.backing[1]) &&
   a.cheeks.length === b.cheeks.length &&
-  a.cheeks.every((cheek, i) => cheek.side === b.cheeks[i]?.side && sameTurn(cheek.cheekAngle, b.cheeks[i].cheekAngle));
+  a.cheeks.every(
+    (cheek, i) => cheek.side === b.cheeks[i]?.side && sameTurn(cheek.cheekAngle, b.cheeks[i].cheekAngle),
+  );

@@ -56,7 +56,9 @@ export const figuredJacks = (plan: HipPlan, jacks: readonly Jack[]): readonly Fi
 
 const entry = (plan: HipPlan, group: readonly Jack[], id: string): FiguredJacks => {
   const ordered = [...group].sort((a, b) => a.run - b.run);
-  const runs = ordered.map(({ run }) => run).filter((run, i, all) => i === 0 || run - (all[i - 1] as number) > hair);
+  const runs = ordered
+    .map(({ run }) => run)
+    .filter((run, i, all) => i === 0 || run - (all[i - 1] as number) > hair);
   const longest = ordered.at(-1) as Jack;
   const { eave } = longest.piece;
   const { skew, shortening } = longest;

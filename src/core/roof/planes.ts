@@ -16,7 +16,8 @@ export type PlaneGroup = RoofPlane & {
 };
 
 /** Each eave's commons. What comes to the ridge's end from between two hips is shortened by half a rafter there. */
-export const planesOf = (form: RoofForm, plan: RoofPlan): readonly RoofPlane[] => commonsOf(piecesOf(form), plan);
+export const planesOf = (form: RoofForm, plan: RoofPlan): readonly RoofPlane[] =>
+  commonsOf(piecesOf(form), plan);
 
 export const commonsOf = (pieces: readonly Piece[], plan: RoofPlan): readonly RoofPlane[] =>
   [...new Set(pieces.map(({ eave }) => eave))].flatMap((eave) => {
@@ -44,7 +45,9 @@ export const grouped = (planes: readonly RoofPlane[]): readonly PlaneGroup[] => 
       const [first] = group;
       if (!first) return [];
       const walls = group.map(({ eave }) => eave.side);
-      return [{ ...first, count: group.reduce((sum, { count }) => sum + count, 0), walls, side: wallsOf(walls) }];
+      return [
+        { ...first, count: group.reduce((sum, { count }) => sum + count, 0), walls, side: wallsOf(walls) },
+      ];
     })
     .sort((a, b) => b.cuts.edgeLength - a.cuts.edgeLength);
 };

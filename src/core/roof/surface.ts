@@ -146,10 +146,7 @@ export const alongPlane = (
   ].reduce<Stretch | undefined>(kept, open);
   return bodies
     .filter((other) => other !== body)
-    .reduce<readonly Stretch[]>(
-      (all, other) => without(all, hidden(other, line, height)),
-      own ? [own] : [],
-    );
+    .reduce<readonly Stretch[]>((all, other) => without(all, hidden(other, line, height)), own ? [own] : []);
 };
 
 /** A plane with the body it belongs to. */
@@ -184,8 +181,5 @@ export const alongMeeting = (
     .reduce<Stretch | undefined>(kept, open);
   return bodies
     .filter((other) => other !== a.body && other !== b.body)
-    .reduce<readonly Stretch[]>(
-      (all, other) => without(all, hidden(other, line, height)),
-      own ? [own] : [],
-    );
+    .reduce<readonly Stretch[]>((all, other) => without(all, hidden(other, line, height)), own ? [own] : []);
 };

@@ -2,9 +2,9 @@ import type { Vec2, Vec3 } from '../../../src/core/geometry/vector';
 import { baysOf } from '../../../src/core/roof/bays';
 import { figure } from '../../../src/core/roof/figure';
 import type { CommonRafter, FiguredBlock, FiguredRoof, FiguredTie } from '../../../src/core/roof/figured';
-import { expand, type Eave } from '../../../src/core/roof/form';
+import { expand, type Eave as AnyEave } from '../../../src/core/roof/form';
 import { limits } from '../../../src/core/roof/limits';
-import type { RoofPlan } from '../../../src/core/roof/plan';
+import type { GablePlan } from '../../../src/core/roof/plan';
 import { rafterOutline } from '../../../src/core/roof/rafterOutline';
 import { signOf, type Side } from '../../../src/core/roof/side';
 import type { Timber } from '../../../src/core/roof/timber';
@@ -22,9 +22,12 @@ export type GableTimbers = {
   readonly collars: readonly Timber[];
 };
 
-export const gableTimbers = (plan: RoofPlan): GableTimbers => {
+/** Of a long wall: a gable has no others. */
+type Eave = AnyEave & { readonly side: Side };
+
+export const gableTimbers = (plan: GablePlan): GableTimbers => {
   const figured = figure(plan);
-  const { eaves } = expand(plan);
+  const eaves = expand(plan).eaves as readonly Eave[];
   return {
     figured,
     eaves,
@@ -51,7 +54,7 @@ export const allOf = ({ rafters, ridge, plates, blocks, ties, collars }: GableTi
  * The plane of the top edges, from the plan and by no figured height: the underside comes out at the inner end of the
  * seat, and the top edge lies the rafter's depth off it.
  */
-export const roofPlane = (plan: RoofPlan, { side, run, m, seat }: Eave): Plane => ({
+export const roofPlane = (plan: GablePlan, { side, run, m, seat }: Eave): Plane => ({
   normal: [0, m * signOf(side), 1],
   reach: m * (run - seat) + plan.rafter.depth * Math.sqrt(1 + m * m),
 });
@@ -62,7 +65,7 @@ const forSide = <T extends { readonly side: string }>(rows: readonly T[], side: 
 /** Out from the ridge along the level direction of its side. */
 const outward = (side: Side): Vec2 => [0, signOf(side)];
 
-const raftersOf = (plan: RoofPlan, { commonRafters, layout }: FiguredRoof, { side }: Eave) =>
+const raftersOf = (plan: GablePlan, { commonRafters, layout }: FiguredRoof, { side }: Eave) =>
   layout.stations.map((x, i) => ({
     id: `rafter.${side}.${i + 1}`,
     side,
@@ -80,7 +83,7 @@ const level = (along: Vec2, z: Vec2): readonly Vec2[] => [
   [along[0], z[1]],
 ];
 
-const ridgeOf = ({ rakeOverhang, ridge }: RoofPlan, { ridges }: FiguredRoof): Timber => {
+const ridgeOf = ({ rakeOverhang, ridge }: GablePlan, { ridges }: FiguredRoof): Timber => {
   const { length, topHeight } = ridges[0] as FiguredRoof['ridges'][number];
   return {
     id: 'ridge',
@@ -94,7 +97,7 @@ const ridgeOf = ({ rakeOverhang, ridge }: RoofPlan, { ridges }: FiguredRoof): Ti
 
 const plateThickness = 1.5;
 
-const plateOf = ({ span, length, plate }: RoofPlan, side: Side): Timber => ({
+const plateOf = ({ span, length, plate }: GablePlan, side: Side): Timber => ({
   id: `plate.${side}`,
   origin: [0, (signOf(side) * (span - plate.width)) / 2],
   direction: [1, 0],
@@ -104,7 +107,7 @@ const plateOf = ({ span, length, plate }: RoofPlan, side: Side): Timber => ({
 });
 
 /** One in each bay that has room, in its middle, of rafter stock, its outer face from the outer edge of the plate. */
-const blocksOf = (plan: RoofPlan, { blocks, layout }: FiguredRoof, { side }: Eave) =>
+const blocksOf = (plan: GablePlan, { blocks, layout }: FiguredRoof, { side }: Eave) =>
   baysOf(layout.stations, plan).flatMap(({ clear, block }, i) => {
     const figured = forSide(blocks, side).find(({ length }) => Math.abs(length - block) < 1e-6);
     if (!figured) return [];
@@ -122,7 +125,7 @@ type Block = {
 };
 
 /** High enough for its inner face, then ripped to the figured height outside and the figured bevel. */
-const plumbBlock = (plan: RoofPlan, { id, figured, side, from }: Block): Timber => {
+const plumbBlock = (plan: GablePlan, { id, figured, side, from }: Block): Timber => {
   const { thickness } = plan.rafter;
   const { rise, run } = figured.bevel;
   const sign = signOf(side);
@@ -138,7 +141,7 @@ const plumbBlock = (plan: RoofPlan, { id, figured, side, from }: Block): Timber 
 };
 
 /** Seen from its end, as a rectangle that leans out square to the slope from the outer edge of the plate. */
-const leaningBlock = (plan: RoofPlan, { id, figured, side, from }: Block): Timber => {
+const leaningBlock = (plan: GablePlan, { id, figured, side, from }: Block): Timber => {
   const { rise, run } = plan.slope;
   const g = Math.sqrt(rise * rise + run * run);
   const [c, s] = [run / g, rise / g];
@@ -163,7 +166,7 @@ export const isBeveled = ({ commonRafters }: FiguredRoof, { height }: FiguredTie
   commonRafters.every(({ heightAbovePlate }) => height >= heightAbovePlate);
 
 /** Ties are of rafter stock. Collars are as deep as the least allowed one, and as thick as rafters. */
-const tiesOf = (plan: RoofPlan, figured: FiguredRoof, what: 'low' | 'collar'): readonly Timber[] => {
+const tiesOf = (plan: GablePlan, figured: FiguredRoof, what: 'low' | 'collar'): readonly Timber[] => {
   const { ties, layout } = figured;
   const [tie] = ties.filter(({ kind }) => (kind === 'collar') === (what === 'collar'));
   const every = what === 'collar' ? plan.collars && plan.collars.every : plan.joists && plan.joists.every;
@@ -179,7 +182,7 @@ const tiesOf = (plan: RoofPlan, figured: FiguredRoof, what: 'low' | 'collar'): r
 type Placed = { readonly id: string; readonly x: number; readonly outline: readonly Vec2[] };
 
 /** Flat against its pair of rafters, on the side that looks to the middle of the roof. */
-const tieAt = ({ rafter: { thickness }, length }: RoofPlan, { id, x, outline }: Placed): Timber => ({
+const tieAt = ({ rafter: { thickness }, length }: GablePlan, { id, x, outline }: Placed): Timber => ({
   id,
   origin: [x < length / 2 ? x + thickness : x - thickness, 0],
   direction: [0, 1],
@@ -190,7 +193,7 @@ const tieAt = ({ rafter: { thickness }, length }: RoofPlan, { id, x, outline }: 
 
 /** Long points below; above, as much off each end as the slope asks for over the height of what is clipped. */
 const tieOutline = (
-  { slope }: RoofPlan,
+  { slope }: GablePlan,
   tie: FiguredTie,
   { depth, clip }: { readonly depth: number; readonly clip: number },
 ): readonly Vec2[] => {

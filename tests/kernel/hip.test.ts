@@ -1,0 +1,90 @@
+import fc from 'fast-check';
+import { afterEach, describe, expect, it } from 'vitest';
+import { readRoof } from '../../src/content/readRoof';
+import { expand } from '../../src/core/roof/form';
+import { heightOver } from '../../src/core/roof/hips';
+import type { HipPlan } from '../../src/core/roof/plan';
+import type { Timber } from '../../src/core/roof/timber';
+import { timbersOf } from '../../src/core/roof/timbers';
+import { contact, freeSolids, heightsAbovePlane } from './support/kernel';
+import { overlapsOf } from './support/overlaps';
+
+/** Hip roofs as solids: the kernel is told of each member's side and cuts, and of nothing that was figured from them. */
+
+afterEach(freeSolids);
+
+const tenths = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
+
+/** Roofs that a crew may meet, with equal ends and others. */
+const some = fc
+  .record({
+    rise: fc.integer({ min: 3, max: 12 }),
+    endRise: fc.option(fc.integer({ min: 4, max: 12 }), { nil: undefined }),
+    span: tenths(120, 360),
+    ridge: tenths(30, 200),
+    overhang: tenths(0, 20),
+    spacing: fc.constantFrom(12, 16, 19.2, 24),
+    hipThick: fc.constantFrom(1.5, 1.75, 3.5),
+    hipTop: fc.constantFrom('betweenCommons' as const, 'againstRidge' as const),
+    hipFit: fc.constantFrom('backed' as const, 'dropped' as const),
+  })
+  .map(({ rise, endRise = rise, span, ridge, overhang, spacing, hipThick, hipTop, hipFit }) => ({
+    format: 'tack-and-true/roof@1',
+    kind: 'hip',
+    slope: { rise, run: 12 },
+    endSlope: { rise: endRise, run: 12 },
+    span,
+    length: (span * rise) / endRise + ridge,
+    overhang,
+    spacing,
+    rafter: { thickness: 1.5, depth: 7.25 },
+    ridge: { thickness: 1.5, depth: 14 },
+    hip: { thickness: hipThick, depth: 9.25 },
+    hipTop,
+    hipFit,
+    plate: { width: 5.5 },
+    seat: 2.5,
+  }));
+
+/** The plan, or nothing where the ends would ask for a seat that no plate has. */
+const planFrom = (file: unknown): HipPlan | undefined => {
+  const read = readRoof(file);
+  return read.ok && read.value.kind === 'hip' ? read.value : undefined;
+};
+
+const everyHip = (holds: (plan: HipPlan, timbers: readonly Timber[]) => void): void =>
+  fc.assert(
+    fc.property(some, (file) => {
+      const plan = planFrom(file);
+      fc.pre(plan !== undefined);
+      holds(plan, timbersOf(plan));
+      freeSolids();
+    }),
+    { numRuns: 10 },
+  );
+
+/** Share of the smaller member that two may both lay claim to. */
+const shared = 1e-6;
+
+describe('a hip roof as solids', () => {
+  it('has no two members in the same place', () => {
+    everyHip((_, timbers) => {
+      for (const { a, b, share } of overlapsOf(timbers)) expect(share, `${a} ${b}`).toBeLessThan(shared);
+    });
+  });
+
+  it('has the top edges of commons and jacks in their planes', () => {
+    everyHip((plan, timbers) => {
+      const over = heightOver(plan);
+      for (const { plane } of expand(plan).eaves) {
+        const [x, y] = plane.up;
+        const top = {
+          normal: [-plane.m * x, -plane.m * y, 1] as const,
+          reach: over - plane.m * (x * plane.foot[0] + y * plane.foot[1]),
+        };
+        for (const timber of timbers.filter(({ id }) => id.startsWith(`rafter.${plane.id}.`)))
+          for (const height of heightsAbovePlane(timber, top)) expect(Math.abs(height)).toBeLessThan(1e-6);
+      }
+    });
+  });
+});
