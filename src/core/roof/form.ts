@@ -108,6 +108,19 @@ const seatFor = (plan: HipPlan, m: number): number => {
   return (plumb(m) - (plumb(first) - plan.seat * first)) / m;
 };
 
+/**
+ * How near to the corner a jack can stand, along its eave: any nearer, its hip takes more of it than leaves room for its
+ * seat. `along` the eave and up from it, a hip goes so far. Inches.
+ */
+const shortestJack = (
+  { hip: { thickness } }: HipPlan,
+  seat: number,
+  [along, up]: readonly [number, number],
+): number => {
+  const taken = ((thickness / 2) * Math.sqrt(along * along + up * up)) / along;
+  return ((seat + taken) * along) / up;
+};
+
 const hip = (plan: HipPlan): RoofForm => {
   const clad = cladOf(plan);
   const box = { half: plan.span / 2, length: plan.length, clad };
@@ -124,9 +137,12 @@ const hip = (plan: HipPlan): RoofForm => {
     ...layout,
     from: far - clad,
     to: plan.length + clad - far,
-    past: far - clad,
+    past: far - shortestJack(plan, plan.seat, [far, run]),
   });
-  const across = endStations({ ...layout, half: plan.span / 2 });
+  const across = endStations({
+    ...layout,
+    past: run - shortestJack(plan, endSeat(plan), [run, far]),
+  });
   const eaveOn = (plane: Plane, isEnd: boolean): Eave => ({
     side: plane.id as Wall,
     plane,

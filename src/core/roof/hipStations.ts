@@ -16,7 +16,7 @@ const times = (count: number, mark: (k: number) => number): readonly number[] =>
 const within = (distance: number, spacing: number): number => Math.ceil((distance - hair) / spacing) - 1;
 
 /**
- * Along a long wall. From one end of the ridge to the other every so far, and beyond both toward the corners. A mark nearer
+ * Along a long wall. From one end of the ridge to the other every so far, and so far past both toward the corners. A mark nearer
  * to the far end's own than two thicknesses is left out, as beside a flush rafter.
  */
 export const ridgeEndStations = ({
@@ -39,13 +39,13 @@ export const ridgeEndStations = ({
   ].sort((a, b) => a - b);
 };
 
-/** Along an end wall, from its middle both ways to the corners. */
+/** Along an end wall, from its middle both ways so far past it. */
 export const endStations = ({
   spacing,
   commons,
-  half,
-}: Marks & { readonly half: number }): readonly number[] => {
-  const beyond = within(half, spacing);
+  past,
+}: Marks & { readonly past: number }): readonly number[] => {
+  const beyond = within(past, spacing);
   return [
     ...times(beyond, (k) => -k * spacing),
     ...(commons ? [0] : []),

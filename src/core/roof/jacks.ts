@@ -23,7 +23,6 @@ export type Jack = {
   readonly shortening: number;
 };
 
-/** Those that are longer than their own seat: a shorter one is no rafter, and sheathing spans there. */
 export const jacksOf = (plan: HipPlan, pieces: readonly Piece[], edges: readonly Edge[]): readonly Jack[] =>
   pieces.flatMap((piece) => {
     if (!startsAtEave(piece) || topOf(piece) !== 'slope') return [];
@@ -38,7 +37,6 @@ export const jacksOf = (plan: HipPlan, pieces: readonly Piece[], edges: readonly
     const skew = skewOf(piece.eave.plane.up, hip.line.way);
     const shortening = halfAcross(plan.hip.thickness, skew);
     const run = piece.to - piece.from;
-    if (run - shortening <= piece.eave.seat + hair) return [];
     const hipSide = handsOf(hip).left.plane === piece.eave.plane ? 'left' : 'right';
     return [{ piece, hip, hipSide, skew, run, shortening }];
   });
