@@ -49,7 +49,13 @@ const strangeKind = (value: unknown): Complaint | undefined => {
 
 /** Keys that only mean something on another kind of roof; unread, they would be a plan that is not the one figured. */
 const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
-  rakeOverhang: ['gable'],
+  rakeOverhang: ['gable', 'shed'],
+  ridge: ['gable', 'hip'],
+  joists: ['gable', 'hip'],
+  collars: ['gable', 'hip'],
+  yard: ['gable'],
+  posts: ['gable'],
+  ledger: ['shed'],
   endSlope: ['hip'],
   hip: ['hip'],
   hipTop: ['hip'],
@@ -69,7 +75,13 @@ const strayKeys = (file: RoofFile): readonly Complaint[] => [
         ],
   ),
   ...datumFor(file),
+  ...missing(file),
 ];
+
+const missing = (file: RoofFile): readonly Complaint[] => {
+  const key = file.kind === 'shed' ? 'ledger' : 'ridge';
+  return file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : [];
+};
 
 const datumFor = ({ kind, datum }: RoofFile): readonly Complaint[] => {
   if (datum === undefined || (datum === 'ridgeEnd') === (kind === 'hip')) return [];

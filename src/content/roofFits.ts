@@ -1,6 +1,6 @@
-import { bearingOf, endRun, endSeat, expand } from '../core/roof/form';
+import { bearingOf, endRun, endSeat, expand, gableRuns } from '../core/roof/form';
 import { planeOverPlate, planesOf, topOf, type RoofPlane } from '../core/roof/planes';
-import type { HipPlan, RoofPlan } from '../core/roof/plan';
+import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
 import { holesHeld, webBetweenHoles } from '../core/roof/vents';
 import { hair } from '../core/units/hair';
 import { mmPerInch } from '../core/units/inch';
@@ -11,7 +11,7 @@ import { complaint, type Complaint } from './complaint';
 export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[] => {
   const show: Show = (value) =>
     units === 'mm' ? `${shortInches(value * mmPerInch)} mm` : `${shortInches(value)} in`;
-  const short = plan.kind === 'hip' ? hipFits(plan, show) : [];
+  const short = firstFits(plan, show);
   if (short.length > 0) return short;
   const planes = planesOf(expand(plan), plan);
   const all = [
@@ -23,6 +23,30 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
 
 type Show = (inches: number) => string;
 type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complaint[];
+
+/** What has to hold before planes can be laid at all. */
+const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
+  if (plan.kind === 'hip') return hipFits(plan, show);
+  return plan.kind === 'gable' ? yardFits(plan, show) : [];
+};
+
+/** A ridge between the plates, and posts under it. */
+const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
+  const { street, yard } = gableRuns(plan);
+  const out = plan.posts?.at.find((at) => at < -hair || at > plan.length + hair);
+  return [
+    ...when(plan.yard !== undefined && Math.min(street, yard) <= plan.ridge.thickness, () =>
+      complaint(
+        'yard.plateHeight',
+        `is ${show(plan.yard?.plateHeight ?? 0)} and puts the ridge over a wall or past it`,
+        'a height that leaves a run on both sides of the ridge',
+      ),
+    ),
+    ...when(out !== undefined, () =>
+      complaint('posts.at', `has a post at ${show(out ?? 0)}`, `0 to ${show(plan.length)}`),
+    ),
+  ];
+};
 
 /** What a hip roof asks besides: a ridge between its ends, and end planes that come to the height of the others. */
 const hipFits = (plan: HipPlan, show: Show): readonly Complaint[] => {
@@ -49,24 +73,24 @@ const hipFits = (plan: HipPlan, show: Show): readonly Complaint[] => {
 
 const when = (bad: boolean, found: () => Complaint): readonly Complaint[] => (bad ? [found()] : []);
 
-const seatOnPlate: Check = ({ plate, seat }, { eave }, show) => [
+const seatOnPlate: Check = ({ plate }, { eave }, show) => [
   ...when(bearingOf(eave) > plate.width + hair, () =>
     complaint(
       'seat',
-      `is ${show(seat)} on a plate of ${show(plate.width)}`,
+      `is ${show(eave.seat)} on a plate of ${show(plate.width)}`,
       `at most ${show(plate.width + eave.clad)}`,
     ),
   ),
   ...when(bearingOf(eave) <= hair, () =>
     complaint(
       'seat',
-      `is ${show(seat)} and does not reach the plate behind the sheathing`,
+      `is ${show(eave.seat)} and does not reach the plate behind the sheathing`,
       `more than ${show(eave.clad)}`,
     ),
   ),
 ];
 
-const rafterWhole: Check = ({ rafter, seat }, { cuts }, show) =>
+const rafterWhole: Check = ({ rafter }, { cuts, eave: { seat } }, show) =>
   when(cuts.notchDepth >= rafter.depth - hair, () =>
     complaint(
       'seat',
@@ -75,17 +99,19 @@ const rafterWhole: Check = ({ rafter, seat }, { cuts }, show) =>
     ),
   );
 
-const roomInside: Check = ({ seat, ridge, span }, { eave }, show) =>
-  when(eave.run - seat - ridge.thickness / 2 <= hair, () =>
+const roomInside: Check = ({ kind, span }, { eave, cuts }, show) => {
+  const sides = kind === 'shed' ? 1 : 2;
+  return when(eave.run - eave.seat - cuts.shortening <= hair, () =>
     complaint(
       'span',
-      `is ${show(span)} and leaves no rafter between seat and ridge`,
-      `more than ${show(2 * (seat - eave.clad) + ridge.thickness)}`,
+      `is ${show(span)} and leaves no rafter between its seat and its top`,
+      `more than ${show(sides * (eave.seat - eave.clad + cuts.shortening))}`,
     ),
   );
+};
 
-const tiesUnderRidge: Check = ({ joists }, plane, show) =>
-  when(joists !== false && joists.height >= topOf(plane) - hair, () =>
+const tiesUnderRidge: Check = (plan, plane, show) =>
+  when(plan.kind !== 'shed' && plan.joists !== false && plan.joists.height >= topOf(plane) - hair, () =>
     complaint(
       'joists.height',
       'is at or over the top of the ridge',

@@ -21,7 +21,7 @@ const count = (what: string) =>
 const every = (what: string, usual: number) => z.optional(count(`${what} ${usual} unless said.`));
 
 /** Kinds that can be figured so far. */
-export const roofKinds = ['gable', 'hip'] as const;
+export const roofKinds = ['gable', 'hip', 'shed'] as const;
 
 /** A part of the slope: only the two together have a meaning, so any measure will do for both. */
 const leg = (what: string) =>
@@ -67,7 +67,10 @@ export const roofSchema = z.strictObject({
     z.enum(['in', 'mm']).check(z.describe('What numbers without a mark are in. Inches unless said.')),
   ),
   slope: slope('How far the roof climbs over its run: the 6 of 6 in 12. 1 to 36 in 12.'),
-  span: length('span', 'Level, from the outside of one plate to the outside of the other.'),
+  span: length(
+    'span',
+    'Level, from the outside of one plate to the outside of the other; of a shed roof, to the face behind its ledger.',
+  ),
   length: length('length', 'Along the plates, from end to end.'),
   overhang: length('overhang', 'Level, from the reference face to the plumb cut of the tails.'),
   rakeOverhang: z.optional(length('rakeOverhang', 'How far the ridge runs past each gable. 0 unless said.')),
@@ -76,13 +79,51 @@ export const roofSchema = z.strictObject({
     thickness: length('rafter.thickness', 'Actual, dry.'),
     depth: length('rafter.depth', 'Actual, dry, square to the edge.'),
   }),
-  ridge: z.strictObject({
-    thickness: length('ridge.thickness', 'Actual, dry.'),
-    depth: length(
-      'ridge.depth',
-      'Actual, dry. At least the plumb cut of the rafters, or a caution is given.',
-    ),
-  }),
+  ridge: z.optional(
+    z
+      .strictObject({
+        thickness: length('ridge.thickness', 'Actual, dry.'),
+        depth: length(
+          'ridge.depth',
+          'Actual, dry. At least the plumb cut of the rafters, or a caution is given.',
+        ),
+      })
+      .check(z.describe('Of every roof but a shed, which has none.')),
+  ),
+  ledger: z.optional(
+    z
+      .strictObject({
+        thickness: length('ledger.thickness', 'Actual, dry.'),
+        depth: length('ledger.depth', 'Actual, dry.'),
+      })
+      .check(z.describe('On the high wall of a shed roof.')),
+  ),
+  yard: z.optional(
+    z
+      .strictObject({
+        slope: z.optional(slope('Of its own. That of the street side unless said.')),
+        plateHeight: z.optional(
+          length('yard.plateHeight', 'Of its plate over the street plate. 0 unless said.'),
+        ),
+        overhang: z.optional(length('yard.overhang', 'That of the street side unless said.')),
+        seat: z.optional(length('yard.seat', 'That of the street side unless said.')),
+      })
+      .check(z.describe('What the yard side of a gable has of its own.')),
+  ),
+  posts: z.optional(
+    z
+      .strictObject({
+        at: z
+          .array(z.union([z.number(), z.string()], lengthWanted), '1 to 50 places from end A')
+          .check(
+            z.minLength(1, '1 to 50 places from end A'),
+            z.maxLength(50, '1 to 50 places from end A'),
+            z.describe('Centres of the posts, from end A.'),
+          ),
+        base: length('posts.base', 'What they stand on, from the top of the plates: down is negative.'),
+      })
+      .check(z.describe('Under the ridge of a gable, which then carries as a beam.')),
+  ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
   seat: length('seat', 'Level cut of the birdsmouth, from the reference face inward.'),
   reference: z.optional(

@@ -1,4 +1,4 @@
-import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
+import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
 import { parseLength, shortInches } from '../core/units/lengthText';
@@ -29,6 +29,8 @@ export const wrongSizes = (file: unknown): readonly Complaint[] => {
     }),
     ...wrongSlope(file, 'slope', units),
     ...wrongSlope(file, 'endSlope', units),
+    ...wrongSlope(file, 'yard.slope', units),
+    ...wrongPosts(file, units),
   ];
 };
 
@@ -47,9 +49,24 @@ const rangeText = ({ min, max }: Limit, units: Units): string =>
     ? `${shortInches(min * mmPerInch)} to ${shortInches(max * mmPerInch)} mm`
     : `${min} to ${max} in`;
 
-const wrongSlope = (file: unknown, path: 'slope' | 'endSlope', units: Units): readonly Complaint[] => {
-  const run = at(file, [path, 'run']);
-  const rise = at(file, [path, 'rise']);
+/** Each post's place that is no length; what is no number and no text is left to the schema. */
+const wrongPosts = (file: unknown, units: Units): readonly Complaint[] => {
+  const places = at(file, ['posts', 'at']);
+  if (!Array.isArray(places)) return [];
+  return places.flatMap((place: unknown, i) =>
+    typeof place === 'string' && sizeOf(place, units) === undefined
+      ? [complaint(`posts.at.${i}`, `is ${said(place)}`, lengthWanted)]
+      : [],
+  );
+};
+
+const wrongSlope = (
+  file: unknown,
+  path: 'slope' | 'endSlope' | 'yard.slope',
+  units: Units,
+): readonly Complaint[] => {
+  const run = at(file, [...path.split('.'), 'run']);
+  const rise = at(file, [...path.split('.'), 'rise']);
   const over = sizeOf(run, units);
   const up = sizeOf(rise, units);
   const unread = [
@@ -72,6 +89,7 @@ const wrongSlope = (file: unknown, path: 'slope' | 'endSlope', units: Units): re
 /** The plan of a file whose shape and sizes were found right. */
 export const planOf = (file: RoofFile): RoofPlan => {
   const size = sizesIn(file);
+  if (file.kind === 'shed') return shedOf(file, size);
   return file.kind === 'hip' ? hipOf(file, size) : gableOf(file, size);
 };
 
@@ -87,27 +105,75 @@ const sizesIn =
     );
   };
 
-const gableOf = (file: RoofFile, size: Sizes): GablePlan => ({
-  kind: 'gable',
+const datumOf = ({ datum }: RoofFile): GablePlan['datum'] =>
+  datum === undefined || datum === 'ridgeEnd' ? 'endA' : datum;
+
+const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
+  const yard = yardOf(file, size);
+  const posts = postsOf(file, size);
+  return {
+    kind: 'gable',
+    ...sharedOf(file, size),
+    ...ridgedOf(file, size),
+    rakeOverhang: size('rakeOverhang'),
+    datum: datumOf(file),
+    ...(yard && { yard }),
+    ...(posts && { posts }),
+  };
+};
+
+const yardOf = ({ yard, slope, units }: RoofFile, size: Sizes): GablePlan['yard'] =>
+  yard && {
+    slope: slopeOf(yard.slope ?? slope, units),
+    plateHeight: size('yard.plateHeight'),
+    overhang: size(yard.overhang === undefined ? 'overhang' : 'yard.overhang'),
+    seat: size(yard.seat === undefined ? 'seat' : 'yard.seat'),
+  };
+
+const postsOf = (file: RoofFile, size: Sizes): GablePlan['posts'] =>
+  file.posts && {
+    at: file.posts.at.map((place) => sizeOf(place, unitsOf(file)) ?? inch(NaN)),
+    base: size('posts.base'),
+  };
+
+const shedOf = (file: RoofFile, size: Sizes): ShedPlan => ({
+  kind: 'shed',
   ...sharedOf(file, size),
   rakeOverhang: size('rakeOverhang'),
-  datum: file.datum === undefined || file.datum === 'ridgeEnd' ? 'endA' : file.datum,
+  ledger: { thickness: size('ledger.thickness'), depth: size('ledger.depth') },
+  datum: datumOf(file),
 });
 
 const hipOf = (file: RoofFile, size: Sizes): HipPlan => {
   const shared = sharedOf(file, size);
+  const ridged = ridgedOf(file, size);
   return {
     kind: 'hip',
     ...shared,
+    ...ridged,
     endSlope: file.endSlope ? slopeOf(file.endSlope, file.units) : shared.slope,
-    hip: file.hip ? { thickness: size('hip.thickness'), depth: size('hip.depth') } : shared.ridge,
+    hip: file.hip ? { thickness: size('hip.thickness'), depth: size('hip.depth') } : ridged.ridge,
     hipTop: file.hipTop ?? 'betweenCommons',
     hipFit: file.hipFit ?? 'backed',
     datum: 'ridgeEnd',
   };
 };
 
-const sharedOf = (file: RoofFile, size: Sizes): Omit<GablePlan, 'kind' | 'rakeOverhang' | 'datum'> => {
+type Ridged = Pick<GablePlan, 'ridge' | 'joists' | 'collars'>;
+
+const ridgedOf = (file: RoofFile, size: Sizes): Ridged => ({
+  ridge: { thickness: size('ridge.thickness'), depth: size('ridge.depth') },
+  joists: file.joists !== false && {
+    every: file.joists?.every ?? roofDefaults.joistsEvery,
+    height: size('joists.height'),
+  },
+  collars: file.collars !== false && { every: file.collars?.every ?? roofDefaults.collarsEvery },
+});
+
+const sharedOf = (
+  file: RoofFile,
+  size: Sizes,
+): Omit<ShedPlan, 'kind' | 'rakeOverhang' | 'ledger' | 'datum'> => {
   const vents = ventsOf(file, size);
   return {
     slope: slopeOf(file.slope, file.units),
@@ -116,18 +182,12 @@ const sharedOf = (file: RoofFile, size: Sizes): Omit<GablePlan, 'kind' | 'rakeOv
     overhang: size('overhang'),
     spacing: size('spacing'),
     rafter: { thickness: size('rafter.thickness'), depth: size('rafter.depth') },
-    ridge: { thickness: size('ridge.thickness'), depth: size('ridge.depth') },
     plate: { width: size('plate.width') },
     seat: size('seat'),
     reference: file.reference ?? 'plate',
     sheathing: size('sheathing'),
     blockAllowance: size('blockAllowance'),
     blockStands: file.blockStands ?? 'plumb',
-    joists: file.joists !== false && {
-      every: file.joists?.every ?? roofDefaults.joistsEvery,
-      height: size('joists.height'),
-    },
-    collars: file.collars !== false && { every: file.collars?.every ?? roofDefaults.collarsEvery },
     ...(vents && { vents }),
   };
 };

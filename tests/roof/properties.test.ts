@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { figure } from '../../src/core/roof/figure';
 import type { FiguredRoof } from '../../src/core/roof/figured';
-import type { RoofPlan } from '../../src/core/roof/plan';
+import type { GablePlan } from '../../src/core/roof/plan';
 import { inch, mmPerInch } from '../../src/core/units/inch';
 import { planOf, rafterOf, roofOf, sample } from './roofs';
 
@@ -27,13 +27,13 @@ const changesOf = ({ rise, seat, ...rest }: Some) => ({
 });
 
 /** Every length of a plan times k; what counts or names stays. */
-const scaled = (plan: RoofPlan, k: number): RoofPlan => {
+const scaled = (plan: GablePlan, k: number): GablePlan => {
   const by = (value: unknown): unknown => {
     if (typeof value === 'number') return value * k;
     if (typeof value !== 'object' || value === null) return value;
     return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, by(inner)]));
   };
-  const all = by(plan) as RoofPlan;
+  const all = by(plan) as GablePlan;
   return {
     ...all,
     slope: plan.slope,

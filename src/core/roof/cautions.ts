@@ -4,7 +4,7 @@ import type { Caution } from './figured';
 import { bearingOf } from './form';
 import { limits } from './limits';
 import type { PlaneGroup } from './planes';
-import type { RoofPlan } from './plan';
+import type { GablePlan, HipPlan, RoofPlan } from './plan';
 import { collarShare } from './ties';
 
 /** Plans that are legal to figure but unwise to build. */
@@ -20,26 +20,45 @@ export const cautionsOf = (so: Checked): readonly Caution[] =>
     return text === false ? [] : [{ code, at, text }];
   });
 
+/** Of roofs with a ridge. */
+type RidgedCheck = (
+  so: PlaneGroup & { readonly plan: GablePlan | HipPlan; readonly topHeight: number },
+) => string | false;
+
+const ridged =
+  (check: RidgedCheck): Check =>
+  ({ plan, ...so }) =>
+    plan.kind !== 'shed' && check({ ...so, plan });
+
+/** Of roofs whose ridge is a board: one on posts carries, and needs no ties to do so. */
+const onBoard = (check: RidgedCheck): Check =>
+  ridged((so) => !(so.plan.kind === 'gable' && so.plan.posts) && check(so));
+
 const show = (value: number): string => `${shortInches(value)} in`;
 
-const ridgeShallow: Check = ({ plan: { ridge }, cuts }) =>
+const ridgeShallow: RidgedCheck = ({ plan: { ridge }, cuts }) =>
   isOver(cuts.plumbCutLength, ridge.depth) &&
   `The ridge is ${show(ridge.depth)} deep and the plumb cut is ${show(cuts.plumbCutLength)} long: the bottom ${show(cuts.plumbCutLength - ridge.depth)} of the cut bears on nothing.`;
 
-const ridgeThin: Check = ({ plan: { ridge } }) =>
+const ridgeThin: RidgedCheck = ({ plan: { ridge } }) =>
   isOver(limits.ridgeThickness, ridge.thickness) &&
   `The ridge is ${show(ridge.thickness)} thick; ${show(limits.ridgeThickness)} is the least.`;
+
+const ledgerShallow: Check = ({ plan, cuts }) =>
+  plan.kind === 'shed' &&
+  isOver(cuts.plumbCutLength, plan.ledger.depth) &&
+  `The ledger is ${show(plan.ledger.depth)} deep and the plumb cut is ${show(cuts.plumbCutLength)} long: the bottom ${show(cuts.plumbCutLength - plan.ledger.depth)} of the cut bears on nothing.`;
 
 const notchDeep: Check = ({ plan: { rafter }, cuts }) =>
   isOver(cuts.notchDepth, rafter.depth * limits.notchShare) &&
   `The birdsmouth is ${show(cuts.notchDepth)} deep; the most at a bearing is a quarter of the depth, ${show(rafter.depth * limits.notchShare)}. A seat of ${show(cuts.maxSeat)} keeps to it.`;
 
-const tailThin: Check = ({ plan: { rafter, overhang }, cuts }) =>
+const tailThin: Check = ({ plan: { rafter }, eave: { overhang }, cuts }) =>
   overhang > 0 &&
   isOver(limits.tailDepth, rafter.depth - cuts.notchDepth) &&
   `${show(rafter.depth - cuts.notchDepth)} of wood is left over the birdsmouth to carry the overhang; ${show(limits.tailDepth)} is the least.`;
 
-const tailLong: Check = ({ plan: { overhang } }) =>
+const tailLong: Check = ({ eave: { overhang } }) =>
   isOver(overhang, limits.tailReach) &&
   `The tails reach out ${show(overhang)}; past ${show(limits.tailReach)} they need a design.`;
 
@@ -47,30 +66,30 @@ const bearingShort: Check = ({ eave }) =>
   isOver(limits.bearing, bearingOf(eave)) &&
   `The seat bears ${show(bearingOf(eave))} on the plate; ${show(limits.bearing)} is the least.`;
 
-const slopeLow: Check = ({ eave: { m } }) =>
+const slopeLow: RidgedCheck = ({ eave: { m } }) =>
   isOver(limits.boardSlope, m) &&
   `The slope is ${shortInches(12 * m)} in 12. Under ${12 * limits.boardSlope} in 12 the ridge has to carry as a beam, on posts, not as a board.`;
 
-const tiesAbsent: Check = ({ plan: { joists } }) =>
+const tiesAbsent: RidgedCheck = ({ plan: { joists } }) =>
   joists === false &&
   'Nothing ties the walls together: with a ridge board they need joists or rafter ties, or the ridge has to be a beam.';
 
-const tiesHigh: Check = ({ plan: { joists }, topHeight }) =>
+const tiesHigh: RidgedCheck = ({ plan: { joists }, topHeight }) =>
   joists !== false &&
   isOver(joists.height, topHeight * limits.tieShare) &&
   `The ties sit ${show(joists.height)} above the plate. Above the lower third, ${show(topHeight * limits.tieShare)}, the ridge has to be a beam.`;
 
-const tiesWide: Check = ({ plan: { joists, spacing } }) =>
+const tiesWide: RidgedCheck = ({ plan: { joists, spacing } }) =>
   joists !== false &&
   isOver(joists.every * spacing, limits.tieSpacing) &&
   `The ties are ${show(joists.every * spacing)} apart; ${show(limits.tieSpacing)} is the most, and newer codes may ask for less.`;
 
-const collarsWide: Check = ({ plan: { collars, spacing } }) =>
+const collarsWide: RidgedCheck = ({ plan: { collars, spacing } }) =>
   collars !== false &&
   isOver(collars.every * spacing, limits.collarSpacing) &&
   `The collars are ${show(collars.every * spacing)} apart; ${show(limits.collarSpacing)} is the most.`;
 
-const collarsTight: Check = ({ plan: { collars, ridge }, topHeight }) => {
+const collarsTight: RidgedCheck = ({ plan: { collars, ridge }, topHeight }) => {
   const room = topHeight * (1 - collarShare) - ridge.depth;
   return (
     collars !== false &&
@@ -80,16 +99,17 @@ const collarsTight: Check = ({ plan: { collars, ridge }, topHeight }) => {
 };
 
 const rows: readonly { readonly code: string; readonly at: string; readonly check: Check }[] = [
-  { code: 'ridgeShallow', at: 'ridge.depth', check: ridgeShallow },
-  { code: 'ridgeThin', at: 'ridge.thickness', check: ridgeThin },
+  { code: 'ridgeShallow', at: 'ridge.depth', check: ridged(ridgeShallow) },
+  { code: 'ridgeThin', at: 'ridge.thickness', check: ridged(ridgeThin) },
+  { code: 'ledgerShallow', at: 'ledger.depth', check: ledgerShallow },
   { code: 'notchDeep', at: 'seat', check: notchDeep },
   { code: 'tailThin', at: 'seat', check: tailThin },
   { code: 'tailLong', at: 'overhang', check: tailLong },
   { code: 'bearingShort', at: 'seat', check: bearingShort },
-  { code: 'slopeLow', at: 'slope', check: slopeLow },
-  { code: 'tiesAbsent', at: 'joists', check: tiesAbsent },
-  { code: 'tiesHigh', at: 'joists.height', check: tiesHigh },
-  { code: 'tiesWide', at: 'joists.every', check: tiesWide },
-  { code: 'collarsWide', at: 'collars.every', check: collarsWide },
-  { code: 'collarsTight', at: 'collars', check: collarsTight },
+  { code: 'slopeLow', at: 'slope', check: onBoard(slopeLow) },
+  { code: 'tiesAbsent', at: 'joists', check: onBoard(tiesAbsent) },
+  { code: 'tiesHigh', at: 'joists.height', check: onBoard(tiesHigh) },
+  { code: 'tiesWide', at: 'joists.every', check: onBoard(tiesWide) },
+  { code: 'collarsWide', at: 'collars.every', check: ridged(collarsWide) },
+  { code: 'collarsTight', at: 'collars', check: ridged(collarsTight) },
 ];

@@ -7,7 +7,8 @@ import { figuredHips } from './hips';
 import { figuredJacks, jacksOf } from './jacks';
 import { piecesOf } from './pieces';
 import type { RoofPlan } from './plan';
-import { commonsOf, grouped, wallsOf, type PlaneGroup } from './planes';
+import { commonsOf, grouped, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
+import { isOver } from '../units/hair';
 import { figuredRidges } from './ridges';
 import { figuredTies } from './ties';
 
@@ -17,19 +18,52 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const pieces = piecesOf(form);
   const planes = commonsOf(pieces, plan);
   const groups = grouped(planes);
-  const ridges = figuredRidges(plan, { form, groups });
+  const ridges = plan.kind === 'shed' ? [] : figuredRidges(plan, { form, groups });
   const topHeight = ridges[0]?.topHeight ?? 0;
-  const across = planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
-  const pairs = across[0]?.count ?? 0;
   return {
     commonRafters: groups.map((group) => common(group, groups.length === 1)),
     ridges,
+    ...ledgersOf(plan, groups),
     layout: layoutOf(plan, form),
     blocks: figuredBlocks(plan, form, groups),
-    ties: figuredTies(plan, { planes: across, topHeight, pairs }),
+    ties: tiesOf(plan, planes, topHeight),
+    ...postsOf(plan, topHeight),
     ...slanting(plan, form, pieces),
     cautions: groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })),
   };
+};
+
+const tiesOf = (plan: RoofPlan, planes: readonly RoofPlane[], topHeight: number): FiguredRoof['ties'] => {
+  if (plan.kind === 'shed') return [];
+  const across = planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
+  return figuredTies(plan, { planes: across, topHeight, pairs: across[0]?.count ?? 0 });
+};
+
+/** A ledger runs from one flush end rafter to the other. */
+const ledgersOf = (plan: RoofPlan, groups: readonly PlaneGroup[]): Pick<FiguredRoof, 'ledgers'> => {
+  const [group] = groups;
+  if (plan.kind !== 'shed' || !group) return {};
+  const leastDepth = group.cuts.plumbCutLength;
+  return {
+    ledgers: [
+      {
+        id: 'ledger',
+        count: 1,
+        side: 'yard',
+        length: plan.length,
+        topHeight: topOf(group),
+        leastDepth,
+        bearsFully: !isOver(leastDepth, plan.ledger.depth),
+      },
+    ],
+  };
+};
+
+const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> => {
+  if (plan.kind !== 'gable' || !plan.posts) return {};
+  const { at, base } = plan.posts;
+  const length = topHeight - plan.ridge.depth - base;
+  return { posts: [{ id: 'post', count: at.length, side: 'both', length, at }] };
 };
 
 const common = ({ side, count, cuts }: PlaneGroup, alone: boolean): CommonRafter => ({

@@ -1,4 +1,4 @@
-import type { Wall } from './side';
+import type { Side, Wall } from './side';
 
 /** The figured roof: what `tt figure` prints. Lengths in inches, angles as rise and run; degrees are made where they are shown. */
 export type FiguredRoof = {
@@ -8,6 +8,8 @@ export type FiguredRoof = {
   readonly blocks: readonly FiguredBlock[];
   readonly ties: readonly FiguredTie[];
   /** Absent where the roof has none. */
+  readonly ledgers?: readonly FiguredLedger[];
+  readonly posts?: readonly FiguredPosts[];
   readonly hips?: readonly FiguredHip[];
   readonly jacks?: readonly FiguredJacks[];
   readonly cautions: readonly Caution[];
@@ -99,6 +101,28 @@ export type FiguredRidge = {
   readonly topHeight: number;
   readonly leastDepth: number;
   readonly bearsFully: boolean;
+  /** With unequal slopes: whose rafters stand over the ridge's top if they are not beveled to it, and by how much. */
+  readonly proud?: { readonly side: Side; readonly by: number };
+};
+
+/** On a wall: its top flush with the rafters' where they meet its face. */
+export type FiguredLedger = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly length: number;
+  readonly topHeight: number;
+  readonly leastDepth: number;
+  readonly bearsFully: boolean;
+};
+
+/** Under a ridge that carries: from what they stand on to its underside. */
+export type FiguredPosts = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: 'both';
+  readonly length: number;
+  readonly at: readonly number[];
 };
 
 export type Layout = {

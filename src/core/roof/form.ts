@@ -1,6 +1,6 @@
 import type { Vec2 } from '../geometry/vector';
 import { gradient, type Slope } from '../units/slope';
-import type { GablePlan, HipPlan, RoofPlan } from './plan';
+import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from './plan';
 import { endStations, ridgeEndStations } from './hipStations';
 import type { Wall } from './side';
 import { stations } from './stations';
@@ -21,7 +21,7 @@ export type Eave = {
   readonly side: Wall;
   readonly plane: Plane;
   readonly body: Body;
-  /** Level, reference face to the ridge's centre line, inches. */
+  /** Level, reference face to the ridge's centre line or the wall behind the ledger, inches. */
   readonly run: number;
   /** Rise for each inch of run. */
   readonly m: number;
@@ -39,7 +39,10 @@ export type Eave = {
 export const bearingOf = ({ seat, clad }: Pick<Eave, 'seat' | 'clad'>): number => seat - clad;
 
 /** The only place that knows kinds. */
-export const expand = (plan: RoofPlan): RoofForm => (plan.kind === 'gable' ? gable(plan) : hip(plan));
+export const expand = (plan: RoofPlan): RoofForm => {
+  if (plan.kind === 'shed') return shed(plan);
+  return plan.kind === 'hip' ? hip(plan) : gable(plan);
+};
 
 const cladOf = (plan: RoofPlan): number => (plan.reference === 'sheathing' ? plan.sheathing : 0);
 
@@ -64,29 +67,74 @@ const gableEnds = (length: number): readonly Limit[] => [
   { id: 'B', normal: [1, 0], reach: length },
 ];
 
-const gable = (plan: GablePlan): RoofForm => {
-  const clad = cladOf(plan);
-  const box = { half: plan.span / 2, length: plan.length, clad };
-  const planes = (['street', 'yard'] as const).map((wall) => planeOver(wall, plan.slope, box));
-  const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
-  const marks = stations({
+/** Marks along the eaves from gable to gable. */
+const rowOf = (plan: GablePlan | ShedPlan): readonly number[] =>
+  stations({
     length: plan.length,
     spacing: plan.spacing,
     thickness: plan.rafter.thickness,
     datum: plan.datum,
   });
+
+/**
+ * Level runs of both planes to where they come to the same height. Without a side of its own the ridge is in the middle.
+ * From equal heights there: m·run = plateHeight + m′·(span − run).
+ */
+export const gableRuns = (plan: GablePlan): Readonly<Record<'street' | 'yard', number>> => {
+  const clad = cladOf(plan);
+  if (!plan.yard) return { street: plan.span / 2 + clad, yard: plan.span / 2 + clad };
+  const [m, other, over] = [gradient(plan.slope), gradient(plan.yard.slope), plan.span + 2 * clad];
+  const street = (plan.yard.plateHeight + other * over) / (m + other);
+  return { street, yard: over - street };
+};
+
+const gable = (plan: GablePlan): RoofForm => {
+  const clad = cladOf(plan);
+  const runs = gableRuns(plan);
+  const usual = { slope: plan.slope, plateHeight: 0, overhang: plan.overhang, seat: plan.seat };
+  const sides = { street: usual, yard: plan.yard ?? usual };
+  const planes = (['street', 'yard'] as const).map((wall): Plane & { readonly id: 'street' | 'yard' } => ({
+    id: wall,
+    foot: [0, wall === 'street' ? -runs.street : runs.yard],
+    up: inward[wall],
+    base: sides[wall].plateHeight,
+    m: gradient(sides[wall].slope),
+  }));
+  const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
+  const marks = rowOf(plan);
   const eaves = planes.map((plane) => ({
-    side: plane.id as Wall,
+    side: plane.id,
     plane,
     body,
-    run: plan.span / 2 + clad,
+    run: runs[plane.id],
     m: plane.m,
-    overhang: plan.overhang,
-    seat: plan.seat,
+    overhang: sides[plane.id].overhang,
+    seat: sides[plane.id].seat,
     clad,
     stations: marks,
   }));
   return { bodies: [body], eaves, past: plan.rakeOverhang };
+};
+
+const shed = (plan: ShedPlan): RoofForm => {
+  const clad = cladOf(plan);
+  const run = plan.span + clad;
+  const plane: Plane = { id: 'street', foot: [0, -run], up: inward.street, base: 0, m: gradient(plan.slope) };
+  const wall: Limit = { id: 'wall', normal: [0, 1], reach: 0 };
+  const body: Body = { id: 'main', planes: [plane], limits: [...gableEnds(plan.length), wall] };
+  const { m } = plane;
+  const eave: Eave = {
+    side: 'street',
+    plane,
+    body,
+    run,
+    m,
+    overhang: plan.overhang,
+    seat: plan.seat,
+    clad,
+    stations: rowOf(plan),
+  };
+  return { bodies: [body], eaves: [eave], past: plan.rakeOverhang };
 };
 
 /** Run of the end planes from the reference face to the ridge's end: where they come to the height of the long planes. */

@@ -14,7 +14,7 @@ export type Piece = {
 };
 
 /** What a rafter comes to at its upper end. */
-export type Top = 'ridge' | 'ridgeEnd' | 'slope';
+export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'slope';
 
 export const piecesOf = ({ eaves, bodies }: RoofForm): readonly Piece[] =>
   eaves.flatMap((eave) =>
@@ -33,9 +33,10 @@ export const lineAt = ({ plane: { foot, up } }: Eave, at: number): Line => ({
 const meets = ({ eave, high }: Piece): readonly Vec2[] =>
   high.flatMap((stop) => (stop.what === 'plane' && stop.body === eave.body ? [stop.plane.up] : []));
 
-/** The plane across ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
+/** A wall or the plane across ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
 export const topOf = (piece: Piece): Top => {
   const sides = meets(piece).map((up) => dot2(up, piece.eave.plane.up));
+  if (piece.high.some(({ what }) => what === 'limit')) return 'wall';
   if (sides.some((side) => side < 0)) return 'ridge';
   return sides.length > 1 ? 'ridgeEnd' : 'slope';
 };

@@ -2,27 +2,59 @@ import type { Inch } from '../units/inch';
 import type { Slope } from '../units/slope';
 
 /** A roof as somebody would type it, parsed, checked and in inches. Keys as the roof file has them. */
-export type RoofPlan = GablePlan | HipPlan;
+export type RoofPlan = GablePlan | HipPlan | ShedPlan;
 
 /** Gables at both ends. */
-export type GablePlan = Shared & {
-  readonly kind: 'gable';
+export type GablePlan = Shared &
+  Ridged & {
+    readonly kind: 'gable';
+    /** What the yard side has of its own; the ridge goes where both planes come to the same height. */
+    readonly yard?: YardSide;
+    /** A ridge that carries as a beam, and where its posts stand. */
+    readonly posts?: Posts;
+    readonly rakeOverhang: Inch;
+    readonly datum: 'endA' | 'endB' | 'centre';
+  };
+
+/** Slopes on all four sides, and a ridge between two hips at each end. */
+export type YardSide = {
+  readonly slope: Slope;
+  /** Of its plate over the street's. */
+  readonly plateHeight: Inch;
+  readonly overhang: Inch;
+  readonly seat: Inch;
+};
+
+/** Their centres from end A, and the height of what they stand on from the top of the plates: down is negative. */
+export type Posts = { readonly at: readonly Inch[]; readonly base: Inch };
+
+/** One plane, from a low plate to a ledger on a wall. `span` is from the outside of the plate to the face behind the ledger. */
+export type ShedPlan = Shared & {
+  readonly kind: 'shed';
   readonly rakeOverhang: Inch;
+  readonly ledger: Section;
   readonly datum: 'endA' | 'endB' | 'centre';
 };
 
-/** Slopes on all four sides, and a ridge between two hips at each end. */
-export type HipPlan = Shared & {
-  readonly kind: 'hip';
-  /** Of the two end planes; the same as `slope` or not. */
-  readonly endSlope: Slope;
-  readonly hip: Section;
-  /** Where hips end: between the commons at the ridge's end, or against the ridge itself with no commons there. */
-  readonly hipTop: 'betweenCommons' | 'againstRidge';
-  /** Top edges planed to both planes, or the whole hip set lower until its edges come to them. */
-  readonly hipFit: 'backed' | 'dropped';
-  readonly datum: 'ridgeEnd';
+/** What a roof with a ridge has. */
+type Ridged = {
+  readonly ridge: Section;
+  readonly joists: { readonly every: number; readonly height: Inch } | false;
+  readonly collars: { readonly every: number } | false;
 };
+
+export type HipPlan = Shared &
+  Ridged & {
+    readonly kind: 'hip';
+    /** Of the two end planes; the same as `slope` or not. */
+    readonly endSlope: Slope;
+    readonly hip: Section;
+    /** Where hips end: between the commons at the ridge's end, or against the ridge itself with no commons there. */
+    readonly hipTop: 'betweenCommons' | 'againstRidge';
+    /** Top edges planed to both planes, or the whole hip set lower until its edges come to them. */
+    readonly hipFit: 'backed' | 'dropped';
+    readonly datum: 'ridgeEnd';
+  };
 
 /** What every kind has. */
 type Shared = {
@@ -32,15 +64,12 @@ type Shared = {
   readonly overhang: Inch;
   readonly spacing: Inch;
   readonly rafter: Section;
-  readonly ridge: Section;
   readonly plate: { readonly width: Inch };
   readonly seat: Inch;
   readonly reference: 'plate' | 'sheathing';
   readonly sheathing: Inch;
   readonly blockAllowance: Inch;
   readonly blockStands: 'plumb' | 'square';
-  readonly joists: { readonly every: number; readonly height: Inch } | false;
-  readonly collars: { readonly every: number } | false;
   readonly vents?: Vents;
 };
 

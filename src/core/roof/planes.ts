@@ -24,13 +24,19 @@ export const commonsOf = (pieces: readonly Piece[], plan: RoofPlan): readonly Ro
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
     const [first] = own;
     if (!first) return [];
-    const shortening = (topKind(first) === 'ridge' ? plan.ridge : plan.rafter).thickness / 2;
+    const shortening = shorteningAt(plan, first);
     return [{ eave, cuts: rafterCuts(eave, { rafter: plan.rafter, shortening }), count: own.length }];
   });
 
 /** From the plate to the ridge; where it does not come to the figured ridge the plan is not one this is figured for. */
 export const isCommon = (piece: Piece): boolean =>
   startsAtEave(piece) && topKind(piece) !== 'slope' && Math.abs(piece.to - piece.eave.run) < hair;
+
+/** Level, at its upper end: half of what it meets there, or the whole ledger. Inches. */
+export const shorteningAt = (plan: RoofPlan, piece: Piece): number => {
+  if (plan.kind === 'shed') return plan.ledger.thickness;
+  return (topKind(piece) === 'ridge' ? plan.ridge : plan.rafter).thickness / 2;
+};
 
 /** Longest rafter first. */
 export const grouped = (planes: readonly RoofPlane[]): readonly PlaneGroup[] => {
@@ -63,19 +69,20 @@ export const wallsOf = (walls: readonly Wall[]): Walls => {
 const isSame = (a: RoofPlane, b: RoofPlane): boolean =>
   a.cuts.shortening === b.cuts.shortening &&
   a.eave.run === b.eave.run &&
+  a.eave.plane.base === b.eave.plane.base &&
   a.eave.m === b.eave.m &&
   a.eave.overhang === b.eave.overhang &&
   a.eave.seat === b.eave.seat &&
   a.eave.clad === b.eave.clad;
 
-/** Where the plane's top edges meet the ridge's face, above the plate. Inches. */
+/** Where the plane's top edges meet the ridge's face, above the street's plate. Inches. */
 export const topOf = ({ eave, cuts }: RoofPlane): number =>
-  cuts.heightAbovePlate + (eave.run - cuts.shortening) * eave.m;
+  eave.plane.base + (cuts.heightAbovePlate + (eave.run - cuts.shortening) * eave.m);
 
 /** Plumb, plate to plane at the outside of the plate itself, whatever face the rafter is cut to. Inches. */
 export const planeOverPlate = ({ eave, cuts }: Pick<RoofPlane, 'eave' | 'cuts'>): number =>
   cuts.heightAbovePlate + eave.clad * eave.m;
 
-/** Level, from the ridge's centre line to where the plane is `height` above the plate. Inches. */
+/** Level, from the ridge's centre line to where the plane is `height` above the street's plate. Inches. */
 export const reachAt = ({ eave, cuts }: RoofPlane, height: number): number =>
-  eave.run + (cuts.heightAbovePlate - height) / eave.m;
+  eave.run + (cuts.heightAbovePlate - (height - eave.plane.base)) / eave.m;

@@ -1,5 +1,7 @@
 import type { FiguredTie } from './figured';
-import type { RoofPlan } from './plan';
+import type { GablePlan, HipPlan } from './plan';
+
+type RoofPlan = GablePlan | HipPlan;
 import { planeOverPlate, reachAt, type RoofPlane } from './planes';
 
 /** Ties and collars: how high, how long to the long points, how many. Joists and rafter ties are of rafter stock. */
@@ -41,18 +43,23 @@ const collar = (plan: RoofPlan, { every }: { readonly every: number }, top: TieT
 const countOf = (pairs: number, every: number): number => Math.ceil((pairs - 1) / every) + 1;
 
 /**
- * With its lower edge over the rafters' height above the plate a tie ends at the roof planes; lower it is as long as the
- * span, and its upper corners are clipped by what would stand out of the plane at the plate's outer face (plumb, inches).
+ * With its lower edge over where the planes pass the plates' outer faces a tie ends at the roof planes; lower it ends over
+ * those faces, and its upper corners are clipped by what would stand out of the plane there (plumb, inches).
  */
 const fitted = (
   plan: RoofPlan,
   { height, top }: { readonly height: number; readonly top: TieTop },
 ): Pick<FiguredTie, 'height' | 'length' | 'clip'> => {
-  const above = top.planes.every(({ cuts }) => height >= cuts.heightAbovePlate);
-  if (above) {
-    const length = top.planes.reduce((sum, plane) => sum + reachAt(plane, height), 0);
-    return { height, length, clip: 0 };
+  const passes = (plane: RoofPlane): number => plane.eave.plane.base + planeOverPlate(plane);
+  const low = top.planes.filter((plane) => height < passes(plane));
+  if (low.length === top.planes.length) {
+    const standsOut = low.map((plane) => height + plan.rafter.depth - passes(plane));
+    return { height, length: plan.span, clip: Math.max(0, ...standsOut) };
   }
-  const standsOut = top.planes.map((plane) => height + plan.rafter.depth - planeOverPlate(plane));
-  return { height, length: plan.span, clip: Math.max(0, ...standsOut) };
+  const length = top.planes.reduce(
+    (sum, plane) => sum + (low.includes(plane) ? plane.eave.run - plane.eave.clad : reachAt(plane, height)),
+    0,
+  );
+  const clip = Math.max(0, ...low.map((plane) => height + plan.rafter.depth - passes(plane)));
+  return { height, length, clip };
 };
