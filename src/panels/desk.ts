@@ -20,7 +20,7 @@ import type { RunHead, Store } from '../session/store';
 export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof';
 
 /** Where the keyboard is among the members. In a list its element says what it is; on the drawing that has to be told. */
-export type At = { readonly id: string; readonly on: 'drawing' | 'list' };
+export type At = { readonly id: string; readonly on: 'drawing' | 'list' | 'tap' };
 
 /** Everything the screens look at and the few things they can ask for. Views follow; they never lead. */
 export type Desk = {
@@ -44,7 +44,7 @@ export type Desk = {
   readonly spot: Signal<string | undefined>;
   /** What a hand on the page points at, while there is a drawing. */
   readonly aim: Signal<Aim | undefined>;
-  /** The member the keyboard is on, in the drawing or in a list beside it: the drawing marks it. */
+  /** The member the keyboard is on, in the drawing or in a list beside it, or that was tapped only to be named. */
   readonly at: Signal<At | undefined>;
   readonly view: Signal<StageView>;
   readonly corner: Signal<StageCorner>;

@@ -23,6 +23,13 @@ export const pickSaid = (desk: Desk, attempt: Attempt, id: string): string | und
   ].join(' ');
 };
 
+/** What a finger or the mouse touched is taken up; where the tool in hand has no business there, it is named all the same. */
+export const tapped = (desk: Desk, id: string | undefined): void => {
+  const attempt = desk.session.value?.attempt.value;
+  const named = attempt && id !== undefined && pickSaid(desk, attempt, id) !== undefined;
+  desk.at.value = named ? { id, on: 'tap' } : undefined;
+};
+
 /** Puts the keyboard on the work in hand: the list of places, or the one place that is shown where the list has no room. */
 export const toTheWork = (): void => {
   setTimeout(() => {

@@ -7,12 +7,13 @@ import { offersTeaching } from '../present/teaching';
 import { CrowsFeet, mostMarks, type Point } from './crowsFeet';
 import { wordsOf, type Aim, type Desk } from './desk';
 import { isStill } from './settle';
+import { tapped } from './pickSaid';
 import { FocusMark, useStageKeys } from './stageKeys';
 import { Teaching } from './teaching';
 import { useSignal } from './useSignal';
 import { useWorkedJoint } from './workedJoint';
 import { ZoomKeys } from './zoomKeys';
-import { choosePicked, type Working } from './working';
+import type { Working } from './working';
 
 /** Where a member is on the drawing, and how much of the work a box laid over the drawing would hide. */
 export type Found = Point & Pick<StagePort, 'hides'>;
@@ -40,7 +41,7 @@ const useStage = (desk: Desk, host: RefObject<HTMLDivElement | null>): StagePort
       void desk.drawings.stage(host.current).then((made) => {
         if (gone) return made.destroy();
         port = made;
-        made.onPick((id) => choosePicked(desk, id));
+        made.onPick((id) => tapped(desk, id));
         desk.aim.value = aimOf(host.current, made);
         setStage(made);
       });

@@ -115,15 +115,27 @@ type MarkProps = Omit<On, 'working'> & {
 /** What lies less far from the left would be under the roof in words, CSS pixels: its width and the ring's. */
 const besideWords = 336;
 
-/** A chalked ring at the member the keyboard is on, in the drawing or in a list; on the drawing it is told what it is. */
+const lieAt = ({ x, y }: Point): { readonly left: string; readonly top: string } => ({
+  left: `${x}px`,
+  top: `${y}px`,
+});
+
+/** A chalked ring at the member the keyboard is on, in the drawing or in a list; on the drawing it is named too. */
 export const FocusMark = ({ desk, attempt, stage, note, drawn }: MarkProps) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
   const at = useSignal(desk.at);
   const [place, setPlace] = useState<Point>();
   useEffect(() => setPlace(at && stage?.placeOf(at.id)), [at?.id, stage, drawn]);
+  const tool = useSignal(desk.tool);
+  // A name that was asked for goes when something is done, or another tool is taken up.
+  useEffect(() => {
+    if (desk.at.value?.on === 'tap') desk.at.value = undefined;
+  }, [attempt, tool]);
   const told =
-    at?.on === 'drawing' ? `${memberName(words, at.id)}: ${thingSaid(words, observe(attempt), at.id)}.` : '';
+    at && at.on !== 'list'
+      ? `${memberName(words, at.id)}: ${thingSaid(words, observe(attempt), at.id)}.`
+      : '';
   return (
     <>
       {at && place && (
@@ -138,6 +150,15 @@ export const FocusMark = ({ desk, attempt, stage, note, drawn }: MarkProps) => {
             <circle r="17" />
           </g>
         </svg>
+      )}
+      {at && place && at.on !== 'list' && (
+        <p
+          class={`nameTag paper ${place.x < innerWidth / 3 ? 'left' : 'right'}`}
+          aria-hidden="true"
+          style={lieAt(place)}
+        >
+          {memberName(words, at.id)}
+        </p>
       )}
       <p class="hidden" role="status">
         {[told, note].filter(Boolean).join(' ')}

@@ -42,7 +42,8 @@ export type StagePort = {
   readonly resetZoom: () => void;
   /** The hung ridge follows a held signal: so many inches over where it hangs; undefined once that is over. */
   readonly lift: (by: number | undefined) => void;
-  readonly onPick: (pick: (id: string) => void) => void;
+  /** Nothing where the bare deck was touched. */
+  readonly onPick: (pick: (id: string | undefined) => void) => void;
   readonly destroy: () => void;
 };
 

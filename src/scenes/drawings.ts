@@ -159,10 +159,7 @@ const stage: Drawings['stage'] = async (host) => {
     zoomBy: made.zoomBy,
     panBy: made.panBy,
     resetZoom: made.resetZoom,
-    onPick: (pick) =>
-      void made.onPick((id) => {
-        if (id !== undefined) pick(id);
-      }),
+    onPick: (pick) => void made.onPick(pick),
     destroy: made.destroy,
   };
 };

@@ -169,7 +169,10 @@ describe('a roof that is refused', () => {
     [{ blockStands: 'up' }, 'blockStands: is "up" ("plumb", "square")'],
     [{ units: 'cm' }, 'units: is "cm" ("in", "mm")'],
     [{ format: 'tack-and-true/roof@2' }, 'format: is "tack-and-true/roof@2" ("tack-and-true/roof@1")'],
-    [{ kind: 'gambrel', hip: {}, span: -1 }, 'kind: is "gambrel", which cannot be figured yet ("gable", "hip", "shed")'],
+    [
+      { kind: 'gambrel', hip: {}, span: -1 },
+      'kind: is "gambrel", which cannot be figured yet ("gable", "hip", "shed")',
+    ],
     [{ kind: 7 }, 'kind: is 7 ("gable", "hip", "shed")'],
     [{ vents: { shape: 'slot' } }, 'vents.shape: is "slot" ({"shape": "notch", …} or {"shape": "holes", …})'],
     [{ vents: false }, 'vents: is false ({"shape": "notch", …} or {"shape": "holes", …})'],
