@@ -153,7 +153,7 @@ export const FocusMark = ({ desk, attempt, stage, note, drawn }: MarkProps) => {
       )}
       {at && place && at.on !== 'list' && (
         <p
-          class={`nameTag paper ${place.x < innerWidth / 3 ? 'left' : 'right'}`}
+          class={`nameTag paper ${place.x < innerWidth / 2 ? 'left' : 'right'}`}
           aria-hidden="true"
           style={lieAt(place)}
         >
