@@ -26,7 +26,11 @@ const Sheet = ({
   readonly children: ComponentChildren;
 }) => {
   const host = useRef<HTMLDialogElement>(null);
-  useEffect(() => host.current?.showModal(), []);
+  useEffect(() => {
+    host.current?.showModal();
+    // The button that is focused may stand at the foot of a long sheet: it is read from its head all the same.
+    host.current?.scrollTo(0, 0);
+  }, []);
   const close = (): void => {
     desk.overlay.value = undefined;
   };
