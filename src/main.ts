@@ -41,7 +41,7 @@ import { facesReady } from './scenes/ink/faces';
 
 drawAtOnce();
 
-const levelFiles = import.meta.glob<string>('../levels/*/*.json', {
+const levelFiles = import.meta.glob<string>(['../levels/*/*.json', '!../levels/examples/*'], {
   query: '?raw',
   import: 'default',
   eager: true,

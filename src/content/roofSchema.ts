@@ -110,6 +110,19 @@ export const roofSchema = z.strictObject({
       })
       .check(z.describe('What the yard side of a gable has of its own.')),
   ),
+  gableStuds: z.optional(
+    z
+      .strictObject({
+        spacing: z.optional(
+          length(
+            'gableStuds.spacing',
+            'From the centre line of the ridge out to both sides. 16 unless said.',
+          ),
+        ),
+        thickness: z.optional(length('gableStuds.thickness', '1 1/2 unless said.')),
+      })
+      .check(z.describe('Studs between the plates and the end rafters. None unless said; {} for the usual.')),
+  ),
   posts: z.optional(
     z
       .strictObject({
@@ -120,7 +133,7 @@ export const roofSchema = z.strictObject({
             z.maxLength(50, '1 to 50 places from end A'),
             z.describe('Centres of the posts, from end A.'),
           ),
-        base: length('posts.base', 'What they stand on, from the top of the plates: down is negative.'),
+        below: length('posts.below', 'How far below the top of the plates they stand.'),
       })
       .check(z.describe('Under the ridge of a gable, which then carries as a beam.')),
   ),

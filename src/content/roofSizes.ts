@@ -117,10 +117,16 @@ const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
     ...ridgedOf(file, size),
     rakeOverhang: size('rakeOverhang'),
     datum: datumOf(file),
+    ...studsOf(file, size),
     ...(yard && { yard }),
     ...(posts && { posts }),
   };
 };
+
+const studsOf = ({ gableStuds }: RoofFile, size: Sizes): Pick<GablePlan, 'gableStuds'> =>
+  gableStuds
+    ? { gableStuds: { spacing: size('gableStuds.spacing'), thickness: size('gableStuds.thickness') } }
+    : {};
 
 const yardOf = ({ yard, slope, units }: RoofFile, size: Sizes): GablePlan['yard'] =>
   yard && {
@@ -133,7 +139,7 @@ const yardOf = ({ yard, slope, units }: RoofFile, size: Sizes): GablePlan['yard'
 const postsOf = (file: RoofFile, size: Sizes): GablePlan['posts'] =>
   file.posts && {
     at: file.posts.at.map((place) => sizeOf(place, unitsOf(file)) ?? inch(NaN)),
-    base: size('posts.base'),
+    below: size('posts.below'),
   };
 
 const shedOf = (file: RoofFile, size: Sizes): ShedPlan => ({
@@ -141,6 +147,7 @@ const shedOf = (file: RoofFile, size: Sizes): ShedPlan => ({
   ...sharedOf(file, size),
   rakeOverhang: size('rakeOverhang'),
   ledger: { thickness: size('ledger.thickness'), depth: size('ledger.depth') },
+  ...studsOf(file, size),
   datum: datumOf(file),
 });
 

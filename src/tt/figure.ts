@@ -1,6 +1,6 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
-import type { Cheek, FiguredBlock, FiguredHip, FiguredRoof, Turn } from '../core/roof/figured';
+import type { Cheek, FiguredBlock, FiguredHip, FiguredRoof, FiguredStuds, Turn } from '../core/roof/figured';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -20,9 +20,10 @@ export const figureVerb: Verb = ([file, ...more]) => {
 };
 
 /** The roof as printed: the core has no degrees, so what it turns is told in them here. */
-const printed = ({ blocks, hips, jacks, cautions, ...roof }: FiguredRoof): unknown => ({
+const printed = ({ blocks, gableStuds, hips, jacks, cautions, ...roof }: FiguredRoof): unknown => ({
   ...roof,
   blocks: blocks.map(blockPrinted),
+  ...(gableStuds && { gableStuds: gableStuds.map(studsPrinted) }),
   ...(hips && { hips: hips.map(hipPrinted) }),
   ...(jacks && { jacks: jacks.map(slantPrinted) }),
   cautions,
@@ -32,6 +33,11 @@ const blockPrinted = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
   ...block,
   bevelDeg: degreesOf(bevel),
   ...(vent && { vent }),
+});
+
+const studsPrinted = ({ bevel, ...studs }: FiguredStuds): unknown => ({
+  ...studs,
+  bevelDeg: degreesOf(bevel),
 });
 
 const slantPrinted = <T extends { readonly slope: Turn; readonly cheeks: readonly Cheek[] }>({

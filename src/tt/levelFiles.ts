@@ -9,10 +9,10 @@ import { readFile } from './readFile';
 /** Where the course lies, seen from this file: the same wherever the command is started. */
 const course = fileURLToPath(new URL('../../levels/', import.meta.url));
 
-/** Every level file of the course, in the order of their paths. Schemas lie beside them and are none. */
+/** Every level file of the course, in the order of their paths. Schemas and roofs as examples lie beside them and are none. */
 export const courseFiles = (): readonly string[] =>
   readdirSync(course, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.json') && !name.endsWith('.schema.json'))
+    .filter((name) => name.endsWith('.json') && !name.endsWith('.schema.json') && !name.startsWith('examples'))
     .map((name) => relative(process.cwd(), join(course, name)))
     .sort();
 

@@ -172,4 +172,17 @@ describe('vents in the blocks', () => {
     expect(area(count)).toBeGreaterThanOrEqual(9.6);
     expect(area(count - 1)).toBeLessThan(9.6);
   });
+
+  // NAV p. 2-19, fig. 2-29 (read): gable studs 24 in apart at 6 in 12 differ by 12 in; 16 in apart by 8 (reckoned).
+  it.each([
+    [24, 12],
+    [16, 8],
+  ])('W21: gable studs %i in apart', (spacing, difference) => {
+    const [studs] = roofOf({ gableStuds: { spacing } }).gableStuds ?? [];
+    expect(studs?.difference).toBe(difference);
+    const lengths = studs?.lengths ?? [];
+    expect(lengths.length).toBeGreaterThan(4);
+    for (const [i, length] of lengths.slice(1).entries())
+      expect(length - (lengths[i] ?? 0)).toBeCloseTo(difference, 9);
+  });
 });

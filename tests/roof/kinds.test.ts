@@ -117,7 +117,7 @@ describe('a gable whose sides differ', () => {
 });
 
 describe('a ridge on posts', () => {
-  const posts = { at: [1.75, `13'`, 310.25], base: -97.125 };
+  const posts = { at: [1.75, `13'`, 310.25], below: 97.125 };
 
   it('has posts from what they stand on to its underside', () => {
     const [post] = roofOf({ posts }).posts ?? [];
@@ -134,8 +134,8 @@ describe('a ridge on posts', () => {
   });
 
   it('is refused past the end of the roof', () => {
-    expect(refusedAt({ ...sample, posts: { at: [400], base: 0 } })).toEqual(['posts.at']);
-    expect(refusedAt({ ...sample, posts: { at: ['far'], base: 0 } })).toEqual(['posts.at.0']);
+    expect(refusedAt({ ...sample, posts: { at: [400], below: 0 } })).toEqual(['posts.at']);
+    expect(refusedAt({ ...sample, posts: { at: ['far'], below: 0 } })).toEqual(['posts.at.0']);
   });
 });
 

@@ -34,7 +34,9 @@ type EaveRow = readonly [Eave, ...Eave[]];
 const rowsOf = (eaves: readonly Eave[]): readonly EaveRow[] => {
   const rows: [Eave, ...Eave[]][] = [];
   for (const eave of eaves) {
-    const same = rows.find(([first]) => first.stations === eave.stations && first.m === eave.m);
+    const same = rows.find(
+      ([first]) => first.stations === eave.stations && first.m === eave.m && first.seat === eave.seat,
+    );
     if (same) same.push(eave);
     else rows.push([eave]);
   }

@@ -10,6 +10,7 @@ import type { RoofPlan } from './plan';
 import { commonsOf, grouped, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
 import { figuredRidges } from './ridges';
+import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
 /** Figures a roof: every length, cut, height and mark the crew needs, in inches, unrounded. The plan is already checked. */
@@ -28,6 +29,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     blocks: figuredBlocks(plan, form, groups),
     ties: tiesOf(plan, planes, topHeight),
     ...postsOf(plan, topHeight),
+    ...(plan.kind !== 'hip' && plan.gableStuds && { gableStuds: figuredStuds(plan, planes) }),
     ...slanting(plan, form, pieces),
     cautions: groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })),
   };
@@ -61,8 +63,8 @@ const ledgersOf = (plan: RoofPlan, groups: readonly PlaneGroup[]): Pick<FiguredR
 
 const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> => {
   if (plan.kind !== 'gable' || !plan.posts) return {};
-  const { at, base } = plan.posts;
-  const length = topHeight - plan.ridge.depth - base;
+  const { at, below } = plan.posts;
+  const length = topHeight - plan.ridge.depth + below;
   return { posts: [{ id: 'post', count: at.length, side: 'both', length, at }] };
 };
 

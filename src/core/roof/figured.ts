@@ -10,6 +10,7 @@ export type FiguredRoof = {
   /** Absent where the roof has none. */
   readonly ledgers?: readonly FiguredLedger[];
   readonly posts?: readonly FiguredPosts[];
+  readonly gableStuds?: readonly FiguredStuds[];
   readonly hips?: readonly FiguredHip[];
   readonly jacks?: readonly FiguredJacks[];
   readonly cautions: readonly Caution[];
@@ -114,6 +115,20 @@ export type FiguredLedger = {
   readonly topHeight: number;
   readonly leastDepth: number;
   readonly bearsFully: boolean;
+};
+
+/** In both gables, to their long points, shortest first. */
+export type FiguredStuds = {
+  readonly id: string;
+  /** In both gables together. */
+  readonly count: number;
+  readonly side: Walls;
+  readonly spacing: number;
+  /** From one to the next. */
+  readonly difference: number;
+  /** Of the top, off square; `tt` prints it as bevelDeg. */
+  readonly bevel: Turn;
+  readonly lengths: readonly number[];
 };
 
 /** Under a ridge that carries: from what they stand on to its underside. */

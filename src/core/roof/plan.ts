@@ -10,6 +10,7 @@ export type GablePlan = Shared &
     readonly kind: 'gable';
     /** What the yard side has of its own; the ridge goes where both planes come to the same height. */
     readonly yard?: YardSide;
+    readonly gableStuds?: GableStuds;
     /** A ridge that carries as a beam, and where its posts stand. */
     readonly posts?: Posts;
     readonly rakeOverhang: Inch;
@@ -25,14 +26,18 @@ export type YardSide = {
   readonly seat: Inch;
 };
 
-/** Their centres from end A, and the height of what they stand on from the top of the plates: down is negative. */
-export type Posts = { readonly at: readonly Inch[]; readonly base: Inch };
+/** Every so far from the ridge's centre line, or from a shed's wall, in both gables. */
+export type GableStuds = { readonly spacing: Inch; readonly thickness: Inch };
+
+/** Their centres from end A, and how far below the top of the plates they stand. */
+export type Posts = { readonly at: readonly Inch[]; readonly below: Inch };
 
 /** One plane, from a low plate to a ledger on a wall. `span` is from the outside of the plate to the face behind the ledger. */
 export type ShedPlan = Shared & {
   readonly kind: 'shed';
   readonly rakeOverhang: Inch;
   readonly ledger: Section;
+  readonly gableStuds?: GableStuds;
   readonly datum: 'endA' | 'endB' | 'centre';
 };
 
