@@ -150,7 +150,27 @@ const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, 
   ];
 };
 
-const checks: readonly Check[] = [seatOnPlate, rafterWhole, roomInside, tiesUnderRidge, ventsInBlock];
+const roomForPosts: Check = (plan, plane, show) => {
+  if (plan.kind !== 'gable' || !plan.posts) return [];
+  const { below } = plan.posts;
+  const least = plan.ridge.depth - topOf(plane);
+  return when(below <= least + hair, () =>
+    complaint(
+      'posts.below',
+      `is ${show(below)} and leaves no post under the ridge`,
+      `more than ${show(least)}`,
+    ),
+  );
+};
+
+const checks: readonly Check[] = [
+  seatOnPlate,
+  rafterWhole,
+  roomInside,
+  tiesUnderRidge,
+  ventsInBlock,
+  roomForPosts,
+];
 
 /** Along the roof. */
 const alongRoof = (

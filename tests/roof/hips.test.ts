@@ -50,6 +50,18 @@ describe('hip roofs that do not go together', () => {
   });
 });
 
+describe('hip roofs that are unwise', () => {
+  it.each([
+    [{}, []],
+    [{ ridge: { thickness: 1.5, depth: 9.25 }, hip: { thickness: 1.5, depth: 7.25 } }, ['hipShallow']],
+    [{ hip: { thickness: 1.5, depth: 5.5 } }, ['hipShallow', 'hipBearing']],
+    [{ endSlope: { rise: 7, run: 12 } }, ['tailsApart']],
+  ])('%j: %j', (changes, codes) => {
+    const found = hipRoof(changes).cautions.map(({ code }) => code);
+    expect(found.filter((code) => /^(hip|tailsApart)/.test(code))).toEqual(codes);
+  });
+});
+
 const size = fc.double({ min: 100, max: 500, noNaN: true });
 const rise = fc.double({ min: 2.5, max: 12, noNaN: true });
 const spacing = fc.constantFrom(12, 16, 19.2, 24);

@@ -3,9 +3,10 @@ import { cautionsOf } from './cautions';
 import { edgesOf } from './edges';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { expand, type RoofForm } from './form';
+import { hipCautions } from './hipCautions';
 import { figuredHips } from './hips';
 import { figuredJacks, jacksOf } from './jacks';
-import { piecesOf } from './pieces';
+import { piecesOf, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { commonsOf, grouped, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
@@ -17,12 +18,13 @@ import { figuredTies } from './ties';
 export const figure = (plan: RoofPlan): FiguredRoof => {
   const form = expand(plan);
   const pieces = piecesOf(form);
-  const planes = commonsOf(pieces, plan);
+  const planes = commonsOf(form, pieces, plan);
   const groups = grouped(planes);
   const ridges = plan.kind === 'shed' ? [] : figuredRidges(plan, { form, groups });
   const topHeight = ridges[0]?.topHeight ?? 0;
+  const slants = slanting(plan, form, { pieces, groups });
   return {
-    commonRafters: groups.map((group) => common(group, groups.length === 1)),
+    commonRafters: groups.filter(({ count }) => count > 0).map((group) => common(group, groups.length === 1)),
     ridges,
     ...ledgersOf(plan, groups),
     layout: layoutOf(plan, form),
@@ -30,8 +32,8 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ties: tiesOf(plan, planes, topHeight),
     ...postsOf(plan, topHeight),
     ...(plan.kind !== 'hip' && plan.gableStuds && { gableStuds: figuredStuds(plan, planes) }),
-    ...slanting(plan, form, pieces),
-    cautions: groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })),
+    ...slants,
+    cautions: [...groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })), ...slants.cautions],
   };
 };
 
@@ -89,15 +91,20 @@ const layoutOf = ({ spacing, datum }: RoofPlan, { eaves }: RoofForm): Layout => 
   return { spacing, datum, stations, eaves: told };
 };
 
+type Slanting = Pick<FiguredRoof, 'hips' | 'jacks'> & { readonly cautions: FiguredRoof['cautions'] };
+
 const slanting = (
   plan: RoofPlan,
   form: RoofForm,
-  pieces: ReturnType<typeof piecesOf>,
-): Pick<FiguredRoof, 'hips' | 'jacks'> => {
-  if (plan.kind !== 'hip') return {};
+  { pieces, groups }: { readonly pieces: readonly Piece[]; readonly groups: readonly PlaneGroup[] },
+): Slanting => {
+  if (plan.kind !== 'hip') return { cautions: [] };
   const edges = edgesOf(form);
+  const hips = figuredHips(plan, form, edges);
+  const plumbCutLength = Math.max(...groups.map(({ cuts }) => cuts.plumbCutLength));
   return {
-    hips: figuredHips(plan, form, edges),
+    hips,
     jacks: figuredJacks(plan, jacksOf(plan, pieces, edges)),
+    cautions: hipCautions(plan, { hips, edges, form, plumbCutLength }),
   };
 };

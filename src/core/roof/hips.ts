@@ -33,9 +33,9 @@ export const hipCuts = (plan: HipPlan, form: RoofForm, edge: Edge): HipCuts => {
     run,
     lineLength: run * g,
     bodyLength: (run - shortening) * g,
-    tailLength: tailOf(form, edge) * g,
+    tailLength: Math.min(...tailReaches(form, edge)) * g,
     heightAbovePlate,
-    seat: (plan.hip.depth * g - heightAbovePlate) / m,
+    seat: Math.max(0, (plan.hip.depth * g - heightAbovePlate) / m),
     slope: { rise: m, run: 1 },
     cheeks,
     shorteningTop: shortening,
@@ -82,14 +82,12 @@ const againstRidge = ({ ridge }: HipPlan, edge: Edge): Top => {
   };
 };
 
-/** Level along the hip, from the plate's corner to the first of the two tail lines. Inches. */
-const tailOf = ({ eaves }: RoofForm, { planes, line }: Edge): number =>
-  Math.min(
-    ...planes.map(({ plane }) => {
-      const eave = eaves.find((one) => one.plane === plane) as Eave;
-      return eave.overhang / dot2(plane.up, line.way);
-    }),
-  );
+/** Level along the hip, from the plate's corner to the tail lines of both sides. Inches. */
+export const tailReaches = ({ eaves }: RoofForm, { planes, line }: Edge): readonly number[] =>
+  planes.map(({ plane }) => {
+    const eave = eaves.find((one) => one.plane === plane) as Eave;
+    return eave.overhang / dot2(plane.up, line.way);
+  });
 
 /** Hips with the same numbers told together. */
 export const figuredHips = (plan: HipPlan, form: RoofForm, edges: readonly Edge[]): readonly FiguredHip[] => {

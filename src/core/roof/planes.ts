@@ -1,5 +1,6 @@
 import { hair } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
+import { edgesOf } from './edges';
 import type { Walls } from './figured';
 import type { Eave, RoofForm } from './form';
 import { piecesOf, startsAtEave, topOf as topKind, type Piece } from './pieces';
@@ -17,25 +18,29 @@ export type PlaneGroup = RoofPlane & {
 
 /** Each eave's commons. What comes to the ridge's end from between two hips is shortened by half a rafter there. */
 export const planesOf = (form: RoofForm, plan: RoofPlan): readonly RoofPlane[] =>
-  commonsOf(piecesOf(form), plan);
+  commonsOf(form, piecesOf(form), plan);
 
-export const commonsOf = (pieces: readonly Piece[], plan: RoofPlan): readonly RoofPlane[] =>
-  [...new Set(pieces.map(({ eave }) => eave))].flatMap((eave) => {
+/** A plane at a ridge is figured even where the layout happens to put no common in it: the ridge's height is its. */
+export const commonsOf = (form: RoofForm, pieces: readonly Piece[], plan: RoofPlan): readonly RoofPlane[] => {
+  const ridges = edgesOf(form).filter(({ kind }) => kind === 'ridge');
+  const atRidge = ridges.flatMap(({ planes }) => planes.map(({ plane }) => plane));
+  return form.eaves.flatMap((eave) => {
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
-    const [first] = own;
-    if (!first) return [];
-    const shortening = shorteningAt(plan, first);
+    if (own.length === 0 && !atRidge.includes(eave.plane)) return [];
+    const shortening = shorteningAt(plan, own[0]);
     return [{ eave, cuts: rafterCuts(eave, { rafter: plan.rafter, shortening }), count: own.length }];
   });
+};
 
 /** From the plate to the ridge; where it does not come to the figured ridge the plan is not one this is figured for. */
 export const isCommon = (piece: Piece): boolean =>
   startsAtEave(piece) && topKind(piece) !== 'slope' && Math.abs(piece.to - piece.eave.run) < hair;
 
 /** Level, at its upper end: half of what it meets there, or the whole ledger. Inches. */
-export const shorteningAt = (plan: RoofPlan, piece: Piece): number => {
+export const shorteningAt = (plan: RoofPlan, piece: Piece | undefined): number => {
   if (plan.kind === 'shed') return plan.ledger.thickness;
-  return (topKind(piece) === 'ridge' ? plan.ridge : plan.rafter).thickness / 2;
+  const atRidge = piece === undefined || topKind(piece) === 'ridge';
+  return (atRidge ? plan.ridge : plan.rafter).thickness / 2;
 };
 
 /** Longest rafter first. */

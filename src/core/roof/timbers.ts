@@ -6,7 +6,7 @@ import { heightOver, hipCuts } from './hips';
 import { jacksOf, type Jack } from './jacks';
 import { lineAt, piecesOf, topOf, type Piece } from './pieces';
 import type { HipPlan } from './plan';
-import { commonsOf, grouped, isCommon } from './planes';
+import { grouped, isCommon, planesOf } from './planes';
 import { figuredRidges } from './ridges';
 import { dot2, pointOn, type Plane } from './surface';
 import type { Timber } from './timber';
@@ -126,7 +126,7 @@ const topCuts = (plan: HipPlan, edge: Edge): readonly Cut[] => {
 };
 
 const ridgesOf = (plan: HipPlan, form: RoofForm): readonly Timber[] => {
-  const groups = grouped(commonsOf(piecesOf(form), plan));
+  const groups = grouped(planesOf(form, plan));
   const [figured] = figuredRidges(plan, { form, groups });
   const edge = edgesOf(form).find(({ kind }) => kind === 'ridge');
   if (!figured || !edge) return [];

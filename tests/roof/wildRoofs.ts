@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { readRoof } from '../../src/content/readRoof';
+import { roofKinds } from '../../src/content/roofSchema';
+import { figure } from '../../src/core/roof/figure';
+import type { FiguredRoof } from '../../src/core/roof/figured';
+
+/** Roof files as no sane person writes them: numbers from tiny to absurd, texts, holes, keys of other kinds. */
+
+const odd = fc.constantFrom<unknown>(
+  NaN,
+  Infinity,
+  -1,
+  0,
+  1e308,
+  -0,
+  '',
+  "24'",
+  '5 1/2"',
+  '305 mm',
+  'x',
+  null,
+  true,
+  [],
+  {},
+);
+const number = fc.oneof(
+  fc.double({ min: 0.3, max: 40, noNaN: true }),
+  fc.double({ min: 12, max: 900, noNaN: true }),
+  fc.integer({ min: 1, max: 400 }),
+);
+/** Mostly what could be, now and then what could not. */
+const mostly = (usual: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
+  fc.oneof({ weight: 40, arbitrary: usual }, { weight: 1, arbitrary: odd }, { weight: 1, arbitrary: number });
+const between = (min: number, max: number) => mostly(fc.double({ min, max, noNaN: true }));
+const maybe = (usual: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
+  fc.oneof({ weight: 3, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: usual });
+
+const section = fc.record({ thickness: between(0.7, 6), depth: between(3, 16) });
+const slope = fc.record({ rise: between(1, 30), run: mostly(fc.constant(12)) });
+
+const byKind: Readonly<Record<string, object>> = {
+  gable: {
+    ridge: section,
+    rakeOverhang: maybe(between(0, 24)),
+    datum: maybe(fc.constantFrom('endA', 'endB', 'centre')),
+    yard: maybe(
+      fc.record({ slope: maybe(slope), plateHeight: maybe(between(-60, 60)), seat: maybe(between(1, 5)) }),
+    ),
+    posts: maybe(fc.record({ at: fc.array(between(0, 400), { maxLength: 4 }), below: between(0, 120) })),
+    gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+  },
+  hip: {
+    ridge: section,
+    endSlope: maybe(slope),
+    hip: maybe(section),
+    hipTop: maybe(fc.constantFrom('betweenCommons', 'againstRidge')),
+    hipFit: maybe(fc.constantFrom('backed', 'dropped')),
+  },
+  shed: { ledger: section, rakeOverhang: maybe(between(0, 24)), gableStuds: maybe(fc.record({})) },
+};
+
+const shared = {
+  format: fc.constant('tack-and-true/roof@1'),
+  units: maybe(fc.constantFrom('in', 'mm')),
+  slope,
+  span: between(60, 500),
+  length: between(60, 900),
+  overhang: between(0, 24),
+  spacing: between(8, 48),
+  rafter: section,
+  plate: fc.record({ width: between(3, 12) }),
+  seat: between(0.5, 6),
+  reference: maybe(fc.constantFrom('plate', 'sheathing')),
+  blockStands: maybe(fc.constantFrom('plumb', 'square')),
+};
+
+export const wildRoof: fc.Arbitrary<unknown> = fc.constantFrom(...roofKinds).chain((kind) =>
+  fc.record({
+    ...shared,
+    kind: mostly(fc.constant(kind)),
+    ...(byKind[kind] as Record<string, fc.Arbitrary<unknown>>),
+  }),
+);
+
+/** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
+const signed = /^(height|heightAbovePlate|topHeight|at|stations|rise|run|backing)$/;
+
+/** What is wrong with a figured roof whatever its plan: the place of a number that is none, or is below nothing. */
+const wrongIn = (value: unknown, path: string, key: string): readonly string[] => {
+  if (typeof value === 'number') {
+    if (!Number.isFinite(value)) return [`${path} is ${value}`];
+    return value < 0 && !signed.test(key) ? [`${path} is ${value}`] : [];
+  }
+  if (Array.isArray(value)) return value.flatMap((one, i) => wrongIn(one, `${path}.${i}`, key));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([name, one]) => wrongIn(one, `${path}.${name}`, name));
+};
+
+export type Tried = { readonly figured: boolean; readonly wrong: readonly string[] };
+
+/** Reads and figures a file, or has it refused: a complaint names a place and what is accepted. */
+export const tryRoof = (file: unknown): Tried => {
+  const read = readRoof(file);
+  if (!read.ok) {
+    const silent = read.complaints.filter(({ path, wrong, accepted }) => !path || !wrong || !accepted);
+    return {
+      figured: false,
+      wrong: read.complaints.length === 0 || silent.length > 0 ? ['refused without a word'] : [],
+    };
+  }
+  const roof: FiguredRoof = figure(read.value);
+  return { figured: true, wrong: wrongIn(roof, 'roof', '') };
+};
