@@ -4,28 +4,37 @@ import { edgesOf, handsOf, type Edge } from './edges';
 import { expand, type Eave, type RoofForm } from './form';
 import { heightOver, hipCuts } from './hips';
 import { jacksOf, type Jack } from './jacks';
-import { lineAt, piecesOf, topOf, type Piece } from './pieces';
-import type { HipPlan } from './plan';
-import { grouped, isCommon, planesOf } from './planes';
+import { lineAt, piecesOf, type Piece } from './pieces';
+import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from './plan';
+import { grouped, isCommon, planesOf, shorteningAt, topOf as topHeightOf } from './planes';
 import { figuredRidges } from './ridges';
-import { dot2, pointOn, type Plane } from './surface';
+import { dot2, pointOn, type Line, type Plane } from './surface';
 import type { Timber } from './timber';
 
-/** Every member of a hip roof in its place, as its figures have it cut: ridge, hips, commons, jacks, blocks, plates. */
-export const timbersOf = (plan: HipPlan): readonly Timber[] => {
+/** Every member of a roof in its place, as its figures have it cut: ridge or ledger, rafters, hips, blocks, plates. No ties. */
+export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
   const form = expand(plan);
   const pieces = piecesOf(form);
-  const edges = edgesOf(form);
-  const jacks = jacksOf(plan, pieces, edges);
   return [
-    ...ridgesOf(plan, form),
-    ...edges.filter(({ kind }) => kind === 'hip').map((edge) => hipTimber(plan, form, edge)),
+    ...(plan.kind === 'shed' ? [ledgerOf(plan, form)] : ridgesOf(plan, form)),
+    ...(plan.kind === 'hip' ? slantingOf(plan, form, pieces) : []),
     ...pieces.filter(isCommon).map((piece) => commonTimber(plan, piece)),
-    ...jacks.map((jack) => jackTimber(plan, jack)),
     ...form.eaves.flatMap((eave) => blocksOn(plan, eave)),
-    ...platesOf(plan),
+    ...form.eaves.map((eave) => plateUnder(plan, eave)),
   ];
 };
+
+const slantingOf = (plan: HipPlan, form: RoofForm, pieces: readonly Piece[]): readonly Timber[] => {
+  const edges = edgesOf(form);
+  return [
+    ...edges.filter(({ kind }) => kind === 'hip').map((edge) => hipTimber(plan, form, edge)),
+    ...jacksOf(plan, pieces, edges).map((jack) => jackTimber(plan, jack)),
+  ];
+};
+
+/** Plumb, from an eave's plate to its top edges' plane. Inches. */
+export const planeOver = (plan: RoofPlan, { m, seat }: Pick<Eave, 'm' | 'seat'>): number =>
+  plan.rafter.depth * Math.sqrt(1 + m * m) - seat * m;
 
 type Cut = Timber['cuts'][number];
 
@@ -52,17 +61,19 @@ const rafterSide = (
   return [[till, top(till)], [till, under(till)], [seat, 0], ...tail];
 };
 
-const rafterTimber = (plan: HipPlan, { eave, at }: Piece, till: number): Timber => ({
+const rafterTimber = (plan: RoofPlan, { eave, at }: Piece, till: number): Timber => ({
   id: `rafter.${eave.side}.${at}`,
   origin: lineAt(eave, at).from,
   direction: eave.plane.up,
-  outline: rafterSide(eave, { depth: plan.rafter.depth, over: heightOver(plan), till }),
+  outline: rafterSide(eave, { depth: plan.rafter.depth, over: planeOver(plan, eave), till }).map(
+    ([along, z]) => [along, z + eave.plane.base] as const,
+  ),
   thickness: plan.rafter.thickness,
   cuts: [],
 });
 
-const commonTimber = (plan: HipPlan, piece: Piece): Timber =>
-  rafterTimber(plan, piece, piece.to - (topOf(piece) === 'ridge' ? plan.ridge : plan.rafter).thickness / 2);
+const commonTimber = (plan: RoofPlan, piece: Piece): Timber =>
+  rafterTimber(plan, piece, piece.to - shorteningAt(plan, piece));
 
 /** Cut by the face of its hip. */
 const jackTimber = (plan: HipPlan, { piece, hip, hipSide, run }: Jack): Timber => {
@@ -77,9 +88,9 @@ const jackTimber = (plan: HipPlan, { piece, hip, hipSide, run }: Jack): Timber =
 const levelCut = (normal: Vec2, reach: number): Cut => ({ normal: [normal[0], normal[1], 0], reach });
 
 /** Under the top edges' plane. */
-const planeCut = ({ foot, up, m }: Plane, over: number): Cut => {
+export const planeCut = ({ foot, up, m, base }: Plane, over: number): Cut => {
   const normal: Vec3 = [-m * up[0], -m * up[1], 1];
-  return { normal, reach: over - m * dot2(up, foot) };
+  return { normal, reach: base + over - m * dot2(up, foot) };
 };
 
 const hipTimber = (plan: HipPlan, form: RoofForm, edge: Edge): Timber => {
@@ -125,34 +136,68 @@ const topCuts = (plan: HipPlan, edge: Edge): readonly Cut[] => {
   });
 };
 
-const ridgesOf = (plan: HipPlan, form: RoofForm): readonly Timber[] => {
+const ridgesOf = (plan: GablePlan | HipPlan, form: RoofForm): readonly Timber[] => {
   const groups = grouped(planesOf(form, plan));
   const [figured] = figuredRidges(plan, { form, groups });
   const edge = edgesOf(form).find(({ kind }) => kind === 'ridge');
   if (!figured || !edge) return [];
   const more = (figured.length - edge.run) / 2;
-  const [low, high] = [figured.topHeight - plan.ridge.depth, figured.topHeight];
+  const low = figured.topHeight - plan.ridge.depth;
   return [
-    {
-      id: 'ridge',
-      origin: edge.from,
-      direction: edge.line.way,
-      outline: [
-        [-more, low],
-        [edge.run + more, low],
-        [edge.run + more, high],
-        [-more, high],
-      ],
+    board('ridge', edge, {
+      along: [-more, edge.run + more],
+      up: [low, figured.topHeight],
       thickness: plan.ridge.thickness,
-      cuts: [],
-    },
+    }),
   ];
 };
 
+type Board = {
+  readonly along: Vec2;
+  readonly up: Vec2;
+  readonly thickness: number;
+};
+
+/** A level board on edge or on its flat, along a line from a point. */
+const board = (
+  id: string,
+  { from, line }: { readonly from: Vec2; readonly line: Line },
+  { along: [a, b], up: [low, high], thickness }: Board,
+): Timber => ({
+  id,
+  origin: from,
+  direction: line.way,
+  outline: [
+    [a, low],
+    [b, low],
+    [b, high],
+    [a, high],
+  ],
+  thickness,
+  cuts: [],
+});
+
+/** Its back on the wall, its top flush with the rafters where they meet its face. */
+const ledgerOf = (plan: ShedPlan, form: RoofForm): Timber => {
+  const [plane] = planesOf(form, plan);
+  const top = plane ? topHeightOf(plane) : 0;
+  const from: Vec2 = [0, -plan.ledger.thickness / 2];
+  return board(
+    'ledger',
+    { from, line: { from, way: [1, 0] } },
+    {
+      along: [0, plan.length],
+      up: [top - plan.ledger.depth, top],
+      thickness: plan.ledger.thickness,
+    },
+  );
+};
+
 /** Between neighbours, plumb over the plate's outer face, beveled to the plane; they stand in the middle of their bay. */
-const blocksOn = (plan: HipPlan, eave: Eave): readonly Timber[] => {
+const blocksOn = (plan: RoofPlan, eave: Eave): readonly Timber[] => {
   if (plan.blockStands !== 'plumb') return [];
-  const over = heightOver(plan);
+  const over = planeOver(plan, eave);
+  const { base } = eave.plane;
   return clearBays(eave.stations, plan.rafter.thickness).flatMap((clear, i): readonly Timber[] => {
     const length = clear - plan.blockAllowance;
     if (length <= 0) return [];
@@ -165,10 +210,10 @@ const blocksOn = (plan: HipPlan, eave: Eave): readonly Timber[] => {
         origin: pointOn(line, eave.clad + plan.rafter.thickness / 2),
         direction: [Math.abs(up[1]), Math.abs(up[0])],
         outline: [
-          [-length / 2, 0],
-          [length / 2, 0],
-          [length / 2, 2 * over],
-          [-length / 2, 2 * over],
+          [-length / 2, base],
+          [length / 2, base],
+          [length / 2, base + 2 * over + plan.rafter.depth * eave.m],
+          [-length / 2, base + 2 * over + plan.rafter.depth * eave.m],
         ],
         thickness: plan.rafter.thickness,
         cuts: [planeCut(eave.plane, over)],
@@ -180,28 +225,16 @@ const blocksOn = (plan: HipPlan, eave: Eave): readonly Timber[] => {
 /** Plates are drawn 1 1/2 in thick, as nearly all are; no figure here depends on it. */
 const plateThick = 1.5;
 
-const platesOf = ({ span, length, plate: { width } }: HipPlan): readonly Timber[] => {
-  const strip = (id: string, from: Vec2, to: Vec2): Timber => {
-    const run = Math.abs(to[0] - from[0]) + Math.abs(to[1] - from[1]);
-    return {
-      id,
-      origin: from,
-      direction: [(to[0] - from[0]) / run, (to[1] - from[1]) / run],
-      outline: [
-        [0, -plateThick],
-        [run, -plateThick],
-        [run, 0],
-        [0, 0],
-      ],
-      thickness: width,
-      cuts: [],
-    };
-  };
-  const [half, mid] = [span / 2, width / 2];
-  return [
-    strip('plate.street', [0, -half + mid], [length, -half + mid]),
-    strip('plate.yard', [0, half - mid], [length, half - mid]),
-    strip('plate.A', [mid, -half + width], [mid, half - width]),
-    strip('plate.B', [length - mid, -half + width], [length - mid, half - width]),
-  ];
+/** Under an eave, from corner to corner on the long walls and between them on the ends. */
+const plateUnder = (plan: RoofPlan, { plane: { foot, up, base }, clad, side }: Eave): Timber => {
+  const { width } = plan.plate;
+  const isEnd = up[1] === 0;
+  const [from, to] = isEnd ? [-plan.span / 2 + width, plan.span / 2 - width] : [0, plan.length];
+  const in2 = clad + width / 2;
+  const origin: Vec2 = isEnd ? [foot[0] + up[0] * in2, 0] : [0, foot[1] + up[1] * in2];
+  return board(
+    `plate.${side}`,
+    { from: origin, line: { from: origin, way: isEnd ? [0, 1] : [1, 0] } },
+    { along: [from, to], up: [base - plateThick, base], thickness: width },
+  );
 };
