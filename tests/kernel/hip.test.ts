@@ -1,12 +1,15 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
+import { edgesOf, handsOf } from '../../src/core/roof/edges';
 import { expand } from '../../src/core/roof/form';
 import { heightOver } from '../../src/core/roof/hips';
+import { jacksOf } from '../../src/core/roof/jacks';
+import { piecesOf } from '../../src/core/roof/pieces';
 import type { HipPlan } from '../../src/core/roof/plan';
 import type { Timber } from '../../src/core/roof/timber';
 import { timbersOf } from '../../src/core/roof/timbers';
-import { freeSolids, heightsAbovePlane } from './support/kernel';
+import { contact, freeSolids, heightsAbovePlane, solidOf } from './support/kernel';
 import { clashesOf, overlapsOf } from './support/overlaps';
 
 /** Hip roofs as solids: the kernel is told of each member's side and cuts, and of nothing that was figured from them. */
@@ -63,6 +66,9 @@ const everyHip = (holds: (plan: HipPlan, timbers: readonly Timber[]) => void): v
     { numRuns: 10 },
   );
 
+/** Square inches: a push of 1/10,000 in makes wedges at the edges of a face, and the kernel rounds. */
+const slack = 0.01;
+
 /** Share of the smaller member that two may both lay claim to. */
 const shared = 1e-6;
 
@@ -84,6 +90,51 @@ describe('a hip roof as solids', () => {
         };
         for (const timber of timbers.filter(({ id }) => id.startsWith(`rafter.${plane.id}.`)))
           for (const height of heightsAbovePlane(timber, top)) expect(Math.abs(height)).toBeLessThan(1e-6);
+      }
+    });
+  });
+
+  it('bears on the plates with every seat, and on the hips with every jack', () => {
+    everyHip((plan, timbers) => {
+      const named = new Map(timbers.map((timber) => [timber.id, solidOf(timber)]));
+      const solid = (id: string) => named.get(id) as ReturnType<typeof solidOf>;
+      const form = expand(plan);
+      const thick = plan.rafter.thickness;
+      const jacks = jacksOf(plan, piecesOf(form), edgesOf(form));
+      // Near the corner a jack's cheek and its seat take some of each other.
+      const short = jacks.filter(
+        ({ piece, skew, run, shortening }) =>
+          run - shortening - thick * (skew.cos / skew.sin) < piece.eave.seat,
+      );
+      const isShort = (plane: string, at: number): boolean =>
+        short.some(({ piece }) => piece.eave.plane.id === plane && piece.at === at);
+      for (const { plane, seat, stations } of form.eaves)
+        for (const at of stations.filter((one) => !isShort(plane.id, one))) {
+          const bears = contact(solid(`rafter.${plane.id}.${at}`), solid(`plate.${plane.id}`), {
+            toward: [0, 0, -1],
+          });
+          expect(Math.abs(bears - seat * thick)).toBeLessThan(slack);
+        }
+      if (plan.hipFit === 'dropped') return;
+      for (const { piece, hip, hipSide, skew, run, shortening } of jacksOf(
+        plan,
+        piecesOf(form),
+        edgesOf(form),
+      )) {
+        const { m, seat, plane } = piece.eave;
+        // Near the corner a jack's own seat takes some of its cheek.
+        if (run - shortening - thick * (skew.cos / skew.sin) < seat) continue;
+        const { left, right } = handsOf(hip);
+        const [x, y] = hip.line.way;
+        const fall = (plan.hip.thickness / 2) * m * skew.sin;
+        const deep = plan.hip.depth * Math.sqrt(1 + hip.m * hip.m) - fall;
+        const high = Math.min(plan.rafter.depth * Math.sqrt(1 + m * m), deep);
+        const bears = contact(
+          solid(`rafter.${plane.id}.${piece.at}`),
+          solid(`hip.${left.plane.id}.${right.plane.id}`),
+          { toward: hipSide === 'right' ? [-y, x, 0] : [y, -x, 0] },
+        );
+        expect(Math.abs(bears - (thick / skew.sin) * high)).toBeLessThan(slack);
       }
     });
   });
