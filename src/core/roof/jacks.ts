@@ -47,7 +47,9 @@ export const figuredJacks = (plan: HipPlan, jacks: readonly Jack[]): readonly Fi
   for (const jack of jacks) {
     const isEnd = jack.piece.eave.plane.up[1] === 0;
     const key = `${isEnd ? 'end' : 'long'} ${jack.hipSide}`;
-    groups.set(key, [...(groups.get(key) ?? []), jack]);
+    const group = groups.get(key);
+    if (group) group.push(jack);
+    else groups.set(key, [jack]);
   }
   return [...groups.values()].map((group, i) => entry(plan, group, `jack.${i + 1}`));
 };
