@@ -19,15 +19,24 @@ export const figureVerb: Verb = ([file, ...more]) => {
   return 0;
 };
 
-/** The roof as printed: the core has no degrees, so what it turns is told in them here. */
-const printed = ({ blocks, gableStuds, hips, jacks, cautions, ...roof }: FiguredRoof): unknown => ({
-  ...roof,
-  blocks: blocks.map(blockPrinted),
-  ...(gableStuds && { gableStuds: gableStuds.map(studsPrinted) }),
-  ...(hips && { hips: hips.map(hipPrinted) }),
-  ...(jacks && { jacks: jacks.map(slantPrinted) }),
-  cautions,
-});
+/** The roof as printed: the core has no degrees, so what it turns is told in them here. Parts in one order, absent ones left out. */
+const printed = (roof: FiguredRoof): unknown => {
+  const { commonRafters, ridges, ledgers, layout, blocks, ties, posts, gableStuds, hips, jacks, cautions } =
+    roof;
+  return {
+    commonRafters,
+    ridges,
+    ...(ledgers && { ledgers }),
+    layout,
+    blocks: blocks.map(blockPrinted),
+    ties,
+    ...(posts && { posts }),
+    ...(gableStuds && { gableStuds: gableStuds.map(studsPrinted) }),
+    ...(hips && { hips: hips.map(hipPrinted) }),
+    ...(jacks && { jacks: jacks.map(slantPrinted) }),
+    cautions,
+  };
+};
 
 const blockPrinted = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
   ...block,

@@ -54,6 +54,27 @@ describe('tt figure', () => {
         });
   });
 
+  it('prints a hip roof with its angles in degrees', () => {
+    const { out } = figured({ kind: 'hip', length: 480 });
+    const roof = JSON.parse(out) as Record<string, readonly Record<string, unknown>[]>;
+    expect(Object.keys(roof).slice(-3)).toEqual(['hips', 'jacks', 'cautions']);
+    const [hip] = roof.hips ?? [];
+    expect(hip?.slopeDeg).toBeCloseTo(19.4712, 4);
+    expect((hip?.backingAngleDeg as number[]).map((angle) => angle.toFixed(4))).toEqual([
+      '18.4349',
+      '18.4349',
+    ]);
+    const [cheek] = roof.jacks?.[0]?.cheeks as Record<string, unknown>[];
+    expect(cheek).toMatchObject({ end: 'top', sawBevelDeg: 45 });
+    expect(cheek).not.toHaveProperty('cheekAngle');
+    for (const member of [...(roof.hips ?? []), ...(roof.jacks ?? [])])
+      expect(member).toMatchObject({
+        id: expect.any(String),
+        count: expect.any(Number),
+        side: expect.any(String),
+      });
+  });
+
   it('keeps its arrays where nothing is in them, and vents and cautions where there are some', () => {
     const { code, out } = figured({
       joists: false,
