@@ -114,19 +114,25 @@ const start = async (): Promise<void> => {
     heads,
     seed: Math.round(seed),
   });
-  effect(() =>
-    document.documentElement.style.setProperty(
-      '--deck-picture',
-      `url(${deckPicture(desk.settings.value.theme)})`,
-    ),
-  );
   await openAsked(desk, query);
   document.dispatchEvent(new CustomEvent('come', { detail: 'runs' }));
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
   document.getElementById('loading')?.remove();
   window.__tt = hooks(desk, heardOn(desk));
   stayOnce(desk);
+  void grained(desk);
   await keepForOffline(drawn);
+};
+
+/** The grain of the deck comes over its color once the first screen is there: it takes longer to draw than all of that. */
+const grained = async (desk: Desk): Promise<void> => {
+  await new Promise((shown) => requestAnimationFrame(() => setTimeout(shown)));
+  effect(() =>
+    document.documentElement.style.setProperty(
+      '--deck-picture',
+      `url(${deckPicture(desk.settings.value.theme)})`,
+    ),
+  );
 };
 
 /** The library that plays comes with the first touch; until then nothing of sound is loaded but this. */
