@@ -12,24 +12,9 @@ import type { Gable } from '../../src/core/mechanics/gable';
 import { dense } from '../mechanics/dense';
 import { wholeGable } from '../mechanics/testGable';
 import { levelOf } from '../site/levels';
+import { powerOf, timed } from './timing';
 
 /** `npm run bench`: what the solver costs. Figures go to tests/bench/last.json; no test asks for any of them. */
-
-const median = (times: readonly number[]): number =>
-  [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] as number;
-
-/** Median of fifteen, ms, after three and a fifth of a second to warm up. */
-const timed = (work: () => void): number => {
-  const began = performance.now();
-  for (let i = 0; i < 3 || performance.now() - began < 200; i++) work();
-  return median(
-    Array.from({ length: 15 }, () => {
-      const start = performance.now();
-      work();
-      return performance.now() - start;
-    }),
-  );
-};
 
 const equationsOf = (pairs: number) =>
   settle(gableFrame(wholeGable(pairs)).frame, { firstOrder: true, neverSlips: true }).equations();
@@ -37,15 +22,6 @@ const equationsOf = (pairs: number) =>
 const linear = (pairs: number): number => {
   const { stiffness, load } = equationsOf(pairs);
   return timed(() => solved(factored(copied(stiffness)), load));
-};
-
-/** Least squares through the logarithms: time grows as pairs to this power. */
-const powerOf = (rows: readonly { readonly pairs: number; readonly ms: number }[]): number => {
-  const at = rows.map(({ pairs, ms }) => [Math.log(pairs), Math.log(ms)] as const);
-  const mean = (i: 0 | 1): number => at.reduce((sum, point) => sum + point[i], 0) / at.length;
-  const [x, y] = [mean(0), mean(1)];
-  const over = at.reduce((sum, [a, b]) => sum + (a - x) * (b - y), 0);
-  return over / at.reduce((sum, [a]) => sum + (a - x) * (a - x), 0);
 };
 
 /** Mean cost of coming to rest anew at every state of a clean 20 ft job, ms. */
@@ -81,7 +57,7 @@ const last = {
   jobOf20ft: { states: job.states, meanMs: round(job.mean), contactPasses: round(job.passes) },
   poseOf60Pairs: { medianMs: round(timed(() => settle(gableFrame(wholeGable(60)).frame))) },
   factorAndSolve: factoring,
-  power: round(powerOf(factoring)),
+  power: round(powerOf(factoring.map(({ pairs, ms }) => [pairs, ms] as const))),
   generalLibraryAt60Pairs: { ms: round(general), times: round(general / (factoring[1]?.ms ?? 1)) },
 };
 writeFileSync('tests/bench/last.json', `${JSON.stringify(last, null, 2)}\n`);

@@ -12,6 +12,7 @@ import { levelOf } from '../site/levels';
 import { emptyPage } from './emptyPage';
 import { afresh, counting, drawsIn } from './inPage';
 import { scriptOfFrames } from './scriptOfFrames';
+import { median } from './timing';
 import { actsForSixty, sixtyPairs } from './sixtyPairs';
 
 /**
@@ -50,9 +51,6 @@ const keep = (): void => {
   const inBrowser = { machine, figures: [...kept, ...figures] };
   writeFileSync(file, `${JSON.stringify({ ...last, inBrowser }, null, 2)}\n`);
 };
-
-const median = (all: readonly number[]): number =>
-  [...all].sort((a, b) => a - b)[Math.floor(all.length / 2)] ?? NaN;
 
 const deep = '?lang=en&theme=day&level=garden-hut&seed=7&mode=own&screen=site';
 const desk = { width: 1280, height: 800 };

@@ -14,6 +14,9 @@ import { clashesOf, overlapsOf } from './support/overlaps';
 
 /** Hip roofs as solids: the kernel is told of each member's side and cuts, and of nothing that was figured from them. */
 
+/** Of each kind for each law; `SOLIDS=200 npx vitest run --project jobs tests/kernel` asks for more. */
+const plans = Number(process.env['SOLIDS'] ?? 10);
+
 afterEach(freeSolids);
 
 const tenths = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
@@ -63,7 +66,7 @@ const everyHip = (holds: (plan: HipPlan, timbers: readonly Timber[]) => void): v
       holds(plan, timbersOf(plan));
       freeSolids();
     }),
-    { numRuns: 10 },
+    { numRuns: plans },
   );
 
 /** Square inches: a push of 1/10,000 in makes wedges at the edges of a face, and the kernel rounds. */

@@ -9,6 +9,9 @@ import { clashesOf, overlapsOf } from './support/overlaps';
 
 /** Gables with two different sides and sheds as solids, judged by the kernel. */
 
+/** Of each kind for each law; `SOLIDS=200 npx vitest run --project jobs tests/kernel` asks for more. */
+const plans = Number(process.env['SOLIDS'] ?? 10);
+
 afterEach(freeSolids);
 
 const tenths = (min: number, max: number) =>
@@ -50,7 +53,7 @@ const every = (files: fc.Arbitrary<object>, holds: (plan: RoofPlan) => void): vo
       holds(read.value);
       freeSolids();
     }),
-    { numRuns: 10 },
+    { numRuns: plans },
   );
 
 describe.each([
