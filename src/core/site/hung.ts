@@ -1,6 +1,7 @@
 import { boardTruth } from '../level/boardTruth';
 import { roofOf } from '../level/layout';
 import type { CommonRafter } from '../roof/figured';
+import { driedCut, type Dried } from '../stock/drying';
 import { gradient } from '../units/slope';
 import type { BoardId } from './ids';
 import type { Gaps } from './pose';
@@ -58,34 +59,11 @@ export const boardDepth = (standing: Standing, board: string): number => {
   return (standing.level.plan.rafter.depth + depth) * (1 - dried);
 };
 
-/** What drying does to a rafter that was cut before: see `driedBy`. Inches. */
-export type Dried = {
-  /** Level, at the bottom of the plumb cut. */
-  readonly open: number;
-  /** Top edge lower over the plate. */
-  readonly low: number;
-  /** Between seat and plate at the seat's inner edge. */
-  readonly seat: number;
-  /** Heel cut farther from the plumb cut, along the slope. */
-  readonly long: number;
-};
-
-/**
- * A board that loses a share of its depth keeps the run of each cut along it: every corner moves square toward the top
- * edge. The plumb cut grows steeper and opens at the bottom by D·m·share/g, the top edge sits low by share·height above the
- * plate, the seat opens at its inner edge by s·m·share/g², and the heel cut moves out.
- */
-export const driedBy = ({ level }: Pick<Standing, 'level'>, share: number): Dried => {
+/** What drying does to the job's common rafter, as figured. */
+const driedBy = ({ level }: Pick<Standing, 'level'>, share: number): Dried => {
   const { seat, heightAbovePlate } = roofOf(level).commonRafters[0] as CommonRafter;
-  const { depth } = level.plan.rafter;
-  const m = gradient(level.plan.slope);
-  const g = Math.sqrt(1 + m * m);
-  return {
-    open: (depth * m * share) / g,
-    low: heightAbovePlate * share,
-    seat: (seat * m * share) / (g * g),
-    long: (heightAbovePlate * m * share) / g,
-  };
+  const { rafter, slope } = level.plan;
+  return driedCut({ depth: rafter.depth, seat, heightAbovePlate, m: gradient(slope) }, share);
 };
 
 /** How a rafter hangs that a hand holds: its gaps, and how far its plumb cut falls short of the ridge. */
