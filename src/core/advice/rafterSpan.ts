@@ -54,10 +54,10 @@ export const rafterSpan = (asked: SpanAsked): Span | undefined => {
   const { upright } = stiffnessOf(section, { stiffness: wood.stiffness, weight: 0 });
   const byBending = Math.sqrt((8 * bending * duration * repetitive * modulus) / perInch(live + dead));
   const byBend = cubeRoot((384 * upright) / (5 * perInch(live) * bendsTo));
-  const span = Math.round(Math.min(byBending, byBend));
-  const past = isOver(span, longestSpan);
+  const exact = Math.min(byBending, byBend);
+  const past = isOver(exact, longestSpan);
   return {
-    span: past ? longestSpan : span,
+    span: past ? longestSpan : Math.round(exact),
     past,
     governs: byBending < byBend ? 'bending' : 'deflection',
   };
