@@ -106,7 +106,7 @@ const ventsSmall: Check = ({ vents }) => {
   const less = ventParts(vents.scheme).parts === 300;
   return (
     isOver(wanted, vents.free) &&
-    `The vents let through ${whole(vents.free)} sq in; 1/150 of the attic is ${whole(wanted)}. ${less ? `Half of that may do here: ask the plans.` : `The half of it is not for this roof as it is.`}`
+    `The vents let through ${whole(vents.free)} sq in; 1/150 of the attic is ${whole(wanted)}. ${less ? 'Half of that may do here: ask the plans.' : 'Half of that will not do on this roof.'}`
   );
 };
 
