@@ -12,7 +12,9 @@ const course = fileURLToPath(new URL('../../levels/', import.meta.url));
 /** Every level file of the course, in the order of their paths. Schemas and roofs as examples lie beside them and are none. */
 export const courseFiles = (): readonly string[] =>
   readdirSync(course, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.json') && !name.endsWith('.schema.json') && !name.startsWith('examples'))
+    .filter(
+      (name) => name.endsWith('.json') && !name.endsWith('.schema.json') && !name.startsWith('examples'),
+    )
     .map((name) => relative(process.cwd(), join(course, name)))
     .sort();
 

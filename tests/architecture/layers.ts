@@ -7,7 +7,7 @@ export type Layer = {
   readonly packages: readonly string[];
 };
 
-/** Core's folders from the ground up: each may import those before it. */
+/** Core's folders from the ground up: each may import those before it. Advice is last, so nothing that judges leans on it. */
 const coreFolders = [
   'units',
   'geometry',
@@ -21,6 +21,7 @@ const coreFolders = [
   'order',
   'score',
   'hands',
+  'advice',
 ].map((folder) => `core/${folder}`);
 
 const coreLayers: readonly Layer[] = coreFolders.map((name, i) => ({

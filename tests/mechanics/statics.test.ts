@@ -1,30 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../src/core/geometry/vector';
-import { pointRow, valueOf, type Node } from '../../src/core/mechanics/frame';
+import { pointRow, type Node } from '../../src/core/mechanics/frame';
 import { startFraming, type Held } from '../../src/core/mechanics/framing';
 import { stiffnessOf } from '../../src/core/mechanics/section';
 import { sawn } from '../../src/core/stock/wood';
-import { settle, type Settled } from '../../src/core/mechanics/settle';
+import { settle } from '../../src/core/mechanics/settle';
+import { all, lift, pin, roller, settledBeam } from './evenBeam';
 
 /** Standard statics of beams: exact expressions of any textbook, with rational or surd coefficients, not rounded constants. */
 
 const joist = stiffnessOf({ thickness: 1.5, depth: 7.25 }, sawn);
 const ei = joist.upright;
 const up: Vec3 = [0, 0, 1];
-const all: readonly Held[] = ['x', 'y', 'z', 'turnX', 'turnY', 'turnZ'];
-const pin: readonly Held[] = ['x', 'y', 'z', 'turnX'];
-const roller: readonly Held[] = ['y', 'z', 'turnX'];
-
-/** A straight level beam over supports, loaded evenly. */
-const evenly = (at: readonly number[], held: readonly (readonly Held[])[], load: number) => {
-  const framing = startFraming();
-  const nodes = at.map((x, i) => framing.node(`n${i}`, [x, 0, 0], held[i] ?? []));
-  for (let i = 1; i < nodes.length; i++)
-    framing.weigh(framing.beam('b', [nodes[i - 1] as Node, nodes[i] as Node], { stiffness: joist }), load);
-  return { nodes, settled: settle(framing.done(), { firstOrder: true }) };
-};
-
-const lift = (node: Node, { u }: Settled): number => valueOf(pointRow(node, node.at, up), u);
+const evenly = (at: readonly number[], held: readonly (readonly Held[])[], load: number) =>
+  settledBeam({ at, held, stiffness: joist, even: load });
 
 const close = (value: number, exact: number): void => {
   expect(Math.abs(value - exact)).toBeLessThanOrEqual(1e-9 * Math.abs(exact));

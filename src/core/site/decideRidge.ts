@@ -2,6 +2,7 @@ import { lastStation } from '../level/layout';
 import { spread } from '../level/draw';
 
 import type { End } from '../roof/side';
+import { loadConstant } from '../stock/lift';
 import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
@@ -14,8 +15,8 @@ import type { RidgeState, SiteState } from './state';
 
 /** Acts on the ridge and at the machine. */
 
-/** What two people lift: twice the 51 lb load constant of the NIOSH lifting equation (read). Pounds. */
-const twoPeople = 2 * 51;
+/** What two people lift, pounds. */
+const twoPeople = 2 * loadConstant;
 
 export const landRidge = (standing: Standing, { at }: Of<'place'>): Decision => {
   const { site, level } = standing;

@@ -62,8 +62,8 @@ export const boardDepth = (standing: Standing, board: string): number => {
 /** What drying does to the job's common rafter, as figured. */
 const driedBy = ({ level }: Pick<Standing, 'level'>, share: number): Dried => {
   const { seat, heightAbovePlate } = roofOf(level).commonRafters[0] as CommonRafter;
-  const { depth } = level.plan.rafter;
-  return driedCut({ depth, seat, heightAbovePlate, m: gradient(level.plan.slope) }, share);
+  const { rafter, slope } = level.plan;
+  return driedCut({ depth: rafter.depth, seat, heightAbovePlate, m: gradient(slope) }, share);
 };
 
 /** How a rafter hangs that a hand holds: its gaps, and how far its plumb cut falls short of the ridge. */

@@ -32,7 +32,7 @@ export type CutForDrying = {
   readonly m: number;
 };
 
-/** What drying does to a rafter that was cut before. Inches. */
+/** What drying does to a rafter that was cut before: see `driedCut`. Inches. */
 export type Dried = {
   /** Level, at the bottom of the plumb cut. */
   readonly open: number;
