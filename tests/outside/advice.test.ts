@@ -57,7 +57,7 @@ describe('IBC 2018 table 2304.10.1', () => {
       .filter(({ sure }) => sure === 'read')
       .map(({ nails, nail, how }) => `${nails} ${nail}, ${how}`);
 
-  // Roof rows as read in two transcriptions.
+  // Roof rows as read in two copies.
   it.each([
     ['blockToPlate', ['3 8d common', '3 10d box', '3 3 in × 0.131', '3 3 in staple'], 'toenail'],
     ['joistToPlate', ['3 8d common', '3 10d box', '3 3 in × 0.131', '3 3 in staple'], 'toenail'],
