@@ -1,9 +1,10 @@
-import { bearingOf, endRun, endSeat, expand, gableRuns } from '../core/roof/form';
+import { bearingOf, cladOf, endRun, endSeat, expand, gableRuns } from '../core/roof/form';
 import { planeOverPlate, planesOf, topOf, type RoofPlane } from '../core/roof/planes';
 import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
 import { holesHeld, webBetweenHoles } from '../core/roof/vents';
 import { hair } from '../core/units/hair';
 import { mmPerInch } from '../core/units/inch';
+import { gradient } from '../core/units/slope';
 import { shortInches } from '../core/units/lengthText';
 import { complaint, type Complaint } from './complaint';
 
@@ -33,13 +34,17 @@ const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
 /** A ridge between the plates, and posts under it. */
 const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
   const { street, yard } = gableRuns(plan);
+  const { thickness } = plan.ridge;
+  const [m, other] = [gradient(plan.slope), gradient(plan.yard?.slope ?? plan.slope)];
+  const lowest = thickness * m - other * (street + yard - thickness);
+  const highest = m * (street + yard - thickness) - thickness * other;
   const out = plan.posts?.at.find((at) => at < -hair || at > plan.length + hair);
   return [
-    ...when(plan.yard !== undefined && Math.min(street, yard) <= plan.ridge.thickness, () =>
+    ...when(plan.yard !== undefined && Math.min(street, yard) <= thickness, () =>
       complaint(
         'yard.plateHeight',
         `is ${show(plan.yard?.plateHeight ?? 0)} and puts the ridge over a wall or past it`,
-        'a height that leaves a run on both sides of the ridge',
+        `${show(lowest)} to ${show(highest)} at these slopes`,
       ),
     ),
     ...when(out !== undefined, () =>
@@ -50,8 +55,8 @@ const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
 
 /** What a hip roof asks besides: a ridge between its ends, and end planes that come to the height of the others. */
 const hipFits = (plan: HipPlan, show: Show): readonly Complaint[] => {
-  const clad = plan.reference === 'sheathing' ? plan.sheathing : 0;
-  const least = 2 * (endRun(plan, clad) - clad);
+  const clad = cladOf(plan);
+  const least = 2 * (endRun(plan) - clad);
   const seat = endSeat(plan);
   return [
     ...when(plan.length <= least + plan.rafter.thickness, () =>

@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
 import { edgesOf, handsOf } from '../../src/core/roof/edges';
 import { expand } from '../../src/core/roof/form';
-import { heightOver } from '../../src/core/roof/hips';
+import { heightAtHips } from '../../src/core/roof/hips';
 import { jacksOf } from '../../src/core/roof/jacks';
 import { piecesOf } from '../../src/core/roof/pieces';
 import type { HipPlan } from '../../src/core/roof/plan';
@@ -84,7 +84,7 @@ describe('a hip roof as solids', () => {
 
   it('has the top edges of commons and jacks in their planes', () => {
     everyHip((plan, timbers) => {
-      const over = heightOver(plan);
+      const over = heightAtHips(plan);
       for (const { plane } of expand(plan).eaves) {
         const [x, y] = plane.up;
         const top = {

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
+import { heightOver } from '../../src/core/roof/heightOver';
 import { expand } from '../../src/core/roof/form';
 import type { RoofPlan } from '../../src/core/roof/plan';
-import { planeCut, planeOver, timbersOf } from '../../src/core/roof/timbers';
+import { planeCut, timbersOf } from '../../src/core/roof/timbers';
 import { freeSolids, heightsAbovePlane } from './support/kernel';
 import { clashesOf, overlapsOf } from './support/overlaps';
 
@@ -69,7 +70,10 @@ describe.each([
       const timbers = timbersOf(plan);
       for (const eave of expand(plan).eaves)
         for (const timber of timbers.filter(({ id }) => id.startsWith(`rafter.${eave.side}.`)))
-          for (const height of heightsAbovePlane(timber, planeCut(eave.plane, planeOver(plan, eave))))
+          for (const height of heightsAbovePlane(
+            timber,
+            planeCut(eave.plane, heightOver(plan.rafter.depth, eave)),
+          ))
             expect(Math.abs(height)).toBeLessThan(1e-6);
     });
   });

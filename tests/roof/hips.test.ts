@@ -30,6 +30,17 @@ describe('the sample hip roof: 288 by 480 in, 6 in 12, all 1 1/2 in thick', () =
     expect(jacksOn('ends').difference).toBeCloseTo(26.8328, 4);
   });
 
+  it.each(['betweenCommons', 'againstRidge'])(
+    'has blocks in every bay of all four walls, hips %s',
+    (hipTop) => {
+      const { blocks, layout } = hipRoof({ hipTop });
+      const ends = layout.eaves?.[0]?.stations ?? [];
+      const bays = 2 * (layout.stations.length - 1) + 2 * (ends.length - 1);
+      expect(ends.length).toBeGreaterThan(5);
+      expect(blocks.reduce((sum, { count }) => sum + count, 0)).toBe(bays);
+    },
+  );
+
   it('drops a hip by what its edges stand out', () => {
     expect(onlyHip({ hipFit: 'dropped' }).heightAbovePlate).toBeCloseTo(6.3557 - 0.2652, 3);
   });

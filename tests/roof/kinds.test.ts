@@ -112,6 +112,9 @@ describe('a gable whose sides differ', () => {
 
   it('is refused where no ridge is left between the plates', () => {
     expect(refusedAt({ ...sample, yard: { plateHeight: 200 } })).toEqual(['yard.plateHeight']);
+    // 6 in 12 both, over 288 in: a ridge 1 1/2 in inside a plate has the other 142 1/2 in higher or lower.
+    const read = readRoof({ ...sample, yard: { plateHeight: 200 } });
+    expect(read.ok ? '' : read.complaints[0]?.accepted).toBe('-142.5 in to 142.5 in at these slopes');
     expect(refusedAt({ ...sample, yard: { slope: { rise: 50, run: 12 } } })).toEqual(['yard.slope.rise']);
   });
 });

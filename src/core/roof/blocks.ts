@@ -1,28 +1,22 @@
 import { baysOf, differentBays } from './bays';
+import { heightOver } from './heightOver';
 import type { FiguredBlock } from './figured';
 import type { RoofPlan } from './plan';
 import type { Eave, RoofForm } from './form';
-import { planeOverPlate, wallsOf, type PlaneGroup } from './planes';
+import { wallsOf } from './planes';
 import { ventOf } from './vents';
 
 /** One block for each different bay and eave. A bay too tight for its block gets none. */
-export const figuredBlocks = (
-  plan: RoofPlan,
-  { eaves }: RoofForm,
-  groups: readonly PlaneGroup[],
-): readonly FiguredBlock[] =>
+export const figuredBlocks = (plan: RoofPlan, { eaves }: RoofForm): readonly FiguredBlock[] =>
   rowsOf(eaves)
     .flatMap((row) =>
-      groups.filter(({ walls }) => walls.includes(row[0].side)).map((group) => ({ row, group })),
-    )
-    .flatMap(({ row, group }) =>
       differentBays(baysOf(row[0].stations, plan))
         .filter(({ block }) => block > 0)
         .map(({ block, count }) => ({
           count: count * row.length,
           side: wallsOf(row.map(({ side }) => side)),
           length: block,
-          ...standing(plan, { ...group, eave: row[0] }),
+          ...standing(plan, row[0]),
           ...ventOf(plan.vents, block),
         })),
     )
@@ -48,11 +42,11 @@ const rowsOf = (eaves: readonly Eave[]): readonly EaveRow[] => {
  * square to the rafters, it leans out from the same edge of the plate and needs no bevel. Height is of the outer face.
  */
 const standing = (
-  { blockStands }: RoofPlan,
-  group: PlaneGroup,
+  { blockStands, rafter }: RoofPlan,
+  eave: Eave,
 ): { readonly height: number; readonly bevel: FiguredBlock['bevel'] } => {
-  const { m } = group.eave;
-  const plumb = planeOverPlate(group);
+  const { m } = eave;
+  const plumb = heightOver(rafter.depth, eave) + eave.clad * m;
   return blockStands === 'plumb'
     ? { height: plumb, bevel: { rise: m, run: 1 } }
     : { height: plumb / Math.sqrt(1 + m * m), bevel: { rise: 0, run: 1 } };

@@ -1,5 +1,6 @@
 import type { CommonRafter } from './figured';
 import type { Eave } from './form';
+import { heightOver } from './heightOver';
 import type { Section } from './plan';
 
 /** Everything one common rafter needs cut, from its plane: name by name as the figured roof has them. */
@@ -25,7 +26,7 @@ export const rafterCuts = (
     plumbCutLength: rafter.depth * g,
     seat,
     heelCut: seat * m,
-    heightAbovePlate: rafter.depth * g - seat * m,
+    heightAbovePlate: heightOver(rafter.depth, { m, seat }),
     notchDepth: (seat * m) / g,
     maxSeat: ((rafter.depth / 4) * g) / m,
   };

@@ -28,7 +28,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ridges,
     ...ledgersOf(plan, groups),
     layout: layoutOf(plan, form),
-    blocks: figuredBlocks(plan, form, groups),
+    blocks: figuredBlocks(plan, form),
     ties: tiesOf(plan, planes, topHeight),
     ...postsOf(plan, topHeight),
     ...(plan.kind !== 'hip' && plan.gableStuds && { gableStuds: figuredStuds(plan, planes) }),

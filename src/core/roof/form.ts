@@ -1,6 +1,7 @@
 import type { Vec2 } from '../geometry/vector';
 import { gradient, type Slope } from '../units/slope';
 import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from './plan';
+import { heightOver } from './heightOver';
 import { endStations, ridgeEndStations } from './hipStations';
 import type { Wall } from './side';
 import { stations } from './stations';
@@ -8,7 +9,8 @@ import type { Body, Limit, Plane } from './surface';
 
 /**
  * A roof as planes over plates. Each eave has a reference face and a plane that rises from it; ridges, hips and valleys are
- * where planes meet. Plans of every kind are expanded to this, and nothing after it asks what kind it was.
+ * where planes meet. Plans of every kind are expanded to this. Geometry asks no kind after it; only what is bought for an
+ * edge or an end is looked up in the plan again: hip stock, a ledger, posts, gable studs.
  */
 export type RoofForm = {
   readonly bodies: readonly Body[];
@@ -38,13 +40,14 @@ export type Eave = {
 /** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */
 export const bearingOf = ({ seat, clad }: Pick<Eave, 'seat' | 'clad'>): number => seat - clad;
 
-/** The only place that knows kinds. */
+/** The only place where kinds become planes. */
 export const expand = (plan: RoofPlan): RoofForm => {
   if (plan.kind === 'shed') return shed(plan);
   return plan.kind === 'hip' ? hip(plan) : gable(plan);
 };
 
-const cladOf = (plan: RoofPlan): number => (plan.reference === 'sheathing' ? plan.sheathing : 0);
+/** How far the reference face stands outside the plate. Inches. */
+export const cladOf = (plan: RoofPlan): number => (plan.reference === 'sheathing' ? plan.sheathing : 0);
 
 /** The level way a plane climbs from each wall. */
 const inward: Readonly<Record<Wall, Vec2>> = { street: [0, 1], yard: [0, -1], A: [1, 0], B: [-1, 0] };
@@ -138,8 +141,8 @@ const shed = (plan: ShedPlan): RoofForm => {
 };
 
 /** Run of the end planes from the reference face to the ridge's end: where they come to the height of the long planes. */
-export const endRun = (plan: Pick<HipPlan, 'span' | 'slope' | 'endSlope'>, clad: number): number => {
-  const run = plan.span / 2 + clad;
+export const endRun = (plan: HipPlan): number => {
+  const run = plan.span / 2 + cladOf(plan);
   return plan.slope.rise * plan.endSlope.run === plan.endSlope.rise * plan.slope.run
     ? run
     : (run * gradient(plan.slope)) / gradient(plan.endSlope);
@@ -152,8 +155,8 @@ export const endSeat = (plan: HipPlan): number => seatFor(plan, gradient(plan.en
 const seatFor = (plan: HipPlan, m: number): number => {
   const first = gradient(plan.slope);
   if (m === first) return plan.seat;
-  const plumb = (slope: number): number => plan.rafter.depth * Math.sqrt(1 + slope * slope);
-  return (plumb(m) - (plumb(first) - plan.seat * first)) / m;
+  const { depth } = plan.rafter;
+  return (heightOver(depth, { m, seat: 0 }) - heightOver(depth, { m: first, seat: plan.seat })) / m;
 };
 
 /**
@@ -175,7 +178,7 @@ const hip = (plan: HipPlan): RoofForm => {
   const long = (['street', 'yard'] as const).map((wall) => planeOver(wall, plan.slope, box));
   const ends = (['A', 'B'] as const).map((wall) => planeOver(wall, plan.endSlope, box));
   const body: Body = { id: 'main', planes: [...long, ...ends], limits: [] };
-  const [run, far] = [plan.span / 2 + clad, endRun(plan, clad)];
+  const [run, far] = [plan.span / 2 + clad, endRun(plan)];
   const layout = {
     spacing: plan.spacing,
     thickness: plan.rafter.thickness,

@@ -1,4 +1,7 @@
 import type { Vec2 } from '../geometry/vector';
+import { gradient } from '../units/slope';
+import { hair } from '../units/hair';
+import { heightOver } from './heightOver';
 import { handsOf, leftOf, type Edge } from './edges';
 import type { Cheek, FiguredHip, Turn } from './figured';
 import type { Eave, RoofForm } from './form';
@@ -14,10 +17,8 @@ import { dot2, type Plane } from './surface';
 export type HipCuts = Omit<FiguredHip, 'id' | 'count' | 'side'>;
 
 /** Height of the planes over the plate at the reference face: the same for all that meet over a hip. */
-export const heightOver = ({ rafter, seat, slope }: Pick<HipPlan, 'rafter' | 'seat' | 'slope'>): number => {
-  const m = slope.rise / slope.run;
-  return rafter.depth * Math.sqrt(1 + m * m) - seat * m;
-};
+export const heightAtHips = ({ rafter, seat, slope }: Pick<HipPlan, 'rafter' | 'seat' | 'slope'>): number =>
+  heightOver(rafter.depth, { m: gradient(slope), seat });
 
 export const hipCuts = (plan: HipPlan, form: RoofForm, edge: Edge): HipCuts => {
   const { run, m } = edge;
@@ -28,7 +29,7 @@ export const hipCuts = (plan: HipPlan, form: RoofForm, edge: Edge): HipCuts => {
   const drop = Math.max(
     ...[left, right].map(({ plane }) => fallAcross(plane, edge) * (plan.hip.thickness / 2)),
   );
-  const heightAbovePlate = heightOver(plan) - (plan.hipFit === 'dropped' ? drop : 0);
+  const heightAbovePlate = heightAtHips(plan) - (plan.hipFit === 'dropped' ? drop : 0);
   return {
     run,
     lineLength: run * g,
@@ -110,7 +111,7 @@ export const figuredHips = (plan: HipPlan, form: RoofForm, edges: readonly Edge[
   }));
 };
 
-const close = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
+const close = (a: number, b: number): boolean => Math.abs(a - b) < hair;
 const sameTurn = (a: Turn, b: Turn): boolean => close(a.rise * b.run, b.rise * a.run);
 
 const isSame = (a: HipCuts, b: HipCuts): boolean =>

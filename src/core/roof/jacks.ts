@@ -2,7 +2,7 @@ import { hair } from '../units/hair';
 import { handsOf, type Edge } from './edges';
 import type { FiguredJacks } from './figured';
 import type { Eave } from './form';
-import { heightOver } from './hips';
+import { heightAtHips } from './hips';
 import { startsAtEave, topOf, type Piece } from './pieces';
 import type { HipPlan } from './plan';
 import { wallsOf } from './planes';
@@ -73,7 +73,7 @@ const entry = (plan: HipPlan, group: readonly Jack[], id: string): FiguredJacks 
     lineLength: run * g,
     bodyLength: (run - shortening) * g,
     tailLength: eave.overhang * g,
-    heightAbovePlate: heightOver(plan),
+    heightAbovePlate: heightAtHips(plan),
     seat: eave.seat,
     slope: { rise: eave.m, run: 1 },
     cheeks: [cheekOf({ end: 'top', side: towardHip(longest) }, skew, eave.m)],

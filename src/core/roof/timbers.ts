@@ -1,8 +1,9 @@
 import type { Vec2, Vec3 } from '../geometry/vector';
 import { clearBays } from './bays';
+import { heightOver } from './heightOver';
 import { edgesOf, handsOf, type Edge } from './edges';
 import { expand, type Eave, type RoofForm } from './form';
-import { heightOver, hipCuts } from './hips';
+import { heightAtHips, hipCuts } from './hips';
 import { jacksOf, type Jack } from './jacks';
 import { lineAt, piecesOf, type Piece } from './pieces';
 import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from './plan';
@@ -31,10 +32,6 @@ const slantingOf = (plan: HipPlan, form: RoofForm, pieces: readonly Piece[]): re
     ...jacksOf(plan, pieces, edges).map((jack) => jackTimber(plan, jack)),
   ];
 };
-
-/** Plumb, from an eave's plate to its top edges' plane. Inches. */
-export const planeOver = (plan: RoofPlan, { m, seat }: Pick<Eave, 'm' | 'seat'>): number =>
-  plan.rafter.depth * Math.sqrt(1 + m * m) - seat * m;
 
 type Cut = Timber['cuts'][number];
 
@@ -65,9 +62,11 @@ const rafterTimber = (plan: RoofPlan, { eave, at }: Piece, till: number): Timber
   id: `rafter.${eave.side}.${at}`,
   origin: lineAt(eave, at).from,
   direction: eave.plane.up,
-  outline: rafterSide(eave, { depth: plan.rafter.depth, over: planeOver(plan, eave), till }).map(
-    ([along, z]) => [along, z + eave.plane.base] as const,
-  ),
+  outline: rafterSide(eave, {
+    depth: plan.rafter.depth,
+    over: heightOver(plan.rafter.depth, eave),
+    till,
+  }).map(([along, z]) => [along, z + eave.plane.base] as const),
   thickness: plan.rafter.thickness,
   cuts: [],
 });
@@ -96,7 +95,7 @@ export const planeCut = ({ foot, up, m, base }: Plane, over: number): Cut => {
 const hipTimber = (plan: HipPlan, form: RoofForm, edge: Edge): Timber => {
   const cuts = hipCuts(plan, form, edge);
   const { left, right } = handsOf(edge);
-  const over = heightOver(plan);
+  const over = heightAtHips(plan);
   const g = Math.sqrt(1 + edge.m * edge.m);
   const tail = cuts.tailLength / g;
   const more = tail > 0 ? plan.hip.thickness : 0;
@@ -196,7 +195,7 @@ const ledgerOf = (plan: ShedPlan, form: RoofForm): Timber => {
 /** Between neighbours, plumb over the plate's outer face, beveled to the plane; they stand in the middle of their bay. */
 const blocksOn = (plan: RoofPlan, eave: Eave): readonly Timber[] => {
   if (plan.blockStands !== 'plumb') return [];
-  const over = planeOver(plan, eave);
+  const over = heightOver(plan.rafter.depth, eave);
   const { base } = eave.plane;
   return clearBays(eave.stations, plan.rafter.thickness).flatMap((clear, i): readonly Timber[] => {
     const length = clear - plan.blockAllowance;
