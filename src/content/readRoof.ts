@@ -55,6 +55,7 @@ const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   collars: ['gable', 'hip'],
   yard: ['gable'],
   posts: ['gable'],
+  wings: ['gable'],
   gableStuds: ['gable', 'shed'],
   ledger: ['shed'],
   endSlope: ['hip'],

@@ -1,5 +1,11 @@
-import { bearingOf, cladOf, endRun, endSeat, expand, gableRuns } from '../core/roof/form';
-import { planeOverPlate, planesOf, topOf, type RoofPlane } from '../core/roof/planes';
+import { bearingOf } from '../core/roof/form';
+import { cladOf } from '../core/roof/forms/common';
+import { gableRuns } from '../core/roof/forms/gable';
+import { when, type Show } from './saidSizes';
+import { wingFits } from './wingFits';
+import { endRun, endSeat } from '../core/roof/forms/hip';
+import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
+import { planesOf } from '../core/roof/settled';
 import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
 import { holesHeld, webBetweenHoles } from '../core/roof/vents';
 import { hair } from '../core/units/hair';
@@ -14,7 +20,7 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
     units === 'mm' ? `${shortInches(value * mmPerInch)} mm` : `${shortInches(value)} in`;
   const short = firstFits(plan, show);
   if (short.length > 0) return short;
-  const planes = planesOf(expand(plan), plan);
+  const planes = planesOf(plan);
   const all = [
     ...planes.flatMap((plane) => checks.flatMap((check) => check(plan, plane, show))),
     ...alongRoof(plan, show),
@@ -22,13 +28,12 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
   return all.filter(({ path, wrong }, i) => all.findIndex((c) => c.path === path && c.wrong === wrong) === i);
 };
 
-type Show = (inches: number) => string;
 type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complaint[];
 
 /** What has to hold before planes can be laid at all. */
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
-  return plan.kind === 'gable' ? yardFits(plan, show) : [];
+  return plan.kind === 'gable' ? [...yardFits(plan, show), ...wingFits(plan, show)] : [];
 };
 
 /** A ridge between the plates, and posts under it. */
@@ -75,8 +80,6 @@ const hipFits = (plan: HipPlan, show: Show): readonly Complaint[] => {
     ),
   ];
 };
-
-const when = (bad: boolean, found: () => Complaint): readonly Complaint[] => (bad ? [found()] : []);
 
 const seatOnPlate: Check = ({ plate }, { eave }, show) => [
   ...when(bearingOf(eave) > plate.width + hair, () =>

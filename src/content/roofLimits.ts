@@ -8,7 +8,7 @@ const reach: Limit = { min: 0, max: 240 };
 /** Trimmings and gaps; ours. */
 const small: Limit = { min: 0, max: 12 };
 
-/** Every length a roof file may hold, by its path. They keep every figure finite and every loop short. */
+/** Every length a roof file may hold, by its path; `*` for each of several. They keep every figure finite and every loop short. */
 export const roofLimits = {
   span: { min: 12, max: 12_000 },
   length: { min: 12, max: 2_000_000 },
@@ -31,6 +31,15 @@ export const roofLimits = {
   'gableStuds.spacing': { min: 6, max: 96 },
   'gableStuds.thickness': stick,
   'posts.below': { min: 0, max: 480 },
+  'wings.*.at': { min: 0, max: 2_000_000 },
+  'wings.*.span': { min: 12, max: 12_000 },
+  'wings.*.length': { min: 12, max: 12_000 },
+  'wings.*.overhang': reach,
+  'wings.*.rakeOverhang': reach,
+  'wings.*.ridge.thickness': stick,
+  'wings.*.ridge.depth': stick,
+  'wings.*.valley.thickness': stick,
+  'wings.*.valley.depth': stick,
   sheathing: small,
   blockAllowance: small,
   'joists.height': reach,

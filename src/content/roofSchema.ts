@@ -60,6 +60,47 @@ const or = (what: string) => z.describe(what);
 const off = <T extends z.ZodMiniType>(schema: T, wanted: string, what: string) =>
   z.optional(z.union([z.literal(false), schema], wanted).check(or(what)));
 
+const section = (path: 'wings.*.ridge' | 'wings.*.valley', what: string) =>
+  z.optional(
+    z
+      .strictObject({
+        thickness: length(`${path}.thickness`, 'Actual, dry.'),
+        depth: length(`${path}.depth`, 'Actual, dry.'),
+      })
+      .check(z.describe(what)),
+  );
+
+const wing = z.strictObject({
+  side: z.enum(['street', 'yard']).check(z.describe('The long wall it stands against.')),
+  at: length('wings.*.at', 'Its ridge, from end A of the main roof.'),
+  span: length('wings.*.span', 'Level, between the outsides of its plates.'),
+  length: length(
+    'wings.*.length',
+    "Along its plates, from the outside of the main roof's plate to its gable.",
+  ),
+  slope: z.optional(slope('That of the side it stands against unless said.')),
+  overhang: z.optional(length('wings.*.overhang', 'That of the side it stands against unless said.')),
+  rakeOverhang: z.optional(
+    length('wings.*.rakeOverhang', 'Past its gable. That of the main roof unless said.'),
+  ),
+  ridge: section('wings.*.ridge', "Of the main ridge's stock unless said."),
+  valley: section('wings.*.valley', "Valley rafters. Of the main ridge's stock unless said."),
+  framing: z.optional(
+    z
+      .enum(['longValley', 'suspendedRidge'])
+      .check(
+        z.describe(
+          'How valleys end where its ridge comes in lower than the main one: one of them runs on to the main ridge and the other against it, or both end against its own ridge, which runs on and hangs from the main one. A long valley unless said.',
+        ),
+      ),
+  ),
+  longFrom: z.optional(
+    z.enum(['A', 'B']).check(z.describe('Which valley is the long one: on the side of end A unless said.')),
+  ),
+});
+
+const manyWings = '1 to 20 wings';
+
 export const roofSchema = z.strictObject({
   format: z.literal('tack-and-true/roof@1').check(z.describe('Says what this file is.')),
   kind: z.enum(roofKinds).check(z.describe('What people call this roof.')),
@@ -136,6 +177,17 @@ export const roofSchema = z.strictObject({
         below: length('posts.below', 'How far below the top of the plates they stand.'),
       })
       .check(z.describe('Under the ridge of a gable, which then carries as a beam.')),
+  ),
+  wings: z.optional(
+    z
+      .array(wing, manyWings)
+      .check(
+        z.minLength(1, manyWings),
+        z.maxLength(20, manyWings),
+        z.describe(
+          'Gables that stand square to a gable roof and meet it in valleys. Figured, not yet played.',
+        ),
+      ),
   ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
   seat: length('seat', 'Level cut of the birdsmouth, from the reference face inward.'),

@@ -1,37 +1,36 @@
 import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
-import { parseLength, shortInches } from '../core/units/lengthText';
+import { shortInches } from '../core/units/lengthText';
 import { complaint, type Complaint } from './complaint';
 import { roofDefaults, roofLimits, slopeLimits, type Limit, type RoofLength } from './roofLimits';
 import { lengthWanted, type RoofFile } from './roofSchema';
-import { at, said } from './shape';
+import { sizeOf, slopeOf, unitsOf, type Units } from './fileLengths';
+import { at, keysOf, said } from './shape';
+import { wingOf } from './wingSizes';
 
 /** The lengths of a roof file: in inches, within limits, the missing ones filled in. */
-
-type Units = 'in' | 'mm';
-
-const unitsOf = (file: unknown): Units => (at(file, ['units']) === 'mm' ? 'mm' : 'in');
-
-const sizeOf = (value: unknown, units: Units): Inch | undefined => {
-  if (typeof value === 'string') return parseLength(value, units);
-  if (typeof value !== 'number' || !Number.isFinite(value)) return undefined;
-  return inch(units === 'mm' ? value / mmPerInch : value);
-};
 
 /** What is wrong with the lengths that are there. Anything that is no number and no text is left to the schema. */
 export const wrongSizes = (file: unknown): readonly Complaint[] => {
   const units = unitsOf(file);
   return [
-    ...Object.entries(roofLimits).flatMap(([path, limit]) => {
-      const value = at(file, path.split('.'));
-      return wrongSize(path, { value, limit, units });
-    }),
-    ...wrongSlope(file, 'slope', units),
-    ...wrongSlope(file, 'endSlope', units),
-    ...wrongSlope(file, 'yard.slope', units),
+    ...Object.entries(roofLimits).flatMap(([path, limit]) =>
+      eachOf(file, path).flatMap((one) => wrongSize(one, { value: at(file, keysOf(one)), limit, units })),
+    ),
+    ...slopePaths.flatMap((path) => eachOf(file, path).flatMap((one) => wrongSlope(file, one, units))),
     ...wrongPosts(file, units),
   ];
+};
+
+const slopePaths = ['slope', 'endSlope', 'yard.slope', 'wings.*.slope'];
+
+/** A path, or with `*` in it that of each item there is. */
+const eachOf = (file: unknown, path: string): readonly string[] => {
+  const [list, rest] = path.split('.*.');
+  if (list === undefined || rest === undefined) return [path];
+  const items = at(file, keysOf(list));
+  return Array.isArray(items) ? items.map((_, i) => `${list}.${i}.${rest}`) : [];
 };
 
 type Sized = { readonly value: unknown; readonly limit: Limit; readonly units: Units };
@@ -60,13 +59,9 @@ const wrongPosts = (file: unknown, units: Units): readonly Complaint[] => {
   );
 };
 
-const wrongSlope = (
-  file: unknown,
-  path: 'slope' | 'endSlope' | 'yard.slope',
-  units: Units,
-): readonly Complaint[] => {
-  const run = at(file, [...path.split('.'), 'run']);
-  const rise = at(file, [...path.split('.'), 'rise']);
+const wrongSlope = (file: unknown, path: string, units: Units): readonly Complaint[] => {
+  const run = at(file, [...keysOf(path), 'run']);
+  const rise = at(file, [...keysOf(path), 'rise']);
   const over = sizeOf(run, units);
   const up = sizeOf(rise, units);
   const unread = [
@@ -98,7 +93,7 @@ type Sizes = (path: RoofLength) => Inch;
 const sizesIn =
   (file: RoofFile): Sizes =>
   (path) => {
-    const value = at(file, path.split('.'));
+    const value = at(file, keysOf(path));
     return (
       sizeOf(value, unitsOf(file)) ??
       inch(path in roofDefaults ? roofDefaults[path as keyof typeof roofDefaults] : 0)
@@ -111,15 +106,20 @@ const datumOf = ({ datum }: RoofFile): GablePlan['datum'] =>
 const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
   const yard = yardOf(file, size);
   const posts = postsOf(file, size);
+  const shared = sharedOf(file, size);
+  const ridged = ridgedOf(file, size);
+  const main = { ...shared, ...ridged, rakeOverhang: size('rakeOverhang') };
+  const wings = file.wings?.map((_, i) => wingOf(file, i, { ...main, ...(yard && { yard }) }));
   return {
     kind: 'gable',
-    ...sharedOf(file, size),
-    ...ridgedOf(file, size),
+    ...shared,
+    ...ridged,
     rakeOverhang: size('rakeOverhang'),
     datum: datumOf(file),
     ...studsOf(file, size),
     ...(yard && { yard }),
     ...(posts && { posts }),
+    ...(wings && { wings }),
   };
 };
 
@@ -197,12 +197,6 @@ const sharedOf = (
     blockStands: file.blockStands ?? 'plumb',
     ...(vents && { vents }),
   };
-};
-
-/** Numbers stay as they were written; texts are read in the same units. */
-const slopeOf = ({ rise, run }: RoofFile['slope'], units: Units = 'in'): RoofPlan['slope'] => {
-  if (typeof rise === 'number' && typeof run === 'number') return { rise, run };
-  return { rise: sizeOf(rise, units) ?? 0, run: sizeOf(run, units) ?? 0 };
 };
 
 const ventsOf = ({ vents }: RoofFile, size: Sizes): RoofPlan['vents'] => {

@@ -47,6 +47,10 @@ export const at = (value: unknown, path: readonly PropertyKey[]): unknown =>
     return (inner as Record<PropertyKey, unknown>)[key];
   }, value);
 
+/** A path as complaints write it, in keys: `wings.0.at` is the first one's. */
+export const keysOf = (path: string): readonly PropertyKey[] =>
+  path.split('.').map((key) => (/^\d+$/.test(key) ? Number(key) : key));
+
 type Found = { readonly value: unknown; readonly keys: readonly string[] };
 
 /** More keys than this are not listed: the line would be longer than anybody reads. */

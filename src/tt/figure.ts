@@ -21,8 +21,21 @@ export const figureVerb: Verb = ([file, ...more]) => {
 
 /** The roof as printed: the core has no degrees, so what it turns is told in them here. Parts in one order, absent ones left out. */
 const printed = (roof: FiguredRoof): unknown => {
-  const { commonRafters, ridges, ledgers, layout, blocks, ties, posts, gableStuds, hips, jacks, cautions } =
-    roof;
+  const {
+    commonRafters,
+    ridges,
+    ledgers,
+    layout,
+    blocks,
+    ties,
+    posts,
+    gableStuds,
+    hips,
+    valleys,
+    jacks,
+    cutInPlace,
+    cautions,
+  } = roof;
   return {
     commonRafters,
     ridges,
@@ -33,7 +46,9 @@ const printed = (roof: FiguredRoof): unknown => {
     ...(posts && { posts }),
     ...(gableStuds && { gableStuds: gableStuds.map(studsPrinted) }),
     ...(hips && { hips: hips.map(hipPrinted) }),
+    ...(valleys && { valleys: valleys.map(hipPrinted) }),
     ...(jacks && { jacks: jacks.map(slantPrinted) }),
+    ...(cutInPlace && { cutInPlace }),
     cautions,
   };
 };

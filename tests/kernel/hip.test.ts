@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
-import { edgesOf, handsOf } from '../../src/core/roof/edges';
-import { expand } from '../../src/core/roof/form';
-import { heightAtHips } from '../../src/core/roof/hips';
+import { handsOf } from '../../src/core/roof/edges';
+import { expand } from '../../src/core/roof/expand';
+import { framingOf } from '../../src/core/roof/framing';
+import { heightOver } from '../../src/core/roof/heightOver';
 import { jacksOf } from '../../src/core/roof/jacks';
-import { piecesOf } from '../../src/core/roof/pieces';
 import type { HipPlan } from '../../src/core/roof/plan';
 import type { Timber } from '../../src/core/roof/timber';
 import { timbersOf } from '../../src/core/roof/timbers';
@@ -84,8 +84,9 @@ describe('a hip roof as solids', () => {
 
   it('has the top edges of commons and jacks in their planes', () => {
     everyHip((plan, timbers) => {
-      const over = heightAtHips(plan);
-      for (const { plane } of expand(plan).eaves) {
+      for (const eave of expand(plan).eaves) {
+        const { plane } = eave;
+        const over = heightOver(plan.rafter.depth, eave);
         const [x, y] = plane.up;
         const top = {
           normal: [-plane.m * x, -plane.m * y, 1] as const,
@@ -104,11 +105,11 @@ describe('a hip roof as solids', () => {
       const form = expand(plan);
       const thick = plan.rafter.thickness;
       const plates = form.eaves.map(({ side }) => `plate.${side}`);
-      const jacks = jacksOf(plan, piecesOf(form), edgesOf(form));
+      const jacks = jacksOf(plan, framingOf(form));
       // Near the corner a jack's cheek and its seat take some of each other.
       const short = jacks.filter(
-        ({ piece, skew, run, shortening }) =>
-          run - shortening - thick * (skew.cos / skew.sin) < piece.eave.seat,
+        ({ piece, top, run, shortening }) =>
+          run - shortening - thick * (top!.skew.cos / top!.skew.sin) < piece.eave.seat,
       );
       const isShort = (plane: string, at: number): boolean =>
         short.some(({ piece }) => piece.eave.plane.id === plane && piece.at === at);
@@ -121,11 +122,8 @@ describe('a hip roof as solids', () => {
           expect(Math.abs(bears - seat * thick)).toBeLessThan(slack);
         }
       if (plan.hipFit === 'dropped') return;
-      for (const { piece, hip, hipSide, skew, run, shortening } of jacksOf(
-        plan,
-        piecesOf(form),
-        edgesOf(form),
-      )) {
+      for (const { piece, top, run, shortening } of jacks) {
+        const { edge: hip, hand: hipSide, skew } = top!;
         const { m, seat, plane } = piece.eave;
         // Near the corner a jack's own seat takes some of its cheek.
         if (run - shortening - thick * (skew.cos / skew.sin) < seat) continue;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
 import { heightOver } from '../../src/core/roof/heightOver';
-import { expand } from '../../src/core/roof/form';
+import { expand } from '../../src/core/roof/expand';
 import type { RoofPlan } from '../../src/core/roof/plan';
 import { planeCut, timbersOf } from '../../src/core/roof/timbers';
 import { freeSolids, heightsAbovePlane } from './support/kernel';

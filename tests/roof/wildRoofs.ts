@@ -38,6 +38,19 @@ const maybe = (usual: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
 const section = fc.record({ thickness: between(0.7, 6), depth: between(3, 16) });
 const slope = fc.record({ rise: between(1, 30), run: mostly(fc.constant(12)) });
 
+const wing = fc.record({
+  side: mostly(fc.constantFrom('street', 'yard')),
+  at: between(40, 600),
+  span: between(30, 300),
+  length: between(12, 200),
+  slope: maybe(slope),
+  overhang: maybe(between(0, 24)),
+  ridge: maybe(section),
+  valley: maybe(section),
+  framing: maybe(fc.constantFrom('longValley', 'suspendedRidge')),
+  longFrom: maybe(fc.constantFrom('A', 'B')),
+});
+
 const byKind: Readonly<Record<string, object>> = {
   gable: {
     ridge: section,
@@ -48,6 +61,7 @@ const byKind: Readonly<Record<string, object>> = {
     ),
     posts: maybe(fc.record({ at: fc.array(between(0, 400), { maxLength: 4 }), below: between(0, 120) })),
     gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+    wings: fc.oneof(fc.constant(undefined), fc.array(wing, { minLength: 1, maxLength: 2 })),
   },
   hip: {
     ridge: section,

@@ -2,40 +2,73 @@ import { baysOf, differentBays } from './bays';
 import { heightOver } from './heightOver';
 import type { FiguredBlock } from './figured';
 import type { RoofPlan } from './plan';
-import type { Eave, RoofForm } from './form';
-import { wallsOf } from './planes';
+import { frameOf, type Eave, type RoofForm } from './form';
+import type { Framing } from './framing';
+import { startsAtEave } from './pieces';
+import { sidesOf, wallsOf } from './planes';
 import { ventOf } from './vents';
 
 /** One block for each different bay and eave. A bay too tight for its block gets none. */
-export const figuredBlocks = (plan: RoofPlan, { eaves }: RoofForm): readonly FiguredBlock[] =>
-  rowsOf(eaves)
-    .flatMap((row) =>
-      differentBays(baysOf(row[0].stations, plan))
+export const figuredBlocks = (plan: RoofPlan, framing: Framing): readonly FiguredBlock[] =>
+  rowsOf(eaveRows(framing))
+    .flatMap((rows) =>
+      differentBays(rows[0].runs.flatMap((run) => baysOf(run, plan)))
         .filter(({ block }) => block > 0)
         .map(({ block, count }) => ({
-          count: count * row.length,
-          side: wallsOf(row.map(({ side }) => side)),
+          count: count * rows.length,
+          side: sideOf(framing.form, rows),
           length: block,
-          ...standing(plan, row[0]),
+          ...standing(plan, rows[0].eave),
           ...ventOf(plan.vents, block),
         })),
     )
     .map((block, i) => ({ id: `block.${i + 1}`, ...block }));
 
-type EaveRow = readonly [Eave, ...Eave[]];
+/** Stations of an eave that rafters stand at, in runs without a gap: a wing leaves one in the wall it stands against. */
+export type EaveRow = { readonly eave: Eave; readonly runs: readonly (readonly number[])[] };
+
+export const eaveRows = ({ form, pieces }: Framing): readonly EaveRow[] => {
+  const standing = new Map<Eave, Set<number>>(form.eaves.map((eave) => [eave, new Set()]));
+  for (const piece of pieces) if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
+  return form.eaves.map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
+};
+
+const runsOf = (
+  stations: readonly number[],
+  standing: ReadonlySet<number> | undefined,
+): readonly (readonly number[])[] => {
+  const runs: number[][] = [[]];
+  for (const at of stations) {
+    if (standing?.has(at)) runs.at(-1)?.push(at);
+    else runs.push([]);
+  }
+  return runs.filter((run) => run.length > 1);
+};
+
+const sideOf = (form: RoofForm, rows: readonly EaveRow[]): FiguredBlock['side'] => {
+  const walls = rows.map(({ eave }) => eave.side);
+  return rows.every(({ eave }) => frameOf(form, eave.body).name !== undefined)
+    ? sidesOf(walls)
+    : wallsOf(walls);
+};
 
 /** Eaves that are laid out and cut alike. */
-const rowsOf = (eaves: readonly Eave[]): readonly EaveRow[] => {
-  const rows: [Eave, ...Eave[]][] = [];
-  for (const eave of eaves) {
-    const same = rows.find(
-      ([first]) => first.stations === eave.stations && first.m === eave.m && first.seat === eave.seat,
-    );
-    if (same) same.push(eave);
-    else rows.push([eave]);
+const rowsOf = (all: readonly EaveRow[]): readonly (readonly [EaveRow, ...EaveRow[]])[] => {
+  const rows: [EaveRow, ...EaveRow[]][] = [];
+  for (const row of all) {
+    const same = rows.find(([first]) => isAlike(first, row));
+    if (same) same.push(row);
+    else rows.push([row]);
   }
   return rows;
 };
+
+const isAlike = (a: EaveRow, b: EaveRow): boolean =>
+  a.eave.stations === b.eave.stations &&
+  a.eave.m === b.eave.m &&
+  a.eave.seat === b.eave.seat &&
+  a.runs.flat().length === b.runs.flat().length &&
+  a.runs.length === b.runs.length;
 
 /**
  * How a block meets the roof plane. Plumb, its outer face is over the plate's and its top edge is beveled to the plane;

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../geometry/vector';
 import type { RoofForm } from './form';
-import { alongMeeting, dot2, meeting, pointOn, type Line, type Of, type Stop } from './surface';
+import { alongMeeting, dot2, meeting, pointOn, type Line, type Of, type Plane, type Stop } from './surface';
 
 /** Where two planes of the roof meet, from the lower end to the upper. */
 export type Edge = {
@@ -15,6 +15,8 @@ export type Edge = {
   readonly m: number;
   readonly low: readonly Stop[];
   readonly high: readonly Stop[];
+  /** Of a valley that runs on past where the planes part: level, from its lower end to there. Inches. */
+  readonly parts?: number;
 };
 
 export const edgesOf = ({ bodies }: RoofForm): readonly Edge[] => {
@@ -44,6 +46,8 @@ const kindOf = ([a, b]: readonly [Of, Of]): Edge['kind'] => {
   if (a.body !== b.body) return 'valley';
   return dot2(a.plane.up, b.plane.up) < 0 ? 'ridge' : 'hip';
 };
+
+export const hasPlane = ({ planes }: Edge, one: Plane): boolean => planes.some(({ plane }) => plane === one);
 
 /** The unit way to the left of one looking up the edge. */
 export const leftOf = ({ line: { way } }: Edge): Vec2 => [-way[1], way[0]];

@@ -1,52 +1,78 @@
 import { figuredBlocks } from './blocks';
 import { cautionsOf } from './cautions';
-import { edgesOf } from './edges';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
-import { expand, type RoofForm } from './form';
-import { hipCautions } from './hipCautions';
-import { figuredHips } from './hips';
+import { frameOf, type Eave, type Frame, type RoofForm } from './form';
+import type { Framing } from './framing';
+import { figuredSlants } from './hips';
 import { figuredJacks, jacksOf } from './jacks';
-import { piecesOf, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
-import { commonsOf, grouped, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
+import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
-import { figuredRidges } from './ridges';
+import { ridgesOn, type RidgeOn } from './ridges';
+import { settledFraming, type Settled } from './settled';
+import { slantCautions } from './slantCautions';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
 /** Figures a roof: every length, cut, height and mark the crew needs, in inches, unrounded. The plan is already checked. */
 export const figure = (plan: RoofPlan): FiguredRoof => {
-  const form = expand(plan);
-  const pieces = piecesOf(form);
-  const planes = commonsOf(form, pieces, plan);
-  const groups = grouped(planes);
-  const ridges = plan.kind === 'shed' ? [] : figuredRidges(plan, { form, groups });
-  const topHeight = ridges[0]?.topHeight ?? 0;
-  const slants = slanting(plan, form, { pieces, groups });
+  const framing = settledFraming(plan);
+  const { form } = framing;
+  const planes = commonsOf(framing, plan);
+  const groups = grouped(planes, form);
+  const ridges = ridgesOn(plan, framing, planes);
+  const topOn = (frame: Frame): number => topOver(ridges, frame);
+  const slants = slanting(plan, framing);
   return {
-    commonRafters: groups.filter(({ count }) => count > 0).map((group) => common(group, groups.length === 1)),
-    ridges,
-    ...ledgersOf(plan, groups),
+    commonRafters: commons(groups),
+    ridges: ridges.map(({ figured }) => figured),
+    ...ledgersOf(plan, form, groups),
     layout: layoutOf(plan, form),
-    blocks: figuredBlocks(plan, form),
-    ties: tiesOf(plan, planes, topHeight),
-    ...postsOf(plan, topHeight),
-    ...(plan.kind !== 'hip' && plan.gableStuds && { gableStuds: figuredStuds(plan, planes) }),
+    blocks: figuredBlocks(plan, framing),
+    ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
+    ...postsOf(plan, topOn(form.frames[0])),
+    ...studsOf(plan, form, planes),
     ...slants,
-    cautions: [...groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })), ...slants.cautions],
+    ...inPlaceOf(framing),
+    cautions: [
+      ...groups.flatMap((group) =>
+        cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
+      ),
+      ...slantCautions({ plan, framing, groups, ...slants }),
+    ],
   };
 };
 
-const tiesOf = (plan: RoofPlan, planes: readonly RoofPlane[], topHeight: number): FiguredRoof['ties'] => {
+const topOver = (ridges: readonly RidgeOn[], frame: Frame): number =>
+  ridges.find((ridge) => ridge.frame === frame)?.figured.topHeight ?? 0;
+
+const on = (planes: readonly RoofPlane[], { body }: Frame): readonly RoofPlane[] =>
+  planes.filter(({ eave }) => eave.body === body);
+
+type Under = { readonly frame: Frame; readonly topHeight: number };
+
+const tiesOf = (
+  plan: RoofPlan,
+  planes: readonly RoofPlane[],
+  { frame, topHeight }: Under,
+): FiguredRoof['ties'] => {
   if (plan.kind === 'shed') return [];
-  const across = planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
-  return figuredTies(plan, { planes: across, topHeight, pairs: across[0]?.count ?? 0 });
+  const across = frame.name
+    ? planes
+    : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
+  const pairs = Math.min(...across.map(({ count }) => count));
+  return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
 };
 
 /** A ledger runs from one flush end rafter to the other. */
-const ledgersOf = (plan: RoofPlan, groups: readonly PlaneGroup[]): Pick<FiguredRoof, 'ledgers'> => {
+const ledgersOf = (
+  plan: RoofPlan,
+  { frames }: RoofForm,
+  groups: readonly PlaneGroup[],
+): Pick<FiguredRoof, 'ledgers'> => {
   const [group] = groups;
-  if (plan.kind !== 'shed' || !group) return {};
+  const [{ ledger }] = frames;
+  if (!ledger || !group) return {};
   const leastDepth = group.cuts.plumbCutLength;
   return {
     ledgers: [
@@ -57,7 +83,7 @@ const ledgersOf = (plan: RoofPlan, groups: readonly PlaneGroup[]): Pick<FiguredR
         length: plan.length,
         topHeight: topOf(group),
         leastDepth,
-        bearsFully: !isOver(leastDepth, plan.ledger.depth),
+        bearsFully: !isOver(leastDepth, ledger.depth),
       },
     ],
   };
@@ -70,41 +96,72 @@ const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> 
   return { posts: [{ id: 'post', count: at.length, side: 'both', length, at }] };
 };
 
-const common = ({ side, count, cuts }: PlaneGroup, alone: boolean): CommonRafter => ({
-  id: alone ? 'common' : `common.${side}`,
-  count,
-  side,
-  ...cuts,
-});
+const studsOf = (
+  plan: RoofPlan,
+  { frames }: RoofForm,
+  planes: readonly RoofPlane[],
+): Pick<FiguredRoof, 'gableStuds'> => {
+  if (plan.kind === 'hip' || !plan.gableStuds) return {};
+  return { gableStuds: frames.flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)) };
+};
+
+/** Told by what they are of where they differ; where that does not tell two apart, by a number too. */
+const commons = (groups: readonly PlaneGroup[]): readonly CommonRafter[] => {
+  const names = groups.map(({ part, side }) =>
+    part === undefined ? `common.${side}` : side === 'both' ? `common.${part}` : `common.${part}.${side}`,
+  );
+  return groups.flatMap(({ side, count, cuts }, i): readonly CommonRafter[] => {
+    if (count === 0) return [];
+    const name = names[i] ?? '';
+    const twice = names.indexOf(name) !== names.lastIndexOf(name);
+    const id = groups.length === 1 ? 'common' : twice ? `${name}.${i + 1}` : name;
+    return [{ id, count, side, ...cuts }];
+  });
+};
 
 /** Stations of the first eave, and of those that are laid out otherwise. */
-const layoutOf = ({ spacing, datum }: RoofPlan, { eaves }: RoofForm): Layout => {
-  const [first] = eaves;
+const layoutOf = ({ spacing, datum }: RoofPlan, form: RoofForm): Layout => {
+  const [first] = form.eaves;
   const stations = first?.stations ?? [];
-  const others = eaves.filter((eave) => eave.stations !== stations);
+  const others = form.eaves.filter((eave) => eave.stations !== stations);
   const lists = [...new Set(others.map((eave) => eave.stations))];
   if (lists.length === 0) return { spacing, datum, stations };
   const told = lists.map((list) => ({
-    side: wallsOf(others.filter((eave) => eave.stations === list).map(({ side }) => side)),
+    ...partOf(
+      form,
+      others.filter((eave) => eave.stations === list),
+    ),
     stations: list,
   }));
   return { spacing, datum, stations, eaves: told };
 };
 
-type Slanting = Pick<FiguredRoof, 'hips' | 'jacks'> & { readonly cautions: FiguredRoof['cautions'] };
-
-const slanting = (
-  plan: RoofPlan,
+const partOf = (
   form: RoofForm,
-  { pieces, groups }: { readonly pieces: readonly Piece[]; readonly groups: readonly PlaneGroup[] },
-): Slanting => {
-  if (plan.kind !== 'hip') return { cautions: [] };
-  const edges = edgesOf(form);
-  const hips = figuredHips(plan, form, edges);
-  const plumbCutLength = Math.max(...groups.map(({ cuts }) => cuts.plumbCutLength));
-  return {
-    hips,
-    jacks: figuredJacks(plan, jacksOf(plan, pieces, edges)),
-    cautions: hipCautions(plan, { hips, edges, form, plumbCutLength }),
-  };
+  eaves: readonly Eave[],
+): Pick<NonNullable<Layout['eaves']>[number], 'side' | 'part'> => {
+  const walls = eaves.map(({ side }) => side);
+  const part = eaves[0] && frameOf(form, eaves[0].body).name;
+  return part === undefined ? { side: wallsOf(walls) } : { side: sidesOf(walls), part };
+};
+
+/** Those that come to where several lines meet. */
+const inPlaceOf = ({ form, inPlace }: Settled): Pick<FiguredRoof, 'cutInPlace'> =>
+  inPlace.length === 0
+    ? {}
+    : {
+        cutInPlace: inPlace.map(({ eave, at, from, to }) => {
+          const part = frameOf(form, eave.body).name;
+          return { side: eave.side, ...(part !== undefined && { part }), at, run: to - from };
+        }),
+      };
+
+type Slanting = Pick<FiguredRoof, 'hips' | 'valleys' | 'jacks'>;
+
+const slanting = (plan: RoofPlan, framing: Framing): Slanting => {
+  const hips = figuredSlants(plan, framing, 'hip');
+  const valleys = figuredSlants(plan, framing, 'valley');
+  const jacks = figuredJacks(plan, framing.form, jacksOf(plan, framing));
+  if (hips.length + valleys.length === 0) return {};
+  return { ...(hips.length > 0 && { hips }), ...(valleys.length > 0 && { valleys }), jacks };
 };

@@ -12,11 +12,22 @@ export type FiguredRoof = {
   readonly posts?: readonly FiguredPosts[];
   readonly gableStuds?: readonly FiguredStuds[];
   readonly hips?: readonly FiguredHip[];
+  readonly valleys?: readonly FiguredHip[];
   readonly jacks?: readonly FiguredJacks[];
+  /** Rafters that the layout puts where more than two members come together: no entry here has their cuts. */
+  readonly cutInPlace?: readonly CutInPlace[];
   readonly cautions: readonly Caution[];
 };
 
-/** Walls that have the same: both long ones, both ends, all four, or one. */
+export type CutInPlace = {
+  readonly side: Wall;
+  readonly part?: string;
+  /** Its station, and its theoretical level run. */
+  readonly at: number;
+  readonly run: number;
+};
+
+/** Walls that have the same: both long ones, both ends, all four, or one; of a wing both of its own. */
 export type Walls = 'both' | 'ends' | 'all' | Wall;
 
 /** An angle as rise over run. */
@@ -52,20 +63,24 @@ type Slanting = {
   readonly shorteningBottom: number;
 };
 
+/** A hip, or a valley: that bears on the inner corner of the plates. */
 export type FiguredHip = Slanting & {
-  /** The end it stands at, or both. */
+  /** Of a hip the walls it stands over, of a valley the eaves of the wing it starts at. */
   readonly side: Walls;
   /** Of each side, looking up: left, right; `tt` prints them as backingAngleDeg. */
   readonly backing: readonly [Turn, Turn];
-  /** Plumb: how much lower a hip with a square top sits. */
+  /** Plumb: how much lower a hip with a square top sits; how far the corners of a valley are under the planes. */
   readonly drop: number;
 };
 
 /** Jacks that differ in length alone; the single figures are the longest one's. */
 export type FiguredJacks = Slanting & {
   readonly side: Walls;
-  /** Of one looking up the hip: which side of it they are on. */
-  readonly hipSide: 'left' | 'right';
+  /** Between which two they stand: plate, hip, valley, or ridge. */
+  readonly kind: 'hipJack' | 'valleyJack' | 'hipValleyCripple' | 'valleyCripple' | 'plateToValley';
+  /** Of one looking up the hip or the valley: which side of it they are on. */
+  readonly hipSide?: 'left' | 'right';
+  readonly valleySide?: 'left' | 'right';
   /** From one to the next, along the slope. */
   readonly difference: number;
   /** Shortest first. */
@@ -145,7 +160,12 @@ export type Layout = {
   readonly datum: string;
   readonly stations: readonly number[];
   /** Eaves that are laid out otherwise; absent where none is. */
-  readonly eaves?: readonly { readonly side: Walls; readonly stations: readonly number[] }[];
+  readonly eaves?: readonly {
+    readonly side: Walls;
+    /** Of which part of the roof, where it is not the main one. */
+    readonly part?: string;
+    readonly stations: readonly number[];
+  }[];
 };
 
 export type FiguredBlock = {

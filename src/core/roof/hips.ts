@@ -1,42 +1,51 @@
 import type { Vec2 } from '../geometry/vector';
-import { gradient } from '../units/slope';
 import { hair } from '../units/hair';
 import { heightOver } from './heightOver';
 import { handsOf, leftOf, type Edge } from './edges';
 import type { Cheek, FiguredHip, Turn } from './figured';
-import type { Eave, RoofForm } from './form';
-import type { HipPlan } from './plan';
-import { wallsOf } from './planes';
-import type { Wall } from './side';
+import { frameOf, type Eave, type RoofForm } from './form';
+import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
+import type { RoofPlan, Section } from './plan';
+import { sidesOf, wallsOf } from './planes';
 import { cheekOf, halfAcross, skewOf, type Skew } from './skew';
 import { dot2, type Plane } from './surface';
 
-/** Hips: from a plate's corner to the ridge's end, their backs along the line where two planes meet. */
+/** Hips and valleys: from a plate's corner up, their tops along the line where two planes meet. */
 
-/** All that one hip's cuts come to. */
+/** All that one hip's or valley's cuts come to. */
 export type HipCuts = Omit<FiguredHip, 'id' | 'count' | 'side'>;
 
-/** Height of the planes over the plate at the reference face: the same for all that meet over a hip. */
-export const heightAtHips = ({ rafter, seat, slope }: Pick<HipPlan, 'rafter' | 'seat' | 'slope'>): number =>
-  heightOver(rafter.depth, { m: gradient(slope), seat });
+/** Plumb, from the plate to the plane of the top edges, at the reference face of an eave. Inches. */
+export const heightAt = ({ rafter }: RoofPlan, eave: Eave): number => heightOver(rafter.depth, eave);
 
-export const hipCuts = (plan: HipPlan, form: RoofForm, edge: Edge): HipCuts => {
+export const eaveOf = ({ eaves }: RoofForm, one: Plane): Eave =>
+  eaves.find(({ plane }) => plane === one) as Eave;
+
+/** Of what a hip or valley is cut. */
+export const woodOf = (form: RoofForm, edge: Edge): Section | undefined => {
+  if (edge.kind === 'hip') return frameOf(form, edge.planes[0].body).hip;
+  return frameOf(form, valleySides(form, edge).wing.body).wing?.valley;
+};
+
+export const hipCuts = (plan: RoofPlan, framing: Framing, edge: Edge): HipCuts | undefined => {
+  const { form } = framing;
+  const wood = woodOf(form, edge);
+  if (!wood) return undefined;
   const { run, m } = edge;
   const g = Math.sqrt(1 + m * m);
   const { left, right } = handsOf(edge);
   const { shortening, cheeks } =
-    plan.hipTop === 'betweenCommons' ? betweenCommons(plan, edge) : againstRidge(plan, edge);
-  const drop = Math.max(
-    ...[left, right].map(({ plane }) => fallAcross(plane, edge) * (plan.hip.thickness / 2)),
-  );
-  const heightAbovePlate = heightAtHips(plan) - (plan.hipFit === 'dropped' ? drop : 0);
+    edge.kind === 'hip' ? hipTop(plan, form, edge) : valleyTop(framing, edge, wood);
+  const drop = Math.max(...[left, right].map(({ plane }) => fallAcross(plane, edge) * (wood.thickness / 2)));
+  const lowered = edge.kind === 'hip' && frameOf(form, left.body).hip?.fit === 'dropped';
+  const heightAbovePlate = heightAt(plan, eaveOf(form, left.plane)) - (lowered ? drop : 0);
   return {
     run,
     lineLength: run * g,
     bodyLength: (run - shortening) * g,
     tailLength: Math.min(...tailReaches(form, edge)) * g,
     heightAbovePlate,
-    seat: Math.max(0, (plan.hip.depth * g - heightAbovePlate) / m),
+    seat: Math.max(0, (wood.depth * g - heightAbovePlate) / m),
     slope: { rise: m, run: 1 },
     cheeks,
     shorteningTop: shortening,
@@ -57,8 +66,13 @@ const backing = ({ up }: Plane, { m, line }: Edge): Turn => {
 
 type Top = { readonly shortening: number; readonly cheeks: readonly Cheek[] };
 
+const hipTop = (plan: RoofPlan, form: RoofForm, edge: Edge): Top => {
+  const { hip, ridge } = frameOf(form, edge.planes[0].body);
+  return hip?.top === 'againstRidge' && ridge ? againstRidge(ridge, edge, hip) : betweenCommons(plan, edge);
+};
+
 /** Into the corner of the commons at the ridge's end: a cheek against each. The middle ends where the first face is met. */
-const betweenCommons = ({ rafter }: HipPlan, edge: Edge): Top => {
+const betweenCommons = ({ rafter }: RoofPlan, edge: Edge): Top => {
   const { left, right } = handsOf(edge);
   const against = ({ up }: Plane): Skew => skewOf(edge.line.way, up);
   const sides = [
@@ -72,16 +86,67 @@ const betweenCommons = ({ rafter }: HipPlan, edge: Edge): Top => {
 };
 
 /** Against the side of the ridge: one cheek, on the side that looks at it. */
-const againstRidge = ({ ridge }: HipPlan, edge: Edge): Top => {
-  const along: Vec2 = [1, 0];
-  const skew = skewOf(edge.line.way, along);
-  const across: Vec2 = [0, edge.line.way[1] > 0 ? 1 : -1];
-  const side = dot2(across, leftOf(edge)) > 0 ? 'left' : 'right';
+const againstRidge = (ridge: Section, edge: Edge, wood: Section): Top =>
+  meetingFaces(edge, [{ way: [1, 0], thickness: ridge.thickness }], wood);
+
+/** Something upright that a hip or valley comes to: the level way it runs, how thick it is, how far past the end its line is. */
+export type Faced = { readonly way: Vec2; readonly thickness: number; readonly beyond?: number };
+
+/** The middle ends where it meets the first face; a cheek for each that takes more than the others on one of the sides. */
+const meetingFaces = (edge: Edge, faces: readonly Faced[], wood: Section): Top => {
+  const { way } = edge.line;
+  const met = faces.map((face) => {
+    const skew = skewOf(way, face.way);
+    const side = lookingAt(edge, face.way);
+    const middle = halfAcross(face.thickness, skew) - (face.beyond ?? 0);
+    const aside = (((side === 'left' ? 1 : -1) * wood.thickness) / 2) * (skew.cos / skew.sin);
+    return { skew, side, middle, sides: [middle + aside, middle - aside] as const };
+  });
+  const most = ([0, 1] as const).map((i) => Math.max(...met.map(({ sides }) => sides[i])));
   return {
-    shortening: halfAcross(ridge.thickness, skew),
-    cheeks: [cheekOf({ end: 'top', side }, skew, edge.m)],
+    shortening: Math.max(...met.map(({ middle }) => middle)),
+    cheeks: met
+      .filter(({ skew, sides }) => skew.cos > hair && sides.some((one, i) => one >= (most[i] ?? 0) - hair))
+      .map(({ skew, side }) => cheekOf({ end: 'top', side }, skew, edge.m)),
   };
 };
+
+/** To which of its sides, looking up, an end looks that is cut along something that runs this way. */
+const lookingAt = (edge: Edge, way: Vec2): 'left' | 'right' => {
+  const across: Vec2 = [-way[1], way[0]];
+  const out: Vec2 = dot2(across, edge.line.way) > 0 ? across : [way[1], -way[0]];
+  return dot2(out, leftOf(edge)) > 0 ? 'left' : 'right';
+};
+
+/**
+ * Where the wing's ridge comes in as high as the host's, into the corner of both; lower, against the side of the wing's
+ * ridge that runs on, or against the long valley beside that ridge's end. The long valley goes to the host's ridge.
+ */
+const valleyTop = (framing: Framing, edge: Edge, wood: Section): Top =>
+  meetingFaces(edge, valleyFaces(framing, edge), wood);
+
+export const valleyFaces = ({ form, edges }: Framing, edge: Edge): readonly Faced[] => {
+  const { host, wing } = valleySides(form, edge);
+  const { ridge, wing: how } = frameOf(form, wing.body);
+  const beam = how?.host.ridge;
+  if (!how || !ridge || !beam) return [];
+  const along = ({ plane: { up } }: typeof host): Vec2 => [-up[1], up[0]];
+  const own = { way: along(wing), thickness: ridge.thickness };
+  const main = { way: along(host), thickness: beam.thickness };
+  if (edge.parts !== undefined) return [main];
+  if (reachesHostRidge(edge, host)) return [main, own];
+  const long = edges.find((one) => one.parts !== undefined && one.planes.some((of) => of.body === wing.body));
+  const past = { ...main, beyond: reachIn(host, { from: edge.from, way: edge.line.way }) - edge.run };
+  return long ? [{ way: long.line.way, thickness: how.valley.thickness }, own, past] : [own, past];
+};
+
+/** The sides of a valley come to the walls before its middle comes to their corner: its heel is cut where the first does. */
+export const heelOf = ({ line, planes }: Edge, thickness: number): number =>
+  Math.max(
+    ...planes
+      .map(({ plane }) => skewOf(line.way, plane.up))
+      .map(({ cos, sin }) => (thickness / 2) * (sin / cos)),
+  );
 
 /** Level along the hip, from the plate's corner to the tail lines of both sides. Inches. */
 export const tailReaches = ({ eaves }: RoofForm, { planes, line }: Edge): readonly number[] =>
@@ -90,26 +155,36 @@ export const tailReaches = ({ eaves }: RoofForm, { planes, line }: Edge): readon
     return eave.overhang / dot2(plane.up, line.way);
   });
 
-/** Hips with the same numbers told together. */
-export const figuredHips = (plan: HipPlan, form: RoofForm, edges: readonly Edge[]): readonly FiguredHip[] => {
-  const groups: { readonly cuts: HipCuts; readonly walls: Wall[]; count: number }[] = [];
-  for (const edge of edges.filter(({ kind }) => kind === 'hip')) {
-    const cuts = hipCuts(plan, form, edge);
-    const walls = edge.planes.map(({ plane }) => plane.id as Wall);
+/** Hips or valleys with the same numbers told together. */
+export const figuredSlants = (
+  plan: RoofPlan,
+  framing: Framing,
+  which: 'hip' | 'valley',
+): readonly FiguredHip[] => {
+  const { form, edges } = framing;
+  const groups: { readonly cuts: HipCuts; readonly of: Eave[]; count: number }[] = [];
+  for (const edge of edges.filter(({ kind }) => kind === which)) {
+    const cuts = hipCuts(plan, framing, edge);
+    if (!cuts) continue;
+    const of = edge.planes.map(({ plane }) => eaveOf(form, plane));
     const same = groups.find((group) => isSame(group.cuts, cuts));
     if (same) {
       same.count += 1;
-      same.walls.push(...walls);
-    } else groups.push({ cuts, walls: [...walls], count: 1 });
+      same.of.push(...of);
+    } else groups.push({ cuts, of, count: 1 });
   }
   const alone = groups.length === 1;
-  return groups.map(({ cuts, walls, count }, i) => ({
-    id: alone ? 'hip' : `hip.${i + 1}`,
+  return groups.map(({ cuts, of, count }, i) => ({
+    id: alone ? which : `${which}.${i + 1}`,
     count,
-    side: wallsOf(walls),
+    side: which === 'hip' ? wallsOf(of.map(({ side }) => side)) : cornersOf(form, of),
     ...cuts,
   }));
 };
+
+/** Valleys are told by the wing's eaves they start at. */
+const cornersOf = (form: RoofForm, of: readonly Eave[]): FiguredHip['side'] =>
+  sidesOf([...new Set(of.filter(({ body }) => frameOf(form, body).wing).map(({ side }) => side))]);
 
 const close = (a: number, b: number): boolean => Math.abs(a - b) < hair;
 const sameTurn = (a: Turn, b: Turn): boolean => close(a.rise * b.run, b.rise * a.run);

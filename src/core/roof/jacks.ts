@@ -1,92 +1,182 @@
+import type { Vec2 } from '../geometry/vector';
 import { hair } from '../units/hair';
-import { handsOf, type Edge } from './edges';
+import { handsOf, hasPlane, type Edge } from './edges';
 import type { FiguredJacks } from './figured';
-import type { Eave } from './form';
-import { heightAtHips } from './hips';
+import { frameOf, type Eave, type RoofForm } from './form';
+import type { Framing } from './framing';
+import { heightAt, woodOf } from './hips';
 import { startsAtEave, topOf, type Piece } from './pieces';
-import type { HipPlan } from './plan';
-import { wallsOf } from './planes';
-import type { Wall } from './side';
+import type { RoofPlan } from './plan';
+import { shorteningAt, sidesOf, wallsOf } from './planes';
 import { cheekOf, halfAcross, skewOf, type Skew } from './skew';
-import { dot2 } from './surface';
+import { dot2, type Stop } from './surface';
 
-/** Jacks: from the plate to a hip. */
+/** Rafters that a hip or valley cuts short: from the plate to a hip, from a valley to the ridge, or between two of them. */
 
-/** One jack with the hip it comes to. */
+/** One that a jack comes to, and how. */
+export type Meet = {
+  readonly edge: Edge;
+  readonly hand: 'left' | 'right';
+  readonly skew: Skew;
+  /** Level, along the jack, what half of its thickness takes. Inches. */
+  readonly shortening: number;
+};
+
+/** One jack with what it starts at and comes to; nothing is the plate, or what ends commons. */
 export type Jack = {
   readonly piece: Piece;
-  readonly hip: Edge;
-  readonly hipSide: 'left' | 'right';
-  readonly skew: Skew;
-  /** Level, from the reference face to the hip's centre line, and what its half thickness takes. Inches. */
+  readonly bottom?: Meet;
+  readonly top?: Meet;
+  /** Level, theoretical, and what comes off at the upper end. Inches. */
   readonly run: number;
   readonly shortening: number;
 };
 
-export const jacksOf = (plan: HipPlan, pieces: readonly Piece[], edges: readonly Edge[]): readonly Jack[] =>
+export const jacksOf = (plan: RoofPlan, { form, edges, pieces }: Framing): readonly Jack[] =>
   pieces.flatMap((piece) => {
-    if (!startsAtEave(piece) || topOf(piece) !== 'slope') return [];
-    const other = piece.high.find((stop) => stop.what === 'plane');
-    const hip = edges.find(
-      ({ kind, planes }) =>
-        kind === 'hip' &&
-        planes.some(({ plane }) => plane === piece.eave.plane) &&
-        planes.some(({ plane }) => other?.what === 'plane' && plane === other.plane),
-    );
-    if (!hip) return [];
-    const skew = skewOf(piece.eave.plane.up, hip.line.way);
-    const shortening = halfAcross(plan.hip.thickness, skew);
+    const bottom = startsAtEave(piece) ? undefined : meetAt(form, edges, { piece, stops: piece.low });
+    const top = topOf(piece) === 'slope' ? meetAt(form, edges, { piece, stops: piece.high }) : undefined;
+    if (!top && (!bottom || topOf(piece) === 'slope')) return [];
+    if (!bottom && !startsAtEave(piece)) return [];
     const run = piece.to - piece.from;
-    const hipSide = handsOf(hip).left.plane === piece.eave.plane ? 'left' : 'right';
-    return [{ piece, hip, hipSide, skew, run, shortening }];
+    const shortening = top?.shortening ?? shorteningAt(plan, form, { eave: piece.eave, piece });
+    const jack = { piece, run, shortening, ...(bottom && { bottom }), ...(top && { top }) };
+    return bottom && !leavesWood(plan, jack) ? [] : [jack];
   });
 
-/** One entry for each side of the hips and each kind of eave. */
-export const figuredJacks = (plan: HipPlan, jacks: readonly Jack[]): readonly FiguredJacks[] => {
-  const groups = new Map<string, Jack[]>();
-  for (const jack of jacks) {
-    const isEnd = jack.piece.eave.plane.up[1] === 0;
-    const key = `${isEnd ? 'end' : 'long'} ${jack.hipSide}`;
-    const group = groups.get(key);
-    if (group) group.push(jack);
-    else groups.set(key, [jack]);
-  }
-  return [...groups.values()].map((group, i) => entry(plan, group, `jack.${i + 1}`));
+const meetAt = (
+  form: RoofForm,
+  edges: readonly Edge[],
+  { piece, stops }: { readonly piece: Piece; readonly stops: readonly Stop[] },
+): Meet | undefined => {
+  const { plane } = piece.eave;
+  const other = stops.find((stop) => stop.what === 'plane');
+  const edge = edges.find(
+    (one) =>
+      one.kind !== 'ridge' && hasPlane(one, plane) && other !== undefined && hasPlane(one, other.plane),
+  );
+  const wood = edge && woodOf(form, edge);
+  if (!edge || !wood) return undefined;
+  const skew = skewOf(plane.up, edge.line.way);
+  const hand =
+    edge.kind === 'valley' ? sideOn(edge, piece) : handsOf(edge).left.plane === plane ? 'left' : 'right';
+  return { edge, hand, skew, shortening: halfAcross(wood.thickness, skew) };
 };
 
-const entry = (plan: HipPlan, group: readonly Jack[], id: string): FiguredJacks => {
+/** Which side of a valley a jack is on: past where the planes part, both are in the host's. */
+const sideOn = ({ line: { way } }: Edge, { eave: { plane }, low }: Piece): 'left' | 'right' => {
+  const left: Vec2 = [-way[1], way[0]];
+  const starts = low.some(({ what }) => what === 'plane');
+  return dot2(left, plane.up) > 0 === starts ? 'left' : 'right';
+};
+
+/** Both faces are cut to their whole width: the shorter side of the jack has a length. */
+const leavesWood = ({ rafter }: RoofPlan, { run, bottom, top, shortening }: Jack): boolean => {
+  const lost = (meet: Meet | undefined): number =>
+    meet ? (rafter.thickness / 2) * (meet.skew.cos / meet.skew.sin) : 0;
+  return run - shortening - (bottom?.shortening ?? 0) - lost(bottom) - lost(top) > hair;
+};
+
+/** One entry for each side of the hips and valleys and each kind of eave. */
+export const figuredJacks = (
+  plan: RoofPlan,
+  form: RoofForm,
+  jacks: readonly Jack[],
+): readonly FiguredJacks[] => {
+  const groups: [Jack, ...Jack[]][] = [];
+  for (const jack of jacks) {
+    const same = groups.find(([first]) => isAlike(first, jack));
+    if (same) same.push(jack);
+    else groups.push([jack]);
+  }
+  return groups.map((group, i) => entry(plan, form, { group, id: `jack.${i + 1}` }));
+};
+
+const isEnd = ({ piece }: Jack): boolean => piece.eave.plane.up[1] === 0;
+
+const isAlike = (a: Jack, b: Jack): boolean =>
+  isEnd(a) === isEnd(b) &&
+  Math.abs(a.piece.eave.m - b.piece.eave.m) < hair &&
+  a.piece.eave.overhang === b.piece.eave.overhang &&
+  meetsAlike(a.bottom, b.bottom) &&
+  meetsAlike(a.top, b.top);
+
+const meetsAlike = (a: Meet | undefined, b: Meet | undefined): boolean =>
+  a === b ||
+  (a !== undefined &&
+    b !== undefined &&
+    a.edge.kind === b.edge.kind &&
+    a.hand === b.hand &&
+    Math.abs(a.skew.cos - b.skew.cos) < hair &&
+    Math.abs(a.shortening - b.shortening) < hair);
+
+type Group = { readonly group: readonly [Jack, ...Jack[]]; readonly id: string };
+
+const entry = (plan: RoofPlan, form: RoofForm, { group, id }: Group): FiguredJacks => {
   const ordered = [...group].sort((a, b) => a.run - b.run);
   const runs = ordered
     .map(({ run }) => run)
     .filter((run, i, all) => i === 0 || run - (all[i - 1] as number) > hair);
-  const longest = ordered.at(-1) as Jack;
+  const longest = ordered.at(-1) ?? group[0];
   const { eave } = longest.piece;
-  const { skew, shortening } = longest;
+  const { shortening, bottom, top } = longest;
   const g = Math.sqrt(1 + eave.m * eave.m);
-  const run = runs.at(-1) as number;
+  const off = bottom?.shortening ?? 0;
+  const { run } = longest;
+  const walls = [...new Set(group.map(({ piece }) => piece.eave.side))];
+  const isPart = group.every(({ piece }) => frameOf(form, piece.eave.body).name !== undefined);
   return {
     id,
+    kind: kindOf(longest),
     count: group.length,
-    side: wallsOf([...new Set(group.map(({ piece }) => piece.eave.side))] as Wall[]),
-    hipSide: longest.hipSide,
+    side: isPart ? sidesOf(walls) : wallsOf(walls),
+    ...handsTold(longest),
     run,
     lineLength: run * g,
-    bodyLength: (run - shortening) * g,
-    tailLength: eave.overhang * g,
-    heightAbovePlate: heightAtHips(plan),
-    seat: eave.seat,
+    bodyLength: (run - shortening - off) * g,
+    tailLength: bottom ? 0 : eave.overhang * g,
+    heightAbovePlate: heightAt(plan, eave),
+    seat: bottom ? 0 : eave.seat,
     slope: { rise: eave.m, run: 1 },
-    cheeks: [cheekOf({ end: 'top', side: towardHip(longest) }, skew, eave.m)],
+    cheeks: [
+      ...(bottom
+        ? [cheekOf({ end: 'bottom', side: towardEdge(eave, bottom, 'left') }, bottom.skew, eave.m)]
+        : []),
+      ...(top ? [cheekOf({ end: 'top', side: towardEdge(eave, top, 'right') }, top.skew, eave.m)] : []),
+    ],
     shorteningTop: shortening,
-    shorteningBottom: 0,
-    difference: ((plan.spacing * skew.cos) / skew.sin) * g,
+    shorteningBottom: off,
+    difference: plan.spacing * Math.abs(climb(eave, top) - climb(eave, bottom)) * g,
     lineLengths: runs.map((one) => one * g),
-    lengths: runs.map((one) => (one - shortening) * g),
+    lengths: runs.map((one) => (one - shortening - off) * g),
   };
 };
 
-/** Which of its own sides, looking up the jack, the cheek looks to: where the hip comes from is the other one. */
-const towardHip = ({ piece, hip }: Jack): 'left' | 'right' => {
-  const { up } = (piece.eave as Eave).plane;
-  return dot2([-up[1], up[0]], hip.line.way) > 0 ? 'right' : 'left';
+const kindOf = ({ bottom, top }: Jack): FiguredJacks['kind'] => {
+  if (!bottom) return top?.edge.kind === 'hip' ? 'hipJack' : 'plateToValley';
+  if (!top) return 'valleyJack';
+  return top.edge.kind === 'hip' ? 'hipValleyCripple' : 'valleyCripple';
+};
+
+const handsTold = ({ bottom, top }: Jack): Pick<FiguredJacks, 'hipSide' | 'valleySide'> => ({
+  ...(top?.edge.kind === 'hip' && { hipSide: top.hand }),
+  ...(bottom ? { valleySide: bottom.hand } : top?.edge.kind === 'valley' ? { valleySide: top.hand } : {}),
+});
+
+/** Up a plane, how far a line across it goes for each inch along the eave. */
+const climb = ({ plane: { up } }: Eave, meet: Meet | undefined): number => {
+  if (!meet) return 0;
+  const { way } = meet.edge.line;
+  return dot2(way, up) / dot2(way, [-up[1], up[0]]);
+};
+
+/** Which of its own sides, looking up the jack, a cheek looks to, if it is this one where the line runs to the left. */
+const towardEdge = (
+  { plane: { up } }: Eave,
+  { edge }: Meet,
+  whereLeft: 'left' | 'right',
+): 'left' | 'right' => {
+  const runsLeft = dot2([-up[1], up[0]], edge.line.way) > 0;
+  if (runsLeft) return whereLeft;
+  return whereLeft === 'left' ? 'right' : 'left';
 };

@@ -11,6 +11,8 @@ export type GablePlan = Shared &
     /** What the yard side has of its own; the ridge goes where both planes come to the same height. */
     readonly yard?: YardSide;
     readonly gableStuds?: GableStuds;
+    /** Gables that stand square to it and meet it in valleys. */
+    readonly wings?: readonly Wing[];
     /** A ridge that carries as a beam, and where its posts stand. */
     readonly posts?: Posts;
     readonly rakeOverhang: Inch;
@@ -24,6 +26,26 @@ export type YardSide = {
   readonly plateHeight: Inch;
   readonly overhang: Inch;
   readonly seat: Inch;
+};
+
+/** Its plates are as high as those of the side it stands against. */
+export type Wing = {
+  readonly side: 'street' | 'yard';
+  /** Its ridge's centre line, from end A. */
+  readonly at: Inch;
+  /** Between the outsides of its plates. */
+  readonly span: Inch;
+  /** Along its plates, from the outside of the main roof's plate to its gable. */
+  readonly length: Inch;
+  readonly slope: Slope;
+  readonly overhang: Inch;
+  readonly rakeOverhang: Inch;
+  readonly ridge: Section;
+  readonly valley: Section;
+  /** Where its ridge comes in lower than the main one: a valley runs on to that, or its own ridge does, hung from it. */
+  readonly framing: 'longValley' | 'suspendedRidge';
+  /** Which valley is the long one: that on the side of end A or of B. */
+  readonly longFrom: 'A' | 'B';
 };
 
 /** Every so far from the ridge's centre line, or from a shed's wall, in both gables. */

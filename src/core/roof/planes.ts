@@ -1,9 +1,9 @@
 import { hair } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
-import { edgesOf } from './edges';
 import type { Walls } from './figured';
-import type { Eave, RoofForm } from './form';
-import { piecesOf, startsAtEave, topOf as topKind, type Piece } from './pieces';
+import { frameOf, type Eave, type RoofForm } from './form';
+import type { Framing } from './framing';
+import { startsAtEave, topOf as topKind, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import type { Wall } from './side';
 
@@ -14,20 +14,21 @@ export type RoofPlane = { readonly eave: Eave; readonly cuts: RafterCuts; readon
 export type PlaneGroup = RoofPlane & {
   readonly side: Walls;
   readonly walls: readonly Wall[];
+  /** The part of the roof it is all of, as ids call it; nothing of the main roof, or of several. */
+  readonly part?: string;
 };
 
-/** Each eave's commons. What comes to the ridge's end from between two hips is shortened by half a rafter there. */
-export const planesOf = (form: RoofForm, plan: RoofPlan): readonly RoofPlane[] =>
-  commonsOf(form, piecesOf(form), plan);
-
-/** A plane at a ridge is figured even where the layout happens to put no common in it: the ridge's height is its. */
-export const commonsOf = (form: RoofForm, pieces: readonly Piece[], plan: RoofPlan): readonly RoofPlane[] => {
-  const ridges = edgesOf(form).filter(({ kind }) => kind === 'ridge');
+/**
+ * Each eave's commons. What comes to the ridge's end from between two hips is shortened by half a rafter there. A plane at
+ * a ridge is figured even where the layout happens to put no common in it: the ridge's height is its.
+ */
+export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): readonly RoofPlane[] => {
+  const ridges = edges.filter(({ kind }) => kind === 'ridge');
   const atRidge = ridges.flatMap(({ planes }) => planes.map(({ plane }) => plane));
   return form.eaves.flatMap((eave) => {
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
     if (own.length === 0 && !atRidge.includes(eave.plane)) return [];
-    const shortening = shorteningAt(plan, own[0]);
+    const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
     return [{ eave, cuts: rafterCuts(eave, { rafter: plan.rafter, shortening }), count: own.length }];
   });
 };
@@ -36,15 +37,20 @@ export const commonsOf = (form: RoofForm, pieces: readonly Piece[], plan: RoofPl
 export const isCommon = (piece: Piece): boolean =>
   startsAtEave(piece) && topKind(piece) !== 'slope' && Math.abs(piece.to - piece.eave.run) < hair;
 
-/** Level, at its upper end: half of what it meets there, or the whole ledger. Inches. */
-export const shorteningAt = (plan: RoofPlan, piece: Piece | undefined): number => {
-  if (plan.kind === 'shed') return plan.ledger.thickness;
+/** Level, at a rafter's upper end: half of what it meets there, or the whole ledger. Inches. */
+export const shorteningAt = (
+  plan: RoofPlan,
+  form: RoofForm,
+  { eave, piece }: { readonly eave: Eave; readonly piece: Piece | undefined },
+): number => {
+  const { ledger, ridge } = frameOf(form, eave.body);
+  if (ledger) return ledger.thickness;
   const atRidge = piece === undefined || topKind(piece) === 'ridge';
-  return (atRidge ? plan.ridge : plan.rafter).thickness / 2;
+  return (atRidge && ridge ? ridge : plan.rafter).thickness / 2;
 };
 
 /** Longest rafter first. */
-export const grouped = (planes: readonly RoofPlane[]): readonly PlaneGroup[] => {
+export const grouped = (planes: readonly RoofPlane[], form: RoofForm): readonly PlaneGroup[] => {
   const groups: RoofPlane[][] = [];
   for (const plane of planes) {
     const same = groups.find(([first]) => first !== undefined && isSame(first, plane));
@@ -55,13 +61,25 @@ export const grouped = (planes: readonly RoofPlane[]): readonly PlaneGroup[] => 
     .flatMap((group): readonly PlaneGroup[] => {
       const [first] = group;
       if (!first) return [];
-      const walls = group.map(({ eave }) => eave.side);
-      return [
-        { ...first, count: group.reduce((sum, { count }) => sum + count, 0), walls, side: wallsOf(walls) },
-      ];
+      const count = group.reduce((sum, one) => sum + one.count, 0);
+      return [{ ...first, count, ...standing(group, form) }];
     })
     .sort((a, b) => b.cuts.edgeLength - a.cuts.edgeLength);
 };
+
+/** The walls of a group, and the roof part that it is all of, where that has a name. */
+const standing = (
+  group: readonly RoofPlane[],
+  form: RoofForm,
+): Pick<PlaneGroup, 'walls' | 'side' | 'part'> => {
+  const walls = group.map(({ eave }) => eave.side);
+  const [part, ...others] = new Set(group.map(({ eave }) => frameOf(form, eave.body).name));
+  if (part === undefined || others.length > 0) return { walls, side: wallsOf(walls) };
+  return { walls, part, side: sidesOf(walls) };
+};
+
+/** Of a part of a roof that has two eaves of its own. */
+export const sidesOf = (walls: readonly Wall[]): Walls => (walls.length > 1 ? 'both' : wallsOf(walls));
 
 /** What several walls together are called. */
 export const wallsOf = (walls: readonly Wall[]): Walls => {

@@ -1,59 +1,131 @@
 import { hair, isOver } from '../units/hair';
-import { edgesOf, type Edge } from './edges';
+import type { Edge } from './edges';
 import type { FiguredRidge } from './figured';
-import type { RoofForm } from './form';
-import type { GablePlan, HipPlan } from './plan';
+import { frameOf, type Frame, type RoofForm } from './form';
+import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
+import { topOf, type RoofPlane } from './planes';
+import type { RoofPlan } from './plan';
 import type { Side } from './side';
-import { topOf, type PlaneGroup } from './planes';
 import { halfAcross, skewOf } from './skew';
+import type { Body, Of, Stop } from './surface';
+
+/** A ridge with the line it stands on and how far its ends lie past that of the planes. */
+export type RidgeOn = {
+  readonly edge: Edge;
+  readonly frame: Frame;
+  /** Level, at the line's low and high end: less than 0 where the ridge stops short. Inches. */
+  readonly ends: readonly [End, End];
+  readonly figured: FiguredRidge;
+};
+
+/** What a ridge has past the end of its planes' line: `past` of the theoretical line, and `more` of the board alone. */
+type End = { readonly past: number; readonly more: number };
 
 /** Set so that the lower plane's rafters are flush with its top; it has to be as deep as the longest plumb cut. */
-export const figuredRidges = (
-  plan: GablePlan | HipPlan,
-  { form, groups }: { readonly form: RoofForm; readonly groups: readonly PlaneGroup[] },
-): readonly FiguredRidge[] => {
-  const edges = edgesOf(form);
-  const leastDepth = Math.max(...groups.map(({ cuts }) => cuts.plumbCutLength));
-  const onRidge = groups.filter(({ walls }) => walls.includes('street') || walls.includes('yard'));
-  return edges
+export const ridgesOn = (
+  plan: RoofPlan,
+  framing: Framing,
+  planes: readonly RoofPlane[],
+): readonly RidgeOn[] =>
+  framing.edges
     .filter(({ kind }) => kind === 'ridge')
-    .map((edge) => {
-      const past = endsInHips(edge) ? 0 : form.past;
-      const lineLength = edge.run + past + past;
-      const more = endsInHips(edge) ? pastHips(plan, edge, edges) : 0;
-      return {
-        id: 'ridge',
+    .flatMap((edge) => {
+      const frame = frameOf(framing.form, edge.planes[0].body);
+      if (!frame.ridge) return [];
+      const onBody = planes.filter(({ eave }) => eave.body === frame.body);
+      const leastDepth = Math.max(...onBody.map(({ cuts }) => cuts.plumbCutLength));
+      const onRidge = onBody.filter(({ eave }) => edge.planes.some(({ plane }) => plane === eave.plane));
+      const at = (stops: readonly Stop[]): End => endOf(plan, framing, { edge, frame, stops, planes });
+      const ends = [at(edge.low), at(edge.high)] as const;
+      const lineLength = edge.run + ends[0].past + ends[1].past;
+      const figured = {
+        id: frame.name ? `ridge.${frame.name}` : 'ridge',
         count: 1,
         side: 'both' as const,
         lineLength,
-        length: lineLength + 2 * more,
+        length: lineLength + ends[0].more + ends[1].more,
         topHeight: Math.min(...onRidge.map(topOf)),
         leastDepth,
-        bearsFully: !isOver(leastDepth, plan.ridge.depth),
+        bearsFully: !isOver(leastDepth, frame.ridge.depth),
         ...proudOf(onRidge),
       };
+      return [{ edge, frame, ends, figured }];
     });
-};
 
 /** Tops of unequal slopes come to the ridge at heights of their own: it is set to the lower. */
-const proudOf = (groups: readonly PlaneGroup[]): Pick<FiguredRidge, 'proud'> => {
-  const [highest, lowest] = [...groups].sort((a, b) => topOf(b) - topOf(a));
+const proudOf = (planes: readonly RoofPlane[]): Pick<FiguredRidge, 'proud'> => {
+  const [highest, lowest] = [...planes].sort((a, b) => topOf(b) - topOf(a));
   if (!highest || !lowest) return {};
   const by = topOf(highest) - topOf(lowest);
   return by > hair ? { proud: { side: highest.eave.side as Side, by } } : {};
 };
 
-const endsInHips = ({ low }: Edge): boolean => low.some(({ what }) => what === 'plane');
+type Ending = {
+  readonly edge: Edge;
+  readonly frame: Frame;
+  readonly stops: readonly Stop[];
+  readonly planes: readonly RoofPlane[];
+};
+
+const endOf = (plan: RoofPlan, { form, edges }: Framing, { edge, frame, stops, planes }: Ending): End => {
+  const bodies = stops.flatMap((stop) => (stop.what === 'plane' ? [stop.body] : []));
+  if (bodies.includes(frame.body)) return { past: 0, more: pastHips(plan, edge, { frame, edges }) };
+  if (bodies.length > 0 || stops.some((stop) => stop.what === 'limit' && stop.limit.id === 'host'))
+    return atHost(form, edges, { edge, frame, planes });
+  return { past: frame.past, more: 0 };
+};
 
 /**
  * How far a ridge runs past its theoretical end at the hips: to the outer face of the commons that stand there, or until
  * the whole cheek of a hip against its side bears. Inches.
  */
-const pastHips = (plan: GablePlan | HipPlan, { line }: Edge, edges: readonly Edge[]): number => {
-  if (plan.kind !== 'hip') return 0;
-  if (plan.hipTop === 'betweenCommons') return plan.rafter.thickness / 2;
-  const hip = edges.find(({ kind }) => kind === 'hip');
-  if (!hip) return 0;
-  const skew = skewOf(hip.line.way, line.way);
-  return (plan.ridge.thickness / 2) * (skew.cos / skew.sin) + halfAcross(plan.hip.thickness, skew);
+const pastHips = (
+  { rafter }: RoofPlan,
+  { line }: Edge,
+  { frame: { body, hip, ridge }, edges }: { readonly frame: Frame; readonly edges: readonly Edge[] },
+): number => {
+  if (!hip || !ridge) return 0;
+  if (hip.top === 'betweenCommons') return rafter.thickness / 2;
+  const first = edges.find(({ kind, planes }) => kind === 'hip' && planes[0].body === body);
+  if (!first) return 0;
+  const skew = skewOf(first.line.way, line.way);
+  return (ridge.thickness / 2) * (skew.cos / skew.sin) + halfAcross(hip.thickness, skew);
 };
+
+const ridgeTop = (planes: readonly RoofPlane[], body: Body): number =>
+  Math.min(...planes.filter(({ eave }) => eave.body === body).map(topOf));
+
+/**
+ * A wing's ridge ends at the face of the host's ridge or of the long valley, or runs on under the host's ridge, or to its face
+ * where it comes in too high to go under. */
+const atHost = (
+  form: RoofForm,
+  edges: readonly Edge[],
+  { edge, frame: { body, wing }, planes }: Omit<Ending, 'stops'>,
+): End => {
+  const valleys = edges.filter(
+    ({ kind, planes }) => kind === 'valley' && planes.some((of) => of.body === body),
+  );
+  const [first] = valleys;
+  if (!wing || !first) return { past: 0, more: 0 };
+  const { host } = valleySides(form, first);
+  const { thickness = 0, depth = 0 } = wing.host.ridge ?? {};
+  if (reachesHostRidge(first, host)) return { past: 0, more: -thickness / 2 };
+  const gap = toHostRidge(edge, host);
+  if (wing.framing === 'suspendedRidge') {
+    const hangs = ridgeTop(planes, body) <= ridgeTop(planes, host.body) - depth + hair;
+    return { past: gap, more: hangs ? 0 : -thickness / 2 };
+  }
+  const long = valleys.find(({ parts }) => parts !== undefined);
+  const across = long ? halfAcross(wing.valley.thickness, skewOf(edge.line.way, long.line.way)) : 0;
+  return { past: 0, more: -Math.max(across, thickness / 2 - gap) };
+};
+
+/** Level, from where a wing's ridge meets the host's plane to the host's ridge line. Inches. */
+const toHostRidge = ({ from, to }: Edge, host: Of): number => {
+  const inside = [from, to].sort((a, b) => heightIn(host, b) - heightIn(host, a))[0] ?? from;
+  return reachIn(host, { from: inside, way: host.plane.up });
+};
+
+const heightIn = ({ plane: { foot, up } }: Of, [x, y]: Edge['from']): number =>
+  up[0] * (x - foot[0]) + up[1] * (y - foot[1]);

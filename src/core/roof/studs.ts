@@ -1,19 +1,20 @@
 import { hair } from '../units/hair';
 import type { FiguredStuds } from './figured';
+import type { Frame } from './form';
 import type { GablePlan, ShedPlan } from './plan';
 import type { RoofPlane } from './planes';
 
 /** Studs that fill the gables, from the plates' top to the underside of the end rafters. */
 
 /**
- * One entry for each side that differs, told once for both ends. They stand every so far from the ridge's centre line, or
+ * One entry for each side that differs, told once for all gables of that part of the roof. They stand every so far from the ridge's centre line, or
  * from the wall of a shed; in the middle itself a post or a vent stands.
  */
 export const figuredStuds = (
-  plan: GablePlan | ShedPlan,
+  { gableStuds }: GablePlan | ShedPlan,
   planes: readonly RoofPlane[],
+  { gables, name }: Frame,
 ): readonly FiguredStuds[] => {
-  const { gableStuds } = plan;
   if (!gableStuds) return [];
   const rows = planes.map((plane) => rowOf(gableStuds, plane)).filter(({ lengths }) => lengths.length > 0);
   const [one, other] = rows;
@@ -22,8 +23,8 @@ export const figuredStuds = (
   const told =
     alike && one.lengths.length === other.lengths.length ? [{ ...one, side: 'both' as const }] : rows;
   return told.map((row, i) => ({
-    id: `stud.${i + 1}`,
-    count: row.lengths.length * (row.side === 'both' ? 4 : 2),
+    id: `stud.${name ? `${name}.` : ''}${i + 1}`,
+    count: row.lengths.length * (row.side === 'both' ? 2 : 1) * gables,
     ...row,
   }));
 };

@@ -1,7 +1,6 @@
 import type { FiguredTie } from './figured';
+import type { Frame } from './form';
 import type { GablePlan, HipPlan } from './plan';
-
-type RoofPlan = GablePlan | HipPlan;
 import { planeOverPlate, reachAt, type RoofPlane } from './planes';
 
 /** Ties and collars: how high, how long to the long points, how many. Joists and rafter ties are of rafter stock. */
@@ -10,7 +9,10 @@ export type TieTop = {
   readonly planes: readonly RoofPlane[];
   readonly topHeight: number;
   readonly pairs: number;
+  readonly frame: Frame;
 };
+
+type RoofPlan = GablePlan | HipPlan;
 
 /** Share of the height of the ridge that collars stay above (IRC R802.4.6, read second hand). */
 export const collarShare = 2 / 3;
@@ -20,6 +22,8 @@ export const figuredTies = (plan: RoofPlan, top: TieTop): readonly FiguredTie[] 
   ...(plan.collars ? [collar(plan, plan.collars, top)] : []),
 ];
 
+const idOf = (kind: string, { frame }: TieTop): string => (frame.name ? `${kind}.${frame.name}` : kind);
+
 /** On the plates it is a joist; raised, it carries no ceiling there and is told as a rafter tie. */
 const lowTie = (
   plan: RoofPlan,
@@ -27,12 +31,18 @@ const lowTie = (
   top: TieTop,
 ): FiguredTie => {
   const kind = height > 0 ? 'rafterTie' : 'joist';
-  return { id: kind, count: countOf(top.pairs, every), side: 'both', kind, ...fitted(plan, { height, top }) };
+  return {
+    id: idOf(kind, top),
+    count: countOf(top.pairs, every),
+    side: 'both',
+    kind,
+    ...fitted(plan, { height, top }),
+  };
 };
 
 /** Lower edge at two thirds of the height of the ridge, so that all of it is in the upper third. */
 const collar = (plan: RoofPlan, { every }: { readonly every: number }, top: TieTop): FiguredTie => ({
-  id: 'collar',
+  id: idOf('collar', top),
   count: countOf(top.pairs, every),
   side: 'both',
   kind: 'collar',
@@ -54,7 +64,7 @@ const fitted = (
   const low = top.planes.filter((plane) => height < passes(plane));
   if (low.length === top.planes.length) {
     const standsOut = low.map((plane) => height + plan.rafter.depth - passes(plane));
-    return { height, length: plan.span, clip: Math.max(0, ...standsOut) };
+    return { height, length: top.frame.span, clip: Math.max(0, ...standsOut) };
   }
   const length = top.planes.reduce(
     (sum, plane) => sum + (low.includes(plane) ? plane.eave.run - plane.eave.clad : reachAt(plane, height)),

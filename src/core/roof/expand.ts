@@ -1,0 +1,11 @@
+import type { RoofForm } from './form';
+import { gable } from './forms/gable';
+import { hip } from './forms/hip';
+import { shed } from './forms/shed';
+import type { RoofPlan } from './plan';
+
+/** The only place where kinds become planes. */
+export const expand = (plan: RoofPlan): RoofForm => {
+  if (plan.kind === 'shed') return shed(plan);
+  return plan.kind === 'hip' ? hip(plan) : gable(plan);
+};
