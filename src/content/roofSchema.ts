@@ -87,12 +87,25 @@ const wing = z.strictObject({
   valley: section('wings.*.valley', "Valley rafters. Of the main ridge's stock unless said."),
   framing: z.optional(
     z
-      .enum(['longValley', 'suspendedRidge'])
+      .enum(['longValley', 'suspendedRidge', 'overSheathing'])
       .check(
         z.describe(
-          'How valleys end where its ridge comes in lower than the main one: one of them runs on to the main ridge and the other against it, or both end against its own ridge, which runs on and hangs from the main one. A long valley unless said.',
+          'How valleys end where its ridge comes in lower than the main one: one of them runs on to the main ridge and the other against it, or both end against its own ridge, which runs on and hangs from the main one. Or the wing is framed over the sheathing of a main roof that is whole. A long valley unless said.',
         ),
       ),
+  ),
+  over: z.optional(
+    z
+      .strictObject({
+        sheathing: z.optional(length('wings.*.over.sheathing', 'On the main rafters. 1/2 unless said.')),
+        sleeper: z.optional(
+          z.strictObject({
+            thickness: length('wings.*.over.sleeper.thickness', 'Of the boards that jacks stand on.'),
+            depth: length('wings.*.over.sleeper.depth', 'Their width.'),
+          }),
+        ),
+      })
+      .check(z.describe('Of a wing framed over sheathing. 1/2 and 1 1/2 by 9 1/4 unless said.')),
   ),
   longFrom: z.optional(
     z.enum(['A', 'B']).check(z.describe('Which valley is the long one: on the side of end A unless said.')),

@@ -1,6 +1,15 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
-import type { Cheek, FiguredBlock, FiguredHip, FiguredRoof, FiguredStuds, Turn } from '../core/roof/figured';
+import type {
+  Cheek,
+  FiguredBlock,
+  FiguredHip,
+  FiguredJacks,
+  FiguredRoof,
+  FiguredSleeper,
+  FiguredStuds,
+  Turn,
+} from '../core/roof/figured';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -33,6 +42,7 @@ const printed = (roof: FiguredRoof): unknown => {
     hips,
     valleys,
     jacks,
+    sleepers,
     cutInPlace,
     cautions,
   } = roof;
@@ -47,7 +57,8 @@ const printed = (roof: FiguredRoof): unknown => {
     ...(gableStuds && { gableStuds: gableStuds.map(studsPrinted) }),
     ...(hips && { hips: hips.map(hipPrinted) }),
     ...(valleys && { valleys: valleys.map(hipPrinted) }),
-    ...(jacks && { jacks: jacks.map(slantPrinted) }),
+    ...(sleepers && { sleepers: sleepers.map(sleeperPrinted) }),
+    ...(jacks && { jacks: jacks.map(jackPrinted) }),
     ...(cutInPlace && { cutInPlace }),
     cautions,
   };
@@ -75,6 +86,16 @@ const cheekPrinted = ({ end, side, cheekAngle, sawBevel }: Cheek): unknown => ({
   side,
   cheekAngleDeg: degreesOf(cheekAngle),
   sawBevelDeg: degreesOf(sawBevel),
+});
+
+const jackPrinted = ({ foot, ...jacks }: FiguredJacks): unknown => ({
+  ...slantPrinted(jacks),
+  ...(foot && { foot: { levelDeg: degreesOf(foot.level), sawTiltDeg: degreesOf(foot.sawTilt) } }),
+});
+
+const sleeperPrinted = ({ planAngle, ...sleeper }: FiguredSleeper): unknown => ({
+  ...sleeper,
+  planAngleDeg: degreesOf(planAngle),
 });
 
 const hipPrinted = ({ backing, ...hip }: FiguredHip): unknown => ({

@@ -11,6 +11,7 @@ import { isOver } from '../units/hair';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { settledFraming, type Settled } from './settled';
 import { slantCautions } from './slantCautions';
+import { figuredSleepers } from './sleepers';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
@@ -57,10 +58,15 @@ const tiesOf = (
   { frame, topHeight }: Under,
 ): FiguredRoof['ties'] => {
   if (plan.kind === 'shed') return [];
-  const across = frame.name
+  const opposite = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
-  const pairs = Math.min(...across.map(({ count }) => count));
+  const across = opposite.filter(
+    ({ eave }, i) => opposite.findIndex((one) => one.eave.plane === eave.plane) === i,
+  );
+  const count = ({ eave }: RoofPlane): number =>
+    opposite.reduce((sum, one) => (one.eave.plane === eave.plane ? sum + one.count : sum), 0);
+  const pairs = Math.min(...across.map(count));
   return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
 };
 
@@ -156,12 +162,18 @@ const inPlaceOf = ({ form, inPlace }: Settled): Pick<FiguredRoof, 'cutInPlace'> 
         }),
       };
 
-type Slanting = Pick<FiguredRoof, 'hips' | 'valleys' | 'jacks'>;
+type Slanting = Pick<FiguredRoof, 'hips' | 'valleys' | 'sleepers' | 'jacks'>;
 
 const slanting = (plan: RoofPlan, framing: Framing): Slanting => {
   const hips = figuredSlants(plan, framing, 'hip');
   const valleys = figuredSlants(plan, framing, 'valley');
   const jacks = figuredJacks(plan, framing.form, jacksOf(plan, framing));
-  if (hips.length + valleys.length === 0) return {};
-  return { ...(hips.length > 0 && { hips }), ...(valleys.length > 0 && { valleys }), jacks };
+  const sleepers = figuredSleepers(framing);
+  if (hips.length + valleys.length + sleepers.length === 0) return {};
+  return {
+    ...(sleepers.length > 0 && { sleepers }),
+    ...(hips.length > 0 && { hips }),
+    ...(valleys.length > 0 && { valleys }),
+    jacks,
+  };
 };

@@ -14,6 +14,8 @@ export type FiguredRoof = {
   readonly hips?: readonly FiguredHip[];
   readonly valleys?: readonly FiguredHip[];
   readonly jacks?: readonly FiguredJacks[];
+  /** On the sheathing of the main roof, under the jacks of a wing framed over it. */
+  readonly sleepers?: readonly FiguredSleeper[];
   /** Rafters that the layout puts where more than two members come together: no entry here has their cuts. */
   readonly cutInPlace?: readonly CutInPlace[];
   readonly cautions: readonly Caution[];
@@ -73,14 +75,31 @@ export type FiguredHip = Slanting & {
   readonly drop: number;
 };
 
+export type FiguredSleeper = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  /** Level, of the line that the jacks' top edges come down to. */
+  readonly run: number;
+  /** Along that line, on the slope. */
+  readonly lineLength: number;
+  /** Seen from above, between that line and the main ridge; `tt` prints it as planAngleDeg. */
+  readonly planAngle: Turn;
+  /** How far in from the main reference face its upper end is, level. */
+  readonly intrusion: number;
+};
+
 /** Jacks that differ in length alone; the single figures are the longest one's. */
 export type FiguredJacks = Slanting & {
   readonly side: Walls;
   /** Between which two they stand: plate, hip, valley, or ridge. */
-  readonly kind: 'hipJack' | 'valleyJack' | 'hipValleyCripple' | 'valleyCripple' | 'plateToValley';
+  readonly kind:
+    'hipJack' | 'valleyJack' | 'blindJack' | 'hipValleyCripple' | 'valleyCripple' | 'plateToValley';
   /** Of one looking up the hip or the valley: which side of it they are on. */
   readonly hipSide?: 'left' | 'right';
   readonly valleySide?: 'left' | 'right';
+  /** Of one that stands on a sleeper: its cut is level, with the saw tilted off square; `tt` prints both in degrees. */
+  readonly foot?: { readonly level: Turn; readonly sawTilt: Turn };
   /** From one to the next, along the slope. */
   readonly difference: number;
   /** Shortest first. */

@@ -43,7 +43,9 @@ export type Wing = {
   readonly ridge: Section;
   readonly valley: Section;
   /** Where its ridge comes in lower than the main one: a valley runs on to that, or its own ridge does, hung from it. */
-  readonly framing: 'longValley' | 'suspendedRidge';
+  readonly framing: 'longValley' | 'suspendedRidge' | 'overSheathing';
+  /** Of a wing framed over sheathing: what lies on the main rafters, and the sleepers on it that jacks stand on. */
+  readonly over: { readonly sheathing: Inch; readonly sleeper: Section };
   /** Which valley is the long one: that on the side of end A or of B. */
   readonly longFrom: 'A' | 'B';
 };

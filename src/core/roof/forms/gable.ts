@@ -1,5 +1,5 @@
 import { gradient } from '../../units/slope';
-import type { Frame, RoofForm } from '../form';
+import type { Eave, Frame, RoofForm } from '../form';
 import type { GablePlan } from '../plan';
 import type { Body, Plane } from '../surface';
 import { cladOf, gableEnds, inward, rowOf } from './common';
@@ -31,6 +31,16 @@ export const gable = (plan: GablePlan): RoofForm => {
   }));
   const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
   const marks = rowOf(plan);
+  const over = (plan.wings ?? []).filter(({ framing }) => framing === 'overSheathing');
+  const bareOn = (side: 'street' | 'yard'): Pick<Eave, 'bare'> => {
+    const bare = over
+      .filter((wing) => wing.side === side)
+      .map(({ at, span, overhang }) => {
+        const half = span / 2 + clad + overhang + plan.rafter.thickness / 2;
+        return [at - half, at + half] as const;
+      });
+    return bare.length > 0 ? { bare } : {};
+  };
   const eaves = planes.map((plane) => ({
     side: plane.id,
     plane,
@@ -41,6 +51,7 @@ export const gable = (plan: GablePlan): RoofForm => {
     seat: sides[plane.id].seat,
     clad,
     stations: marks,
+    ...bareOn(plane.id),
   }));
   const main: Frame = {
     body,
