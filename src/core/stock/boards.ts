@@ -38,7 +38,7 @@ export const useOf = ({ length, cuts }: Omit<CutBoards, 'count'>): BoardUse => {
   return { used, kerfs, waste: left - kerfs };
 };
 
-/** Boards that may take more; `rest` has a kerf off for each stick already in them. */
+/** Boards with what is still to be had from one: a kerf is off for each stick already in it. */
 type Open = CutBoards & { readonly rest: number };
 
 /** How many sticks of a length come out of a rest: there is a kerf between them, none after the last. */
@@ -47,21 +47,47 @@ const fitting = (rest: number, length: number): number =>
 
 /**
  * First fit, longest sticks first: each goes in the first board with room, in the order they were opened; what finds none
- * opens new boards, as few feet as sticks of that length alone can do with. Boards cut alike are one entry, so that the work
- * grows with how many lengths differ and not with how many sticks there are.
+ * opens new boards, as few feet as sticks of that length alone can do with, or has one that is there bought longer where
+ * that is less. Boards cut alike are one entry, so that the work grows with how many lengths differ and not with how many
+ * sticks there are.
  */
-export const boardsFor = (sticks: readonly Sticks[]): readonly CutBoards[] => {
-  const rows = sameLengths(sticks);
-  const shortest = rows.at(-1)?.length ?? 0;
-  const full: Open[] = [];
-  let open: readonly Open[] = [];
-  for (const row of rows) {
-    const { boards, left } = filled(open, row);
-    const all = [...boards, ...opened({ ...row, count: left })];
-    full.push(...all.filter(({ rest }) => fitting(rest, shortest) === 0));
-    open = all.filter(({ rest }) => fitting(rest, shortest) > 0);
-  }
-  return alike([...full, ...open]);
+export const boardsFor = (sticks: readonly Sticks[]): readonly CutBoards[] =>
+  alike(
+    sameLengths(sticks).reduce<readonly Open[]>((open, row) => {
+      const { boards, left } = filled(open, row);
+      if (left === 0) return boards;
+      const more = { length: row.length, count: left };
+      const fresh = opened(more);
+      return lengthened(boards, more, feetOf(fresh)) ?? [...boards, ...fresh];
+    }, []),
+  );
+
+const feetOf = (boards: readonly CutBoards[]): number =>
+  boards.reduce((sum, { length, count }) => sum + length * count, 0);
+
+/**
+ * One board bought longer, so that all of some sticks come out of it too: by the fewest feet, of such the shortest. Nothing
+ * where that is no less than new boards.
+ */
+const lengthened = (boards: readonly Open[], sticks: Sticks, cost: number): readonly Open[] | undefined => {
+  const needs = sticks.count * (sticks.length + kerf) - kerf;
+  let [least, at] = [cost, -1];
+  boards.forEach(({ length, rest }, i) => {
+    const longer = boardFor(length - rest + needs);
+    const more = longer - length;
+    const shorter = more === least && at >= 0 && length < (boards[at] as Open).length;
+    if (longer <= longestBoard && (more < least || shorter)) [least, at] = [more, i];
+  });
+  const board = boards[at];
+  if (!board) return undefined;
+  const { length, count, rest } = board;
+  const longer = { ...board, length: length + least, rest: rest + least };
+  return [
+    ...boards.slice(0, at),
+    withMore(longer, sticks, 1),
+    ...(count > 1 ? [{ ...board, count: count - 1 }] : []),
+    ...boards.slice(at + 1),
+  ];
 };
 
 /** Longest first; lengths nearer than a hair are one, the longer. */
@@ -76,12 +102,16 @@ const sameLengths = (sticks: readonly Sticks[]): readonly Sticks[] => {
   return rows;
 };
 
-const withMore = ({ length, cuts, rest }: Open, more: Sticks, count: number): Open => ({
-  length,
-  count,
-  cuts: [...cuts, more],
-  rest: rest - more.count * (more.length + kerf),
-});
+const withMore = ({ length, cuts, rest }: Open, more: Sticks, count: number): Open => {
+  const last = cuts.at(-1);
+  const same = last?.length === more.length ? last.count : 0;
+  return {
+    length,
+    count,
+    cuts: [...(same > 0 ? cuts.slice(0, -1) : cuts), { length: more.length, count: same + more.count }],
+    rest: rest - more.count * (more.length + kerf),
+  };
+};
 
 /** Puts sticks where there is room for them: boards before one of an entry are filled before it. */
 const filled = (
