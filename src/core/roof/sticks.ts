@@ -14,9 +14,9 @@ type Section = Omit<Stock, 'nominal'>;
 export type Stick = FiguredStick & { readonly volume: number; readonly wood: Wood };
 
 /** No plan says what collars are made of. Ours: 2×4, over the least of IRC R802.4.6, a nominal 1×4 (read second hand). */
-export const collarStock: Section = { thickness: 1.5, depth: 3.5 };
+const collarStock: Section = { thickness: 1.5, depth: 3.5 };
 /** Nor posts. Ours: 4×4, as they are set under ridges. */
-export const postStock: Section = { thickness: 3.5, depth: 3.5 };
+const postStock: Section = { thickness: 3.5, depth: 3.5 };
 /** Share of a block's thickness that its bevel covers at least, for the sheathing's nails. Common practice, no source. */
 const leastBevel = 1 / 2;
 

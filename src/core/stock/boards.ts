@@ -58,11 +58,11 @@ export const boardsFor = (sticks: readonly Sticks[]): readonly CutBoards[] =>
       if (left === 0) return boards;
       const more = { length: row.length, count: left };
       const fresh = opened(more);
-      return lengthened(boards, more, feetOf(fresh)) ?? [...boards, ...fresh];
+      return lengthened(boards, more, totalOf(fresh)) ?? [...boards, ...fresh];
     }, []),
   );
 
-const feetOf = (boards: readonly CutBoards[]): number =>
+const totalOf = (boards: readonly CutBoards[]): number =>
   boards.reduce((sum, { length, count }) => sum + length * count, 0);
 
 /**
