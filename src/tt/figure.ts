@@ -10,6 +10,8 @@ import type {
   FiguredStuds,
   Turn,
 } from '../core/roof/figured';
+import type { FiguredBoards, FiguredLists } from '../core/roof/figuredLists';
+import { listsOf } from '../core/roof/lists';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -24,12 +26,14 @@ export const figureVerb: Verb = ([file, ...more]) => {
   if (!text.ok) return refuseInput(file, text.complaints);
   const plan = readRoofText(text.value);
   if (!plan.ok) return refuseInput(file, plan.complaints);
-  process.stdout.write(`${JSON.stringify(printed(figure(plan.value)))}\n`);
+  const roof = figure(plan.value);
+  const all = { ...printed(roof), ...listsPrinted(listsOf(plan.value, roof)) };
+  process.stdout.write(`${JSON.stringify(all)}\n`);
   return 0;
 };
 
 /** The roof as printed: the core has no degrees, so what it turns is told in them here. Parts in one order, absent ones left out. */
-const printed = (roof: FiguredRoof): unknown => {
+const printed = (roof: FiguredRoof): object => {
   const {
     commonRafters,
     ridges,
@@ -101,4 +105,16 @@ const sleeperPrinted = ({ planAngle, ...sleeper }: FiguredSleeper): unknown => (
 const hipPrinted = ({ backing, ...hip }: FiguredHip): unknown => ({
   ...slantPrinted(hip),
   backingAngleDeg: backing.map(degreesOf),
+});
+
+/** After the figures: boards that have to be ordered say so. */
+const listsPrinted = ({ cutList, weights, sheets }: FiguredLists): object => ({
+  cutList: { ...cutList, boards: cutList.boards.map(boardsPrinted) },
+  weights,
+  sheets,
+});
+
+const boardsPrinted = ({ special, ...boards }: FiguredBoards): unknown => ({
+  ...boards,
+  ...(special && { special: 'longer than 24 ft: order special' }),
 });

@@ -3,6 +3,7 @@ import { readRoof } from '../../src/content/readRoof';
 import { roofKinds } from '../../src/content/roofSchema';
 import { figure } from '../../src/core/roof/figure';
 import type { FiguredRoof } from '../../src/core/roof/figured';
+import { listsOf } from '../../src/core/roof/lists';
 
 /** Roof files as no sane person writes them: numbers from tiny to absurd, texts, holes, keys of other kinds. */
 
@@ -97,7 +98,7 @@ export const wildRoof: fc.Arbitrary<unknown> = fc.constantFrom(...roofKinds).cha
 );
 
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
-const signed = /^(height|heightAbovePlate|topHeight|at|stations|rise|run|backing)$/;
+const signed = /^(height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
 
 /** What is wrong with a figured roof whatever its plan: the place of a number that is none, or is below nothing. */
 const wrongIn = (value: unknown, path: string, key: string): readonly string[] => {
@@ -123,5 +124,6 @@ export const tryRoof = (file: unknown): Tried => {
     };
   }
   const roof: FiguredRoof = figure(read.value);
-  return { figured: true, wrong: wrongIn(roof, 'roof', '') };
+  const lists = listsOf(read.value, roof);
+  return { figured: true, wrong: [...wrongIn(roof, 'roof', ''), ...wrongIn(lists, 'lists', '')] };
 };

@@ -86,6 +86,7 @@ const ledgersOf = (
         id: 'ledger',
         count: 1,
         side: 'yard',
+        section: ledger,
         length: plan.length,
         topHeight: topOf(group),
         leastDepth,

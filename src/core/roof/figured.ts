@@ -1,3 +1,4 @@
+import type { Section } from './plan';
 import type { Side, Wall } from './side';
 
 /** The figured roof: what `tt figure` prints. Lengths in inches, angles as rise and run; degrees are made where they are shown. */
@@ -69,6 +70,7 @@ type Slanting = {
 export type FiguredHip = Slanting & {
   /** Of a hip the walls it stands over, of a valley the eaves of the wing it starts at. */
   readonly side: Walls;
+  readonly section: Section;
   /** Of each side, looking up: left, right; `tt` prints them as backingAngleDeg. */
   readonly backing: readonly [Turn, Turn];
   /** Plumb: how much lower a hip with a square top sits; how far the corners of a valley are under the planes. */
@@ -79,6 +81,7 @@ export type FiguredSleeper = {
   readonly id: string;
   readonly count: number;
   readonly side: Walls;
+  readonly section: Section;
   /** Level, of the line that the jacks' top edges come down to. */
   readonly run: number;
   /** Along that line, on the slope. */
@@ -105,6 +108,8 @@ export type FiguredJacks = Slanting & {
   /** Shortest first. */
   readonly lineLengths: readonly number[];
   readonly lengths: readonly number[];
+  /** How many there are of each length. */
+  readonly counts: readonly number[];
 };
 
 export type CommonRafter = {
@@ -131,6 +136,7 @@ export type FiguredRidge = {
   readonly id: string;
   readonly count: number;
   readonly side: 'both';
+  readonly section: Section;
   readonly lineLength: number;
   readonly length: number;
   readonly topHeight: number;
@@ -145,6 +151,7 @@ export type FiguredLedger = {
   readonly id: string;
   readonly count: number;
   readonly side: Walls;
+  readonly section: Section;
   readonly length: number;
   readonly topHeight: number;
   readonly leastDepth: number;

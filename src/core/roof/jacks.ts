@@ -150,6 +150,7 @@ const entry = (plan: RoofPlan, form: RoofForm, { group, id }: Group): FiguredJac
     difference: plan.spacing * Math.abs(climb(eave, top) - climb(eave, bottom)) * g,
     lineLengths: runs.map((one) => one * g),
     lengths: runs.map((one) => (one - shortening - off) * g),
+    counts: runs.map((one) => group.filter((jack) => Math.abs(jack.run - one) <= hair).length),
   };
 };
 

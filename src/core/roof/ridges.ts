@@ -42,6 +42,7 @@ export const ridgesOn = (
         id: frame.name ? `ridge.${frame.name}` : 'ridge',
         count: 1,
         side: 'both' as const,
+        section: frame.ridge,
         lineLength,
         length: lineLength + ends[0].more + ends[1].more,
         topHeight: Math.min(...onRidge.map(topOf)),

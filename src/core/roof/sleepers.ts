@@ -1,7 +1,7 @@
 import { hair } from '../units/hair';
 import { deckOf, type Edge } from './edges';
 import type { FiguredSleeper } from './figured';
-import type { RoofForm } from './form';
+import { frameOf, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { eaveOf } from './hips';
 import { sidesOf } from './planes';
@@ -14,6 +14,7 @@ export const figuredSleepers = ({ form, edges }: Framing): readonly FiguredSleep
   const groups: { readonly told: Told; readonly edges: Edge[] }[] = [];
   for (const edge of edges.filter(({ kind }) => kind === 'sleeper')) {
     const told = toldOf(form, edge);
+    if (!told) continue;
     const same = groups.find((group) => isSame(group.told, told));
     if (same) same.edges.push(edge);
     else groups.push({ told, edges: [edge] });
@@ -28,10 +29,14 @@ export const figuredSleepers = ({ form, edges }: Framing): readonly FiguredSleep
 
 type Told = Omit<FiguredSleeper, 'id' | 'count' | 'side'>;
 
-const toldOf = (form: RoofForm, edge: Edge): Told => {
+const toldOf = (form: RoofForm, edge: Edge): Told | undefined => {
   const deck = deckOf(form, edge) ?? edge.planes[0];
   const { cos, sin } = skewOf(edge.line.way, deck.plane.up);
+  const own = edge.planes.find((of) => of !== deck);
+  const section = own && frameOf(form, own.body).wing?.over?.sleeper;
+  if (!section) return undefined;
   return {
+    section,
     run: edge.run,
     lineLength: edge.run * Math.sqrt(1 + edge.m * edge.m),
     planAngle: { rise: cos, run: sin },
