@@ -23,6 +23,7 @@ export const figureVerb: Verb = ([file, ...more]) => {
 const printed = (roof: FiguredRoof): unknown => {
   const { commonRafters, ridges, ledgers, layout, blocks, ties, posts, gableStuds, hips, jacks, cautions } =
     roof;
+  const { rakeRafters, lookouts } = roof;
   return {
     commonRafters,
     ridges,
@@ -32,6 +33,8 @@ const printed = (roof: FiguredRoof): unknown => {
     ties,
     ...(posts && { posts }),
     ...(gableStuds && { gableStuds: gableStuds.map(studsPrinted) }),
+    ...(rakeRafters && { rakeRafters }),
+    ...(lookouts && { lookouts }),
     ...(hips && { hips: hips.map(hipPrinted) }),
     ...(jacks && { jacks: jacks.map(slantPrinted) }),
     cautions,

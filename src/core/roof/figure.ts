@@ -10,6 +10,8 @@ import { piecesOf, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { commonsOf, grouped, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
+import { rakeCautions } from './rakeCautions';
+import { figuredRakes, ledgerPast } from './rake';
 import { figuredRidges } from './ridges';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
@@ -32,8 +34,13 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ties: tiesOf(plan, planes, topHeight),
     ...postsOf(plan, topHeight),
     ...(plan.kind !== 'hip' && plan.gableStuds && { gableStuds: figuredStuds(plan, planes) }),
+    ...figuredRakes(plan, groups),
     ...slants,
-    cautions: [...groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })), ...slants.cautions],
+    cautions: [
+      ...groups.flatMap((group) => cautionsOf({ plan, ...group, topHeight })),
+      ...rakeCautions(plan, groups),
+      ...slants.cautions,
+    ],
   };
 };
 
@@ -54,7 +61,7 @@ const ledgersOf = (plan: RoofPlan, groups: readonly PlaneGroup[]): Pick<FiguredR
         id: 'ledger',
         count: 1,
         side: 'yard',
-        length: plan.length,
+        length: plan.length + 2 * ledgerPast(plan),
         topHeight: topOf(group),
         leastDepth,
         bearsFully: !isOver(leastDepth, plan.ledger.depth),

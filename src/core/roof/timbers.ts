@@ -8,6 +8,8 @@ import { jacksOf, type Jack } from './jacks';
 import { lineAt, piecesOf, type Piece } from './pieces';
 import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from './plan';
 import { grouped, isCommon, planesOf, shorteningAt, topOf as topHeightOf } from './planes';
+import { ledgerPast } from './rake';
+import { notched, rakeTimbers } from './rakeTimbers';
 import { figuredRidges } from './ridges';
 import { dot2, pointOn, type Line, type Plane } from './surface';
 import type { Timber } from './timber';
@@ -19,7 +21,8 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
   return [
     ...(plan.kind === 'shed' ? [ledgerOf(plan, form)] : ridgesOf(plan, form)),
     ...(plan.kind === 'hip' ? slantingOf(plan, form, pieces) : []),
-    ...pieces.filter(isCommon).map((piece) => commonTimber(plan, piece)),
+    ...pieces.filter(isCommon).map((piece) => notched(plan, piece, commonTimber(plan, piece))),
+    ...rakeTimbers(plan, form),
     ...form.eaves.flatMap((eave) => blocksOn(plan, eave)),
     ...form.eaves.map((eave) => plateUnder(plan, eave)),
   ];
@@ -185,7 +188,7 @@ const ledgerOf = (plan: ShedPlan, form: RoofForm): Timber => {
     'ledger',
     { from, line: { from, way: [1, 0] } },
     {
-      along: [0, plan.length],
+      along: [-ledgerPast(plan), plan.length + ledgerPast(plan)],
       up: [top - plan.ledger.depth, top],
       thickness: plan.ledger.thickness,
     },
