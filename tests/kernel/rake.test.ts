@@ -213,6 +213,7 @@ const nearHeel = fc
     rise: fc.integer({ min: 3, max: 14 }),
     overhang: tenths(10, 24),
     off: tenths(-6, 6),
+    seat: fc.constantFrom(1, 2.5),
     lookouts: fc.record({ thickness: tenths(0.7, 2.5), width: fc.constantFrom(2.5, 3.5) }),
     blockStands: shared.blockStands,
     reference: shared.reference,
@@ -231,7 +232,7 @@ const nearHeel = fc
     rake: {
       lookouts: {
         ...lookouts,
-        spacing: Math.max(2 * lookouts.width, overhang * Math.sqrt(1 + (rise / 12) ** 2) + off),
+        spacing: Math.max(6, 2 * lookouts.width, overhang * Math.sqrt(1 + (rise / 12) ** 2) + off),
       },
     },
   }));

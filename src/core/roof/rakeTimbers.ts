@@ -87,9 +87,10 @@ const acrossAt = (
 /** A rafter with the notches that lookouts pass through it in; any other as it is. */
 export const notched = (plan: RoofPlan, piece: Piece, timber: Timber): Timber => {
   const lookouts = lookoutsOf(plan);
+  if (!lookouts) return timber;
   const { eave, at } = piece;
   const nth = eave.stations.indexOf(at);
-  if (!lookouts || Math.min(nth, eave.stations.length - 1 - nth) >= lookouts.back) return timber;
+  if (Math.min(nth, eave.stations.length - 1 - nth) >= lookouts.back) return timber;
   const { edgeLength } = rafterCuts(eave, { rafter: plan.rafter, shortening: shorteningAt(plan, piece) });
   const notches = lookoutMarks(plan, lookouts, { ...eave, edgeLength }).flatMap((mark) =>
     acrossAt(plan, eave, { lookouts, mark }),
