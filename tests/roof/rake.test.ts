@@ -276,6 +276,8 @@ describe('a rake that is unwise', () => {
   const deep = { ...raked, rafter: { thickness: 1.5, depth: 9.25 }, gableStuds: {} };
   const tail = { ...deep, rafter: { thickness: 1.5, depth: 5.5 }, overhang: 20 };
 
+  const onRidge = { ...deep, ridge: { thickness: 1.5, depth: 11.125 } };
+
   /** Code, place, the last plan that is all right and the first that is not; the text has to hold these numbers. */
   const rows: readonly (readonly [string, string, Changes, Changes, readonly string[]])[] = [
     [
@@ -318,6 +320,14 @@ describe('a rake that is unwise', () => {
       { ...deep, rake: { rafter: { thickness: 1.5, depth: 1.5 } } },
       { ...deep, rake: { rafter: { thickness: 1.5, depth: 1.4 } } },
       ['1.4 in', '1.5 in'],
+    ],
+    [
+      // 9.9 × 1.118034 = 11.069 and 10 × 1.118034 = 11.180 on a ridge of 11 1/8.
+      'rakeOffBoard',
+      'rake.rafter.depth',
+      { ...onRidge, rake: { rafter: { thickness: 1.5, depth: 9.9 }, lookouts: false } },
+      { ...onRidge, rake: { rafter: { thickness: 1.5, depth: 10 }, lookouts: false } },
+      ['11.125 in', '11.18 in', '0.055 in'],
     ],
   ];
 

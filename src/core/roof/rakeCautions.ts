@@ -11,28 +11,44 @@ export const rakeCautions = (plan: RoofPlan, groups: readonly PlaneGroup[]): rea
   const rake = rakeOf(plan);
   if (!rake || plan.kind === 'hip') return [];
   const { lookouts } = rake;
-  if (!lookouts) return [];
   const told = groups.filter(({ count }) => count > 0);
-  const so = { plan, rake, lookouts, overhang: plan.rakeOverhang, onStuds: plan.gableStuds !== undefined };
-  return rows.flatMap(({ code, at, check }) => {
-    const texts = told.flatMap((group) => check({ ...so, group }) || []);
-    return texts.slice(0, 1).map((text) => ({ code, at, text }));
-  });
+  return [
+    ...once(rakeRows, (check) => told.map((group) => check({ plan, rake, group }))),
+    ...(lookouts
+      ? once(lookoutRows, (check) => told.map((group) => check({ plan, rake, lookouts, group })))
+      : []),
+  ];
 };
 
-type Checked = {
-  readonly plan: RoofPlan;
-  readonly rake: Rake;
-  readonly lookouts: Lookouts;
-  /** Of the rake. */
-  readonly overhang: number;
-  /** The end rafters stand on studs. */
-  readonly onStuds: boolean;
-  readonly group: PlaneGroup;
-};
+type Row<T> = { readonly code: string; readonly at: string; readonly check: T };
+
+const once = <T>(
+  rows: readonly Row<T>[],
+  texts: (check: T) => readonly (string | false)[],
+): readonly Caution[] =>
+  rows.flatMap(({ code, at, check }) => {
+    const text = texts(check).find((one) => one !== false);
+    return text ? [{ code, at, text }] : [];
+  });
+
+type Raked = { readonly plan: Ended; readonly rake: Rake; readonly group: PlaneGroup };
+type Ended = Exclude<RoofPlan, { readonly kind: 'hip' }>;
+type RakeCheck = (so: Raked) => string | false;
+
+type Checked = Raked & { readonly lookouts: Lookouts };
 type Check = (so: Checked) => string | false;
 
 const show = (value: number): string => `${shortInches(value)} in`;
+
+/** Where the commons' cut is as long, theirs is said. */
+const rakeOffBoard: RakeCheck = ({ plan, rake: { rafter }, group: { eave, cuts } }) => {
+  const [what, { depth }] = plan.kind === 'shed' ? ['ledger', plan.ledger] : ['ridge', plan.ridge];
+  const plumb = rafter.depth * Math.sqrt(1 + eave.m * eave.m);
+  return (
+    isOver(plumb, Math.max(depth, cuts.plumbCutLength)) &&
+    `The ${what} is ${show(depth)} deep and the plumb cut of the rake rafters is ${show(plumb)} long: the bottom ${show(plumb - depth)} of the cut bears on nothing.`
+  );
+};
 
 const marksOf = ({ plan, lookouts, group }: Checked): readonly number[] =>
   lookoutMarks(plan, lookouts, { ...group.eave, edgeLength: group.cuts.edgeLength });
@@ -49,7 +65,7 @@ const notchDeep: Check = ({ plan: { rafter }, lookouts: { thickness } }) =>
 const notchMiddle: Check = (so) => {
   const { eave } = so.group;
   const { run, overhang, m } = eave;
-  if (so.onStuds && so.lookouts.back === 1) return false;
+  if (so.plan.gableStuds && so.lookouts.back === 1) return false;
   const g = Math.sqrt(1 + m * m);
   const [from, to] = [(overhang + run / 3) * g, (overhang + (2 * run) / 3) * g];
   const half = so.lookouts.width / 2;
@@ -74,12 +90,12 @@ const tailThin: Check = (so) => {
 };
 
 /** Common practice, no source. */
-const lookoutsShort: Check = ({ plan, lookouts, overhang, group }) => {
+const lookoutsShort: Check = ({ plan, lookouts, group }) => {
   const { A, B } = backsOf(plan, group.eave.stations, lookouts);
   const back = Math.min(A, B);
   return (
-    isOver(overhang, back) &&
-    `The rake reaches out ${show(overhang)} and its lookouts run back ${show(back)}. Common practice, no source: they run back at least as far as they reach out.`
+    isOver(plan.rakeOverhang, back) &&
+    `The rake reaches out ${show(plan.rakeOverhang)} and its lookouts run back ${show(back)}. Common practice, no source: they run back at least as far as they reach out.`
   );
 };
 
@@ -87,7 +103,11 @@ const rakeShallow: Check = ({ rake: { rafter }, lookouts: { thickness } }) =>
   isOver(thickness, rafter.depth) &&
   `The lookouts are ${show(thickness)} thick and the rake rafter is ${show(rafter.depth)} deep: their ends show under it.`;
 
-const rows: readonly { readonly code: string; readonly at: string; readonly check: Check }[] = [
+const rakeRows: readonly Row<RakeCheck>[] = [
+  { code: 'rakeOffBoard', at: 'rake.rafter.depth', check: rakeOffBoard },
+];
+
+const lookoutRows: readonly Row<Check>[] = [
   { code: 'lookoutsNone', at: 'rake.lookouts.spacing', check: noLookout },
   { code: 'lookoutNotchDeep', at: 'rake.lookouts.thickness', check: notchDeep },
   { code: 'lookoutNotchMiddle', at: 'rake.lookouts', check: notchMiddle },
