@@ -14,6 +14,11 @@ export const roofLimits = {
   length: { min: 12, max: 2_000_000 },
   overhang: reach,
   rakeOverhang: reach,
+  'rake.rafter.thickness': stick,
+  'rake.rafter.depth': stick,
+  'rake.lookouts.spacing': { min: 6, max: 96 },
+  'rake.lookouts.thickness': stick,
+  'rake.lookouts.width': stick,
   spacing: { min: 6, max: 96 },
   'rafter.thickness': stick,
   'rafter.depth': stick,
@@ -59,6 +64,10 @@ export const slopeLimits: Limit = { min: 1 / 12, max: 36 / 12 };
 /** What is put in where a length is left out. Inches. */
 export const roofDefaults = {
   rakeOverhang: 0,
+  'rake.lookouts.spacing': 24,
+  'rake.lookouts.thickness': 1.5,
+  'rake.lookouts.width': 3.5,
+  lookoutsBack: 1,
   sheathing: 1 / 2,
   blockAllowance: 1 / 16,
   'wings.*.over.sheathing': 1 / 2,

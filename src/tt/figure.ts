@@ -47,6 +47,8 @@ const printed = (roof: FiguredRoof): object => {
     valleys,
     jacks,
     sleepers,
+    rakeRafters,
+    lookouts,
     cutInPlace,
     cautions,
   } = roof;
@@ -63,6 +65,8 @@ const printed = (roof: FiguredRoof): object => {
     ...(valleys && { valleys: valleys.map(hipPrinted) }),
     ...(sleepers && { sleepers: sleepers.map(sleeperPrinted) }),
     ...(jacks && { jacks: jacks.map(jackPrinted) }),
+    ...(rakeRafters && { rakeRafters }),
+    ...(lookouts && { lookouts }),
     ...(cutInPlace && { cutInPlace }),
     cautions,
   };

@@ -91,6 +91,13 @@ describe('tt figure', () => {
     expect(sheets).toHaveLength(1);
   });
 
+  it('prints rake rafters and lookouts before the cautions, where the plan has them', () => {
+    const roof = JSON.parse(figured({ rakeOverhang: 16, rake: {} }).out) as Record<string, unknown>;
+    expect(Object.keys(roof)).toEqual(expect.arrayContaining(['rakeRafters', 'lookouts']));
+    expect(roof.rakeRafters).toMatchObject([{ id: 'rake', count: 4, side: 'both', past: 15.25 }]);
+    expect(roof.lookouts).toMatchObject([{ id: 'lookout', count: 28, side: 'both', length: 37.75 }]);
+  });
+
   it('keeps its arrays where nothing is in them, and vents and cautions where there are some', () => {
     const { code, out } = figured({
       joists: false,

@@ -8,6 +8,8 @@ import { figuredJacks, jacksOf } from './jacks';
 import type { RoofPlan } from './plan';
 import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
+import { figuredRakes, ledgerPast } from './rake';
+import { rakeCautions } from './rakeCautions';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { settledFraming, type Settled } from './settled';
 import { slantCautions } from './slantCautions';
@@ -24,6 +26,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const ridges = ridgesOn(plan, framing, planes);
   const topOn = (frame: Frame): number => topOver(ridges, frame);
   const slants = slanting(plan, framing);
+  const mains = grouped(firstOfEach(on(planes, form.frames[0])), form);
   return {
     commonRafters: commons(groups),
     ridges: ridges.map(({ figured }) => figured),
@@ -33,12 +36,14 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
     ...postsOf(plan, topOn(form.frames[0])),
     ...studsOf(plan, form, planes),
+    ...figuredRakes(plan, mains),
     ...slants,
     ...inPlaceOf(framing),
     cautions: [
       ...groups.flatMap((group) =>
         cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
       ),
+      ...rakeCautions(plan, mains),
       ...slantCautions({ plan, framing, groups, ...slants }),
     ],
   };
@@ -49,6 +54,10 @@ const topOver = (ridges: readonly RidgeOn[], frame: Frame): number =>
 
 const on = (planes: readonly RoofPlane[], { body }: Frame): readonly RoofPlane[] =>
   planes.filter(({ eave }) => eave.body === body);
+
+/** Of planes with two kinds of tails the usual one. */
+const firstOfEach = (planes: readonly RoofPlane[]): readonly RoofPlane[] =>
+  planes.filter(({ eave }, i) => planes.findIndex((one) => one.eave.plane === eave.plane) === i);
 
 type Under = { readonly frame: Frame; readonly topHeight: number };
 
@@ -61,9 +70,7 @@ const tiesOf = (
   const opposite = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
-  const across = opposite.filter(
-    ({ eave }, i) => opposite.findIndex((one) => one.eave.plane === eave.plane) === i,
-  );
+  const across = firstOfEach(opposite);
   const count = ({ eave }: RoofPlane): number =>
     opposite.reduce((sum, one) => (one.eave.plane === eave.plane ? sum + one.count : sum), 0);
   const pairs = Math.min(...across.map(count));
@@ -87,7 +94,7 @@ const ledgersOf = (
         count: 1,
         side: 'yard',
         section: ledger,
-        length: plan.length,
+        length: plan.length + 2 * ledgerPast(plan),
         topHeight: topOf(group),
         leastDepth,
         bearsFully: !isOver(leastDepth, ledger.depth),

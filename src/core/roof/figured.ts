@@ -1,4 +1,5 @@
 import type { Section } from './plan';
+import type { FiguredLookouts, FiguredRake } from './figuredRake';
 import type { Side, Wall } from './side';
 
 /** The figured roof: what `tt figure` prints. Lengths in inches, angles as rise and run; degrees are made where they are shown. */
@@ -12,6 +13,8 @@ export type FiguredRoof = {
   readonly ledgers?: readonly FiguredLedger[];
   readonly posts?: readonly FiguredPosts[];
   readonly gableStuds?: readonly FiguredStuds[];
+  readonly rakeRafters?: readonly FiguredRake[];
+  readonly lookouts?: readonly FiguredLookouts[];
   readonly hips?: readonly FiguredHip[];
   readonly valleys?: readonly FiguredHip[];
   readonly jacks?: readonly FiguredJacks[];

@@ -15,6 +15,8 @@ export type MemberKind =
   | 'valley'
   | 'jack'
   | 'sleeper'
+  | 'rake'
+  | 'lookout'
   | 'block'
   | 'joist'
   | 'rafterTie'

@@ -16,6 +16,7 @@ export type GablePlan = Shared &
     /** A ridge that carries as a beam, and where its posts stand. */
     readonly posts?: Posts;
     readonly rakeOverhang: Inch;
+    readonly rake?: Rake;
     readonly datum: 'endA' | 'endB' | 'centre';
   };
 
@@ -53,6 +54,17 @@ export type Wing = {
 /** Every so far from the ridge's centre line, or from a shed's wall, in both gables. */
 export type GableStuds = { readonly spacing: Inch; readonly thickness: Inch };
 
+/** What carries the roof past the gables: a rafter at its outer edge, and lookouts laid flat that hold it. */
+export type Rake = { readonly rafter: Section; readonly lookouts: Lookouts | false };
+
+/** In notches of the end rafter, so far apart along the slope, and back over so many bays to the rafter they butt against. */
+export type Lookouts = {
+  readonly spacing: Inch;
+  readonly thickness: Inch;
+  readonly width: Inch;
+  readonly back: number;
+};
+
 /** Their centres from end A, and how far below the top of the plates they stand. */
 export type Posts = { readonly at: readonly Inch[]; readonly below: Inch };
 
@@ -60,6 +72,7 @@ export type Posts = { readonly at: readonly Inch[]; readonly below: Inch };
 export type ShedPlan = Shared & {
   readonly kind: 'shed';
   readonly rakeOverhang: Inch;
+  readonly rake?: Rake;
   readonly ledger: Section;
   readonly gableStuds?: GableStuds;
   readonly datum: 'endA' | 'endB' | 'centre';

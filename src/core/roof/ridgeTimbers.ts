@@ -5,6 +5,7 @@ import type { Framing } from './framing';
 import { eaveOf, heightAt } from './hips';
 import type { RoofPlan } from './plan';
 import { topOf, type RoofPlane } from './planes';
+import { ledgerPast } from './rake';
 import type { RidgeOn } from './ridges';
 import { dot2, type Of } from './surface';
 import type { Timber } from './timber';
@@ -72,7 +73,11 @@ export const ledgersOf = (
     board(
       'ledger',
       { from, line: { from, way: [1, 0] } },
-      { along: [0, plan.length], up: [top - ledger.depth, top], thickness: ledger.thickness },
+      {
+        along: [-ledgerPast(plan), plan.length + ledgerPast(plan)],
+        up: [top - ledger.depth, top],
+        thickness: ledger.thickness,
+      },
     ),
   ];
 };

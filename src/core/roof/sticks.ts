@@ -64,6 +64,19 @@ export const sticksOf = (plan: RoofPlan, roof: FiguredRoof): Sticks => {
     ...(roof.hips ?? []).map((hip) => slantStick('hip', hip)),
     ...(roof.valleys ?? []).map((valley) => slantStick('valley', valley)),
     ...(roof.jacks ?? []).flatMap((jacks) => jackSticks(plan, jacks)),
+    ...(roof.rakeRafters ?? []).map(({ id, section, count, stockLength, edgeLength }) =>
+      stick({
+        member: id,
+        kind: 'rake',
+        section,
+        count,
+        length: stockLength,
+        face: edgeLength * section.depth,
+      }),
+    ),
+    ...(roof.lookouts ?? []).map(({ id, section, count, length }) =>
+      stick({ member: id, kind: 'lookout', section, count, length }),
+    ),
     ...(roof.sleepers ?? []).map(({ id, section, count, lineLength }) =>
       stick({ member: id, kind: 'sleeper', section, count, length: lineLength + section.depth }),
     ),

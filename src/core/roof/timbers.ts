@@ -10,6 +10,7 @@ import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { commonsOf, isCommon, shorteningAt } from './planes';
+import { notched, rakeTimbers } from './rakeTimbers';
 import { ledgersOf, ridgeTimber, sleeperTimber } from './ridgeTimbers';
 import { ridgesOn } from './ridges';
 import { atTail, settledFraming } from './settled';
@@ -31,7 +32,10 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
       .filter(({ kind }) => kind === 'hip' || kind === 'valley')
       .flatMap((edge) => slantTimber(plan, framing, edge)),
     ...jacksOf(plan, framing).map((jack) => jackTimber(plan, framing, jack)),
-    ...pieces.filter(isCommon).map((piece) => commonTimber(plan, framing, piece)),
+    ...pieces
+      .filter(isCommon)
+      .map((piece) => notched(plan, form, { piece, timber: commonTimber(plan, framing, piece) })),
+    ...rakeTimbers(plan, form, planes),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
     ...form.eaves.map((eave) => plateUnder(plan, form, eave)),
   ];
