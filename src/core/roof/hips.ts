@@ -109,6 +109,7 @@ const meetingFaces = (edge: Edge, faces: readonly Faced[], wood: Section): Top =
     shortening: Math.max(...met.map(({ middle }) => middle)),
     cheeks: met
       .filter(({ skew, sides }) => skew.cos > hair && sides.some((one, i) => one >= (most[i] ?? 0) - hair))
+      .sort((a, b) => (a.side === b.side ? 0 : a.side === 'left' ? -1 : 1))
       .map(({ skew, side }) => cheekOf({ end: 'top', side }, skew, edge.m)),
   };
 };

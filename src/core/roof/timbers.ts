@@ -168,7 +168,9 @@ const blocksOn = (plan: RoofPlan, form: RoofForm, { eave, runs }: EaveRow): read
 /** Plates are drawn 1 1/2 in thick, as nearly all are; no figure here depends on it. */
 const plateThick = 1.5;
 
-/** Under an eave, from corner to corner on the long walls and between them on the ends; a wing's comes to the main wall. */
+/**
+ * Under an eave, from corner to corner on the long walls and between them on the ends; a wing's comes to the main wall, or
+ * to its sheathing where that is whole. */
 const plateUnder = (plan: RoofPlan, form: RoofForm, eave: Eave): Timber => {
   const { plane, clad } = eave;
   const { foot, up, base } = plane;
@@ -191,7 +193,7 @@ const alongPlate = (plan: RoofPlan, form: RoofForm, eave: Eave): Vec2 => {
     const gable = body.limits.find(({ id }) => id === 'gable');
     const sign = gable && gable.normal[1] < 0 ? -1 : 1;
     const host = form.eaves.find((one) => one.body === wing.host.body && one.plane.up[1] === -sign);
-    const wall = host ? host.run - host.clad : 0;
+    const wall = host ? host.run - (wing.over ? 0 : host.clad) : 0;
     const ends = [sign * wall, sign * (gable?.reach ?? 0)] as const;
     return [Math.min(...ends), Math.max(...ends)];
   }
