@@ -1,6 +1,14 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
-import type { Cheek, FiguredBlock, FiguredHip, FiguredRoof, FiguredStuds, Turn } from '../core/roof/figured';
+import type {
+  Cheek,
+  FiguredBlock,
+  FiguredDormer,
+  FiguredHip,
+  FiguredRoof,
+  FiguredStuds,
+  Turn,
+} from '../core/roof/figured';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -34,6 +42,7 @@ const printed = (roof: FiguredRoof): unknown => {
     valleys,
     jacks,
     cutInPlace,
+    dormers,
     cautions,
   } = roof;
   return {
@@ -49,6 +58,7 @@ const printed = (roof: FiguredRoof): unknown => {
     ...(valleys && { valleys: valleys.map(hipPrinted) }),
     ...(jacks && { jacks: jacks.map(slantPrinted) }),
     ...(cutInPlace && { cutInPlace }),
+    ...(dormers && { dormers: dormers.map(dormerPrinted) }),
     cautions,
   };
 };
@@ -80,4 +90,15 @@ const cheekPrinted = ({ end, side, cheekAngle, sawBevel }: Cheek): unknown => ({
 const hipPrinted = ({ backing, ...hip }: FiguredHip): unknown => ({
   ...slantPrinted(hip),
   backingAngleDeg: backing.map(degreesOf),
+});
+
+const dormerPrinted = ({ slope, endRafters, sideStuds, ...dormer }: FiguredDormer): unknown => ({
+  ...dormer,
+  slopeDeg: degreesOf(slope),
+  endRafters: endRafters.map(({ taper, ...rafter }) => ({ ...rafter, taperDeg: degreesOf(taper) })),
+  sideStuds: sideStuds.map(({ topBevel, bottomBevel, ...studs }) => ({
+    ...studs,
+    topBevelDeg: degreesOf(topBevel),
+    bottomBevelDeg: degreesOf(bottomBevel),
+  })),
 });

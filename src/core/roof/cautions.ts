@@ -20,7 +20,7 @@ export const cautionsOf = (so: Checked): readonly Caution[] =>
     return text === false ? [] : [{ code, at, text }];
   });
 
-/** Of roofs with a ridge. */
+/** Of roofs with a ridge; a dormer's rafters are looked at by dormerCautions. */
 type RidgedCheck = (
   so: PlaneGroup & { readonly plan: GablePlan | HipPlan; readonly topHeight: number },
 ) => string | false;
@@ -28,7 +28,7 @@ type RidgedCheck = (
 const ridged =
   (check: RidgedCheck): Check =>
   ({ plan, ...so }) =>
-    plan.kind !== 'shed' && check({ ...so, plan });
+    plan.kind !== 'shed' && !so.eave.dormer && check({ ...so, plan });
 
 /** Of roofs whose ridge is a board: one on posts carries, and needs no ties to do so. */
 const onBoard = (check: RidgedCheck): Check =>

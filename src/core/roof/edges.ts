@@ -4,7 +4,7 @@ import { alongMeeting, dot2, meeting, pointOn, type Line, type Of, type Plane, t
 
 /** Where two planes of the roof meet, from the lower end to the upper. */
 export type Edge = {
-  readonly kind: 'ridge' | 'hip' | 'valley';
+  readonly kind: 'ridge' | 'hip' | 'valley' | 'break';
   readonly planes: readonly [Of, Of];
   readonly line: Line;
   readonly from: Vec2;
@@ -18,6 +18,9 @@ export type Edge = {
   /** Of a valley that runs on past where the planes part: level, from its lower end to there. Inches. */
   readonly parts?: number;
 };
+
+/** Planes that climb in one line, up to rounding. */
+const level = 1e-9;
 
 export const edgesOf = ({ bodies }: RoofForm): readonly Edge[] => {
   const all = bodies.flatMap((body) => body.planes.map((plane): Of => ({ plane, body })));
@@ -41,9 +44,10 @@ const edgesBetween = (a: Of, b: Of, bodies: RoofForm['bodies']): readonly Edge[]
   }));
 };
 
-/** Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley. */
+/** Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley, or where one slope goes over into another a break. */
 const kindOf = ([a, b]: readonly [Of, Of]): Edge['kind'] => {
-  if (a.body !== b.body) return 'valley';
+  const [one, other] = [a.plane.up, b.plane.up];
+  if (a.body !== b.body) return Math.abs(one[0] * other[1] - one[1] * other[0]) < level ? 'break' : 'valley';
   return dot2(a.plane.up, b.plane.up) < 0 ? 'ridge' : 'hip';
 };
 

@@ -1,5 +1,7 @@
 import { figuredBlocks } from './blocks';
 import { cautionsOf } from './cautions';
+import { dormerCautions } from './dormerCautions';
+import { figuredDormers } from './dormers';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
@@ -23,6 +25,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const ridges = ridgesOn(plan, framing, planes);
   const topOn = (frame: Frame): number => topOver(ridges, frame);
   const slants = slanting(plan, framing);
+  const dormers = figuredDormers(plan, framing);
   return {
     commonRafters: commons(groups),
     ridges: ridges.map(({ figured }) => figured),
@@ -34,11 +37,13 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ...studsOf(plan, form, planes),
     ...slants,
     ...inPlaceOf(framing),
+    ...(dormers.length > 0 && { dormers }),
     cautions: [
       ...groups.flatMap((group) =>
         cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
       ),
       ...slantCautions({ plan, framing, groups, ...slants }),
+      ...dormerCautions(plan, framing, dormers),
     ],
   };
 };
@@ -56,11 +61,11 @@ const tiesOf = (
   planes: readonly RoofPlane[],
   { frame, topHeight }: Under,
 ): FiguredRoof['ties'] => {
-  if (plan.kind === 'shed') return [];
+  if (plan.kind === 'shed' || !frame.ridge) return [];
   const across = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
-  const pairs = Math.min(...across.map(({ count }) => count));
+  const pairs = Math.min(...across.map(({ count, eave: { through = [] } }) => count - through.length));
   return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
 };
 
@@ -102,7 +107,11 @@ const studsOf = (
   planes: readonly RoofPlane[],
 ): Pick<FiguredRoof, 'gableStuds'> => {
   if (plan.kind === 'hip' || !plan.gableStuds) return {};
-  return { gableStuds: frames.flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)) };
+  return {
+    gableStuds: frames
+      .filter(({ gables }) => gables > 0)
+      .flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)),
+  };
 };
 
 /** Told by what they are of where they differ; where that does not tell two apart, by a number too. */

@@ -14,12 +14,14 @@ export type Piece = {
 };
 
 /** What a rafter comes to at its upper end. */
-export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'slope';
+export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'header' | 'slope';
 
 export const piecesOf = ({ eaves, bodies }: RoofForm): readonly Piece[] =>
   eaves.flatMap((eave) =>
     eave.stations.flatMap((at) =>
-      alongPlane(lineAt(eave, at), eave, bodies).map((stretch) => ({ eave, at, ...stretch })),
+      alongPlane(lineAt(eave, at), eave, eave.through?.includes(at) ? [eave.body] : bodies).map(
+        (stretch) => ({ eave, at, ...stretch }),
+      ),
     ),
   );
 
@@ -35,6 +37,7 @@ const meets = ({ eave, high }: Piece): readonly Vec2[] =>
 
 /** A wall or the plane across ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
 export const topOf = (piece: Piece): Top => {
+  if (piece.eave.dormer) return 'header';
   const sides = meets(piece).map((up) => dot2(up, piece.eave.plane.up));
   if (piece.high.some(({ what }) => what === 'limit')) return 'wall';
   if (sides.some((side) => side < 0)) return 'ridge';

@@ -1,4 +1,4 @@
-import type { Vec2, Vec3 } from '../geometry/vector';
+import type { Vec2 } from '../geometry/vector';
 import { clearBays } from './bays';
 import { eaveRows, type EaveRow } from './blocks';
 import { heightOver } from './heightOver';
@@ -10,6 +10,8 @@ import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { commonsOf, isCommon, shorteningAt, topOf as topHeightOf, type RoofPlane } from './planes';
+import { dormerTimbers } from './dormerTimbers';
+import { planeCut, rafterSide } from './rafterTimber';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { atTail, settledFraming } from './settled';
 import { dot2, pointOn, type Line, type Plane } from './surface';
@@ -26,6 +28,7 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...edges.filter(({ kind }) => kind !== 'ridge').flatMap((edge) => slantTimber(plan, framing, edge)),
     ...jacksOf(plan, framing).map((jack) => jackTimber(plan, framing, jack)),
     ...pieces.filter(isCommon).map((piece) => commonTimber(plan, framing, piece)),
+    ...dormerTimbers(plan, framing),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
     ...form.eaves.map((eave) => plateUnder(plan, form, eave)),
   ];
@@ -37,37 +40,6 @@ const nameIn = (form: RoofForm, { body, side }: Eave): string => {
 };
 
 type Cut = Timber['cuts'][number];
-
-type Side = {
-  readonly depth: number;
-  readonly over: number;
-  readonly till: number;
-  /** How far outside of its line the heel cut stands. */
-  readonly heel?: number;
-};
-
-/** Side of a rafter: along from its reference face, up from the plate. */
-const rafterSide = (
-  { m, seat, overhang }: Pick<Eave, 'm' | 'seat' | 'overhang'>,
-  { depth, over, till, heel = 0 }: Side,
-): Timber['outline'] => {
-  const top = (u: number): number => over + m * u;
-  const plumb = depth * Math.sqrt(1 + m * m);
-  const under = (u: number): number => top(u) - plumb;
-  const tail: Timber['outline'] =
-    overhang > heel
-      ? [
-          [-heel, 0],
-          [-heel, under(-heel)],
-          [-overhang, under(-overhang)],
-          [-overhang, top(-overhang)],
-        ].map(([a = 0, z = 0]) => [a, z] as const)
-      : [
-          [-heel, 0],
-          [-heel, top(-heel)],
-        ];
-  return [[till, top(till)], [till, under(till)], [seat, 0], ...tail];
-};
 
 const rafterTimber = (
   plan: RoofPlan,
@@ -151,12 +123,6 @@ const faceOf = (
 };
 
 const levelCut = (normal: Vec2, reach: number): Cut => ({ normal: [normal[0], normal[1], 0], reach });
-
-/** Under the top edges' plane. */
-export const planeCut = ({ foot, up, m, base }: Plane, over: number): Cut => {
-  const normal: Vec3 = [-m * up[0], -m * up[1], 1];
-  return { normal, reach: base + over - m * dot2(up, foot) };
-};
 
 const slantTimber = (plan: RoofPlan, framing: Framing, edge: Edge): readonly Timber[] => {
   const { form } = framing;
@@ -358,6 +324,7 @@ const plateUnder = (plan: RoofPlan, form: RoofForm, eave: Eave): Timber => {
 
 const alongPlate = (plan: RoofPlan, form: RoofForm, eave: Eave): Vec2 => {
   const { width } = plan.plate;
+  if (eave.dormer) return [eave.dormer.from, eave.dormer.to];
   const { wing, body } = frameOf(form, eave.body);
   if (wing) {
     const gable = body.limits.find(({ id }) => id === 'gable');

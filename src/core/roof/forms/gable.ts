@@ -1,8 +1,10 @@
 import { gradient } from '../../units/slope';
-import type { Frame, RoofForm } from '../form';
+import type { DormerShape, Eave, Frame, HostSide, RoofForm } from '../form';
+import { heightOver } from '../heightOver';
 import type { GablePlan } from '../plan';
 import type { Body, Plane } from '../surface';
 import { cladOf, gableEnds, inward, rowOf } from './common';
+import { dormerOf, dormerShape, innerMarks, withTrimmers } from './dormer';
 import { wingOf } from './wing';
 
 /**
@@ -15,6 +17,24 @@ export const gableRuns = (plan: GablePlan): Readonly<Record<'street' | 'yard', n
   const [m, other, over] = [gradient(plan.slope), gradient(plan.yard.slope), plan.span + 2 * clad];
   const street = (plan.yard.plateHeight + other * over) / (m + other);
   return { street, yard: over - street };
+};
+
+/** A side of the main roof as a dormer meets it. */
+export const hostSide = (plan: GablePlan, side: 'street' | 'yard'): HostSide => {
+  const { slope, seat, plateHeight } =
+    side === 'yard' && plan.yard ? plan.yard : { slope: plan.slope, seat: plan.seat, plateHeight: 0 };
+  const m = gradient(slope);
+  const over = heightOver(plan.rafter.depth, { m, seat });
+  return { run: gableRuns(plan)[side], base: plateHeight, m, over };
+};
+
+/** Each dormer with the marks of the main row that fall between its trimmers. */
+export const dormerShapes = (plan: GablePlan): readonly DormerShape[] => {
+  const marks = rowOf(plan);
+  return (plan.dormers ?? []).map((dormer) => {
+    const shape = dormerShape(plan, dormer, hostSide(plan, dormer.side));
+    return { ...shape, inner: innerMarks(shape, marks, plan.rafter.thickness) };
+  });
 };
 
 export const gable = (plan: GablePlan): RoofForm => {
@@ -31,6 +51,13 @@ export const gable = (plan: GablePlan): RoofForm => {
   }));
   const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
   const marks = rowOf(plan);
+  const shapes = dormerShapes(plan);
+  const rowOn = (wall: 'street' | 'yard'): Pick<Eave, 'stations' | 'through'> => {
+    const on = shapes.filter((shape) => shape.plan.side === wall);
+    if (on.length === 0) return { stations: marks };
+    const through = on.flatMap(({ trimmers }) => trimmers);
+    return { stations: withTrimmers(marks, on, plan.rafter.thickness), through };
+  };
   const eaves = planes.map((plane) => ({
     side: plane.id,
     plane,
@@ -40,7 +67,7 @@ export const gable = (plan: GablePlan): RoofForm => {
     overhang: sides[plane.id].overhang,
     seat: sides[plane.id].seat,
     clad,
-    stations: marks,
+    ...rowOn(plane.id),
   }));
   const main: Frame = {
     body,
@@ -58,9 +85,13 @@ export const gable = (plan: GablePlan): RoofForm => {
       name: all.length > 1 ? `wing${i + 1}` : 'wing',
     }),
   );
+  const dormers = shapes.map((shape, i, all) =>
+    dormerOf(plan, { shape, name: all.length > 1 ? `dormer${i + 1}` : 'dormer' }),
+  );
+  const parts = [...wings, ...dormers].map(({ frame }) => frame);
   return {
-    bodies: [body, ...wings.map(({ frame }) => frame.body)],
-    eaves: [...eaves, ...wings.flatMap((wing) => wing.eaves)],
-    frames: [main, ...wings.map(({ frame }) => frame)],
+    bodies: [body, ...parts.map((frame) => frame.body)],
+    eaves: [...eaves, ...wings.flatMap((wing) => wing.eaves), ...dormers.map(({ eave }) => eave)],
+    frames: [main, ...parts],
   };
 };
