@@ -50,6 +50,7 @@ const strangeKind = (value: unknown): Complaint | undefined => {
 /** Keys that only mean something on another kind of roof; unread, they would be a plan that is not the one figured. */
 const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   rakeOverhang: ['gable', 'shed'],
+  rake: ['gable', 'shed'],
   ridge: ['gable', 'hip'],
   joists: ['gable', 'hip'],
   collars: ['gable', 'hip'],

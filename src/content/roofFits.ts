@@ -8,6 +8,7 @@ import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
 import { planesOf } from '../core/roof/settled';
 import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
+import { lookoutsOf, rakeOf, reachOf } from '../core/roof/rake';
 import { holesHeld, webBetweenHoles } from '../core/roof/vents';
 import { hair } from '../core/units/hair';
 import { mmPerInch } from '../core/units/inch';
@@ -176,6 +177,63 @@ const roomForPosts: Check = (plan, plane, show) => {
   );
 };
 
+/** Past the gable there is room for the rake rafter, and between them for lookouts. */
+const rakeRoom: Check = (plan, _, show) => {
+  const rake = rakeOf(plan);
+  if (plan.kind === 'hip' || !rake) return [];
+  const { thickness } = rake.rafter;
+  const reach = reachOf(plan);
+  return [
+    ...when(reach < -hair, () =>
+      complaint(
+        'rakeOverhang',
+        `is ${show(plan.rakeOverhang)} and leaves no room for a rake rafter`,
+        `at least ${show(thickness)}, and more than that with lookouts`,
+      ),
+    ),
+    ...when(rake.lookouts !== false && Math.abs(reach) <= hair, () =>
+      complaint(
+        'rakeOverhang',
+        `is ${show(plan.rakeOverhang)} and leaves lookouts nothing to reach over`,
+        `more than ${show(thickness)}, or "lookouts": false`,
+      ),
+    ),
+  ];
+};
+
+/** Notches leave some of the rafter, and lookouts have a rafter to butt against that none comes to from the other gable. */
+const lookoutsFit: Check = (plan, { eave: { stations } }, show) => {
+  const lookouts = lookoutsOf(plan);
+  if (!lookouts) return [];
+  const { spacing, thickness, width, back } = lookouts;
+  const most = Math.floor((stations.length - 1) / 2);
+  return [
+    ...when(thickness >= plan.rafter.depth - hair, () =>
+      complaint(
+        'rake.lookouts.thickness',
+        `is ${show(thickness)} and cuts the end rafter through`,
+        `less than ${show(plan.rafter.depth)}`,
+      ),
+    ),
+    ...when(spacing < 2 * width - hair, () =>
+      complaint(
+        'rake.lookouts.spacing',
+        `is ${show(spacing)} and leaves less than a lookout's width between two`,
+        `at least ${show(2 * width)}`,
+      ),
+    ),
+    ...when(back > most, () =>
+      complaint(
+        'rake.lookouts.back',
+        `is ${back} and runs into the lookouts of the other gable`,
+        most > 0
+          ? `at most ${most} with ${stations.length} rafters a side`
+          : 'only with a rafter between the gables',
+      ),
+    ),
+  ];
+};
+
 const checks: readonly Check[] = [
   seatOnPlate,
   rafterWhole,
@@ -183,6 +241,8 @@ const checks: readonly Check[] = [
   tiesUnderRidge,
   ventsInBlock,
   roomForPosts,
+  rakeRoom,
+  lookoutsFit,
 ];
 
 /** Along the roof. */

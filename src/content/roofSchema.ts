@@ -39,6 +39,26 @@ const collars = z.strictObject({
   every: every('1 for a collar at every pair of rafters, 2 for every other pair.', roofDefaults.collarsEvery),
 });
 
+/** No code says how far apart lookouts are: common practice, no source. */
+const lookouts = z.strictObject({
+  spacing: z.optional(
+    length(
+      'rake.lookouts.spacing',
+      'Middle to middle up the slope, from the top of the tail cut. 24 unless said.',
+    ),
+  ),
+  thickness: z.optional(
+    length('rake.lookouts.thickness', 'Square to the roof: what the notch is deep. 1 1/2 unless said.'),
+  ),
+  width: z.optional(
+    length('rake.lookouts.width', 'Along the slope: what the notch is wide. 3 1/2 unless said.'),
+  ),
+  back: every(
+    'Bays they run back inside the gable: 1 to butt against the next rafter, 2 to lie in a notch of that one too and butt against the second.',
+    roofDefaults.lookoutsBack,
+  ),
+});
+
 const vents = z.discriminatedUnion(
   'shape',
   [
@@ -87,12 +107,25 @@ const wing = z.strictObject({
   valley: section('wings.*.valley', "Valley rafters. Of the main ridge's stock unless said."),
   framing: z.optional(
     z
-      .enum(['longValley', 'suspendedRidge'])
+      .enum(['longValley', 'suspendedRidge', 'overSheathing'])
       .check(
         z.describe(
-          'How valleys end where its ridge comes in lower than the main one: one of them runs on to the main ridge and the other against it, or both end against its own ridge, which runs on and hangs from the main one. A long valley unless said.',
+          'How valleys end where its ridge comes in lower than the main one: one of them runs on to the main ridge and the other against it, or both end against its own ridge, which runs on and hangs from the main one. Or the wing is framed over the sheathing of a main roof that is whole. A long valley unless said.',
         ),
       ),
+  ),
+  over: z.optional(
+    z
+      .strictObject({
+        sheathing: z.optional(length('wings.*.over.sheathing', 'On the main rafters. 1/2 unless said.')),
+        sleeper: z.optional(
+          z.strictObject({
+            thickness: length('wings.*.over.sleeper.thickness', 'Of the boards that jacks stand on.'),
+            depth: length('wings.*.over.sleeper.depth', 'Their width.'),
+          }),
+        ),
+      })
+      .check(z.describe('Of a wing framed over sheathing. 1/2 and 1 1/2 by 9 1/4 unless said.')),
   ),
   longFrom: z.optional(
     z.enum(['A', 'B']).check(z.describe('Which valley is the long one: on the side of end A unless said.')),
@@ -157,6 +190,29 @@ export const roofSchema = z.strictObject({
   length: length('length', 'Along the plates, from end to end.'),
   overhang: length('overhang', 'Level, from the reference face to the plumb cut of the tails.'),
   rakeOverhang: z.optional(length('rakeOverhang', 'How far the ridge runs past each gable. 0 unless said.')),
+  rake: z.optional(
+    z
+      .strictObject({
+        rafter: z.optional(
+          z
+            .strictObject({
+              thickness: length('rake.rafter.thickness', 'Actual, dry.'),
+              depth: length('rake.rafter.depth', 'Actual, dry.'),
+            })
+            .check(z.describe("Stock of the rake rafters. The commons' unless said.")),
+        ),
+        lookouts: off(
+          lookouts,
+          'false, or {"spacing", "thickness", "width", "back"}',
+          'Laid flat in notches of the end rafters, from the rake rafter back to a common; false for none.',
+        ),
+      })
+      .check(
+        z.describe(
+          'Rake rafters, their outer faces at the rake overhang, and lookouts that hold them. On a shed the ledger then runs past the gables as far, so the wall behind has to. None unless said; {} for the usual.',
+        ),
+      ),
+  ),
   spacing: length('spacing', 'Rafter centre to rafter centre.'),
   rafter: z.strictObject({
     thickness: length('rafter.thickness', 'Actual, dry.'),

@@ -117,12 +117,29 @@ const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
     ...shared,
     ...ridged,
     rakeOverhang: size('rakeOverhang'),
+    ...rakeOf(file, size),
     datum: datumOf(file),
     ...studsOf(file, size),
     ...(yard && { yard }),
     ...(posts && { posts }),
     ...(wings && { wings }),
     ...(dormers && { dormers }),
+  };
+};
+
+const rakeOf = ({ rake }: RoofFile, size: Sizes): Pick<GablePlan, 'rake'> => {
+  if (!rake) return {};
+  const stock = rake.rafter ? ('rake.rafter' as const) : ('rafter' as const);
+  return {
+    rake: {
+      rafter: { thickness: size(`${stock}.thickness`), depth: size(`${stock}.depth`) },
+      lookouts: rake.lookouts !== false && {
+        spacing: size('rake.lookouts.spacing'),
+        thickness: size('rake.lookouts.thickness'),
+        width: size('rake.lookouts.width'),
+        back: rake.lookouts?.back ?? roofDefaults.lookoutsBack,
+      },
+    },
   };
 };
 
@@ -149,6 +166,7 @@ const shedOf = (file: RoofFile, size: Sizes): ShedPlan => ({
   kind: 'shed',
   ...sharedOf(file, size),
   rakeOverhang: size('rakeOverhang'),
+  ...rakeOf(file, size),
   ledger: { thickness: size('ledger.thickness'), depth: size('ledger.depth') },
   ...studsOf(file, size),
   datum: datumOf(file),

@@ -1,6 +1,7 @@
 import type { GablePlan, Section, Wing } from '../core/roof/plan';
 import { inch, type Inch } from '../core/units/inch';
 import { sizeOf, slopeOf, unitsOf } from './fileLengths';
+import { roofDefaults } from './roofLimits';
 import type { RoofFile } from './roofSchema';
 
 /** One wing of a file found right, what is left out taken from the main roof and the side it stands against. */
@@ -26,6 +27,13 @@ export const wingOf = (
     rakeOverhang: size(wing.rakeOverhang, main.rakeOverhang),
     ridge: section(wing.ridge, main.ridge),
     valley: section(wing.valley, main.ridge),
+    over: {
+      sheathing: size(wing.over?.sheathing, inch(roofDefaults['wings.*.over.sheathing'])),
+      sleeper: section(wing.over?.sleeper, {
+        thickness: inch(roofDefaults['wings.*.over.sleeper.thickness']),
+        depth: inch(roofDefaults['wings.*.over.sleeper.depth']),
+      }),
+    },
     framing: wing.framing ?? 'longValley',
     longFrom: wing.longFrom ?? 'A',
   };

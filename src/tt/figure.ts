@@ -5,10 +5,14 @@ import type {
   FiguredBlock,
   FiguredDormer,
   FiguredHip,
+  FiguredJacks,
   FiguredRoof,
+  FiguredSleeper,
   FiguredStuds,
   Turn,
 } from '../core/roof/figured';
+import type { FiguredBoards, FiguredLists } from '../core/roof/figuredLists';
+import { listsOf } from '../core/roof/lists';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -23,12 +27,14 @@ export const figureVerb: Verb = ([file, ...more]) => {
   if (!text.ok) return refuseInput(file, text.complaints);
   const plan = readRoofText(text.value);
   if (!plan.ok) return refuseInput(file, plan.complaints);
-  process.stdout.write(`${JSON.stringify(printed(figure(plan.value)))}\n`);
+  const roof = figure(plan.value);
+  const all = { ...printed(roof), ...listsPrinted(listsOf(plan.value, roof)) };
+  process.stdout.write(`${JSON.stringify(all)}\n`);
   return 0;
 };
 
 /** The roof as printed: the core has no degrees, so what it turns is told in them here. Parts in one order, absent ones left out. */
-const printed = (roof: FiguredRoof): unknown => {
+const printed = (roof: FiguredRoof): object => {
   const {
     commonRafters,
     ridges,
@@ -41,6 +47,9 @@ const printed = (roof: FiguredRoof): unknown => {
     hips,
     valleys,
     jacks,
+    sleepers,
+    rakeRafters,
+    lookouts,
     cutInPlace,
     dormers,
     cautions,
@@ -56,7 +65,10 @@ const printed = (roof: FiguredRoof): unknown => {
     ...(gableStuds && { gableStuds: gableStuds.map(studsPrinted) }),
     ...(hips && { hips: hips.map(hipPrinted) }),
     ...(valleys && { valleys: valleys.map(hipPrinted) }),
-    ...(jacks && { jacks: jacks.map(slantPrinted) }),
+    ...(sleepers && { sleepers: sleepers.map(sleeperPrinted) }),
+    ...(jacks && { jacks: jacks.map(jackPrinted) }),
+    ...(rakeRafters && { rakeRafters }),
+    ...(lookouts && { lookouts }),
     ...(cutInPlace && { cutInPlace }),
     ...(dormers && { dormers: dormers.map(dormerPrinted) }),
     cautions,
@@ -87,6 +99,16 @@ const cheekPrinted = ({ end, side, cheekAngle, sawBevel }: Cheek): unknown => ({
   sawBevelDeg: degreesOf(sawBevel),
 });
 
+const jackPrinted = ({ foot, ...jacks }: FiguredJacks): unknown => ({
+  ...slantPrinted(jacks),
+  ...(foot && { foot: { levelDeg: degreesOf(foot.level), sawTiltDeg: degreesOf(foot.sawTilt) } }),
+});
+
+const sleeperPrinted = ({ planAngle, ...sleeper }: FiguredSleeper): unknown => ({
+  ...sleeper,
+  planAngleDeg: degreesOf(planAngle),
+});
+
 const hipPrinted = ({ backing, ...hip }: FiguredHip): unknown => ({
   ...slantPrinted(hip),
   backingAngleDeg: backing.map(degreesOf),
@@ -101,4 +123,16 @@ const dormerPrinted = ({ slope, endRafters, sideStuds, ...dormer }: FiguredDorme
     topBevelDeg: degreesOf(topBevel),
     bottomBevelDeg: degreesOf(bottomBevel),
   })),
+});
+
+/** After the figures: boards that have to be ordered say so. */
+const listsPrinted = ({ cutList, weights, sheets }: FiguredLists): object => ({
+  cutList: { ...cutList, boards: cutList.boards.map(boardsPrinted) },
+  weights,
+  sheets,
+});
+
+const boardsPrinted = ({ special, ...boards }: FiguredBoards): unknown => ({
+  ...boards,
+  ...(special && { special: 'longer than 24 ft: order special' }),
 });

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
 import { figure } from '../../src/core/roof/figure';
+import { listsOf } from '../../src/core/roof/lists';
 import { planOf } from '../roof/roofs';
 import { hipPlan } from '../roof/hips';
 import { powerOf, timed } from './timing';
@@ -18,9 +19,15 @@ const stationsOf = (roof: ReturnType<typeof figure>): number => roof.layout.stat
 const rows = (plans: readonly Parameters<typeof figure>[0][]) =>
   plans.map((plan) => [stationsOf(figure(plan)), timed(() => figure(plan))] as const);
 
+/** With what has to be bought, lifted and marked. */
+const listRows = (plans: readonly Parameters<typeof figure>[0][]) =>
+  plans.map((plan) => [stationsOf(figure(plan)), timed(() => listsOf(plan, figure(plan)))] as const);
+
 const sizes = [10, 30, 100, 300, 1000, 3000, 10_000];
 const gables = rows(sizes.map(gableOf));
 const hips = rows(sizes.slice(2).map(hipOf));
+const listed = listRows(sizes.map(gableOf));
+const listedHips = listRows(sizes.slice(2).map(hipOf));
 const shown = (all: typeof gables): string => all.map(([n, ms]) => `${n}: ${ms.toFixed(3)} ms`).join(', ');
 
 const figures = {
@@ -30,9 +37,13 @@ const figures = {
   hip100: timed(() => figure(hipOf(100))),
   gablePower: powerOf(gables),
   hipPower: powerOf(hips),
+  listedPower: powerOf(listed),
+  listedHipPower: powerOf(listedHips),
 };
 console.log(`gables, pairs: ${shown(gables)}`);
 console.log(`hip roofs, stations of a long wall: ${shown(hips)}`);
+console.log(`gables with their lists: ${shown(listed)}`);
+console.log(`hip roofs with their lists: ${shown(listedHips)}`);
 console.log(JSON.stringify(figures));
 
 const file = new URL('./last.json', import.meta.url);

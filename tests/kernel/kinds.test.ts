@@ -4,7 +4,7 @@ import { readRoof } from '../../src/content/readRoof';
 import { heightOver } from '../../src/core/roof/heightOver';
 import { expand } from '../../src/core/roof/expand';
 import type { RoofPlan } from '../../src/core/roof/plan';
-import { planeCut } from '../../src/core/roof/rafterTimber';
+import { planeCut } from '../../src/core/roof/timberParts';
 import { timbersOf } from '../../src/core/roof/timbers';
 import { freeSolids, heightsAbovePlane } from './support/kernel';
 import { clashesOf, overlapsOf } from './support/overlaps';

@@ -8,6 +8,11 @@ import { codesOf, planOf, rafterOf, roofOf, type Changes } from '../roof/roofs';
 
 const ties = (height: number) => ({ joists: { height } });
 const section = (depth: number) => ({ rafter: { thickness: 1.5, depth } });
+const flat = (thickness: number, spacing = 24) => ({
+  ...section(9.25),
+  rakeOverhang: 16,
+  rake: { lookouts: { thickness, spacing } },
+});
 const { topHeight } = roofOf().ridges[0]!;
 
 describe('IRC R802, read second hand', () => {
@@ -33,6 +38,10 @@ describe('IRC R802, read second hand', () => {
     ['bearingShort', 'R802.6', { seat: 1.5 }, { seat: 1.49 }],
     // R802.7.1: a quarter of the depth at the ends; the notch is seat · m/g.
     ['notchDeep', 'R802.7.1', { seat: 4.05 }, { seat: 4.06 }],
+    // R802.7.1: a sixth of the depth away from the ends, 9 1/4 / 6 = 1.542, and not in the middle third.
+    ['lookoutNotchDeep', 'R802.7.1', flat(1.54), flat(1.55)],
+    // On a run of 144 that is 62 to 110 from the tail cut, level: 69.3 to 123 up the edge. At 60 in, 60 and 120.
+    ['lookoutNotchMiddle', 'R802.7.1', flat(1.5, 64), flat(1.5, 60)],
     // R802.7.1.1: 3 1/2 in left and 24 in of reach.
     ['tailThin', 'R802.7.1.1', { ...section(5.5), seat: 4.47 }, { ...section(5.5), seat: 4.48 }],
     ['tailLong', 'R802.7.1.1', { overhang: 24 }, { overhang: 24.01 }],

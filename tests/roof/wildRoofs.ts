@@ -3,6 +3,7 @@ import { readRoof } from '../../src/content/readRoof';
 import { roofKinds } from '../../src/content/roofSchema';
 import { figure } from '../../src/core/roof/figure';
 import type { FiguredRoof } from '../../src/core/roof/figured';
+import { listsOf } from '../../src/core/roof/lists';
 
 /** Roof files as no sane person writes them: numbers from tiny to absurd, texts, holes, keys of other kinds. */
 
@@ -35,6 +36,9 @@ const between = (min: number, max: number) => mostly(fc.double({ min, max, noNaN
 const maybe = (usual: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
   fc.oneof({ weight: 3, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: usual });
 
+const often = (usual: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
+  fc.oneof({ weight: 1, arbitrary: fc.constant(undefined) }, { weight: 4, arbitrary: usual });
+
 const section = fc.record({ thickness: between(0.7, 6), depth: between(3, 16) });
 const slope = fc.record({ rise: between(1, 30), run: mostly(fc.constant(12)) });
 
@@ -47,14 +51,34 @@ const wing = fc.record({
   overhang: maybe(between(0, 24)),
   ridge: maybe(section),
   valley: maybe(section),
-  framing: maybe(fc.constantFrom('longValley', 'suspendedRidge')),
+  framing: maybe(fc.constantFrom('longValley', 'suspendedRidge', 'overSheathing')),
   longFrom: maybe(fc.constantFrom('A', 'B')),
 });
+/** Past the gables: mostly far enough for the rake rafters that some of these have. */
+const rakes = {
+  rakeOverhang: often(between(2, 60)),
+  rake: maybe(
+    fc.record({
+      rafter: maybe(section),
+      lookouts: maybe(
+        fc.oneof(
+          fc.constant(false),
+          fc.record({
+            spacing: often(between(6, 60)),
+            thickness: often(between(0.7, 3)),
+            width: often(between(1, 6)),
+            back: often(mostly(fc.integer({ min: 1, max: 3 }))),
+          }),
+        ),
+      ),
+    }),
+  ),
+};
 
 const byKind: Readonly<Record<string, object>> = {
   gable: {
     ridge: section,
-    rakeOverhang: maybe(between(0, 24)),
+    ...rakes,
     datum: maybe(fc.constantFrom('endA', 'endB', 'centre')),
     yard: maybe(
       fc.record({ slope: maybe(slope), plateHeight: maybe(between(-60, 60)), seat: maybe(between(1, 5)) }),
@@ -70,7 +94,7 @@ const byKind: Readonly<Record<string, object>> = {
     hipTop: maybe(fc.constantFrom('betweenCommons', 'againstRidge')),
     hipFit: maybe(fc.constantFrom('backed', 'dropped')),
   },
-  shed: { ledger: section, rakeOverhang: maybe(between(0, 24)), gableStuds: maybe(fc.record({})) },
+  shed: { ledger: section, ...rakes, gableStuds: maybe(fc.record({})) },
 };
 
 const shared = {
@@ -97,7 +121,7 @@ export const wildRoof: fc.Arbitrary<unknown> = fc.constantFrom(...roofKinds).cha
 );
 
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
-const signed = /^(height|heightAbovePlate|topHeight|at|stations|rise|run|backing)$/;
+const signed = /^(height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
 
 /** What is wrong with a figured roof whatever its plan: the place of a number that is none, or is below nothing. */
 const wrongIn = (value: unknown, path: string, key: string): readonly string[] => {
@@ -123,5 +147,6 @@ export const tryRoof = (file: unknown): Tried => {
     };
   }
   const roof: FiguredRoof = figure(read.value);
-  return { figured: true, wrong: wrongIn(roof, 'roof', '') };
+  const lists = listsOf(read.value, roof);
+  return { figured: true, wrong: [...wrongIn(roof, 'roof', ''), ...wrongIn(lists, 'lists', '')] };
 };

@@ -37,7 +37,8 @@ describe('tt figure', () => {
     const { code, out, err } = figured();
     expect([code, err]).toEqual([0, '']);
     const roof = JSON.parse(out) as Record<string, readonly Record<string, unknown>[]>;
-    expect(Object.keys(roof)).toEqual(['commonRafters', 'ridges', 'layout', 'blocks', 'ties', 'cautions']);
+    const figures = ['commonRafters', 'ridges', 'layout', 'blocks', 'ties', 'cautions'];
+    expect(Object.keys(roof)).toEqual([...figures, 'cutList', 'weights', 'sheets']);
     expect(roof.commonRafters?.[0]?.lineLength).toBeCloseTo(160.9969, 4);
     expect(roof.ridges?.[0]?.topHeight).toBeCloseTo(77.981, 3);
     expect(roof.blocks?.map(({ bevelDeg }) => bevelDeg)).toEqual([26.56505117707799, 26.56505117707799]);
@@ -57,7 +58,7 @@ describe('tt figure', () => {
   it('prints a hip roof with its angles in degrees', () => {
     const { out } = figured({ kind: 'hip', length: 480 });
     const roof = JSON.parse(out) as Record<string, readonly Record<string, unknown>[]>;
-    expect(Object.keys(roof).slice(-3)).toEqual(['hips', 'jacks', 'cautions']);
+    expect(Object.keys(roof).slice(-6, -3)).toEqual(['hips', 'jacks', 'cautions']);
     const [hip] = roof.hips ?? [];
     expect(hip?.slopeDeg).toBeCloseTo(19.4712, 4);
     expect((hip?.backingAngleDeg as number[]).map((angle) => angle.toFixed(4))).toEqual([
@@ -73,6 +74,28 @@ describe('tt figure', () => {
         count: expect.any(Number),
         side: expect.any(String),
       });
+  });
+
+  it('prints what to buy, what it weighs and where its sheets meet, and says which boards to order', () => {
+    const { out } = figured({ span: 500 });
+    const { cutList, weights, sheets } = JSON.parse(out) as {
+      cutList: { boards: { length: number; special?: string }[]; bought: { bought: number }[] };
+      weights: { total: number; heaviest: { member: string } };
+      sheets: { slopeLength: number }[];
+    };
+    for (const { length, special } of cutList.boards)
+      expect(special).toBe(length > 288 ? 'longer than 24 ft: order special' : undefined);
+    expect(cutList.boards.filter(({ special }) => special)).not.toEqual([]);
+    expect(cutList.bought).toHaveLength(3);
+    expect(weights.heaviest.member).toBe('joist');
+    expect(sheets).toHaveLength(1);
+  });
+
+  it('prints rake rafters and lookouts before the cautions, where the plan has them', () => {
+    const roof = JSON.parse(figured({ rakeOverhang: 16, rake: {} }).out) as Record<string, unknown>;
+    expect(Object.keys(roof)).toEqual(expect.arrayContaining(['rakeRafters', 'lookouts']));
+    expect(roof.rakeRafters).toMatchObject([{ id: 'rake', count: 4, side: 'both', past: 15.25 }]);
+    expect(roof.lookouts).toMatchObject([{ id: 'lookout', count: 28, side: 'both', length: 37.75 }]);
   });
 
   it('keeps its arrays where nothing is in them, and vents and cautions where there are some', () => {

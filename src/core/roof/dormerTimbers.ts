@@ -16,7 +16,7 @@ import { heightOver } from './heightOver';
 import { lineAt } from './pieces';
 import type { RoofPlan } from './plan';
 import { shorteningAt } from './planes';
-import { planeCut, rafterSide } from './rafterTimber';
+import { planeCut, rafterSide } from './timberParts';
 import type { Timber } from './timber';
 
 /** Members of a dormer in their places, besides its commons, blocks and plate. Side studs are drawn as wide as the rafter over them. */

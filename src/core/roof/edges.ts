@@ -1,10 +1,20 @@
 import type { Vec2 } from '../geometry/vector';
-import type { RoofForm } from './form';
-import { alongMeeting, dot2, meeting, pointOn, type Line, type Of, type Plane, type Stop } from './surface';
+import { scenesOf, type RoofForm } from './form';
+import {
+  alongMeeting,
+  dot2,
+  meeting,
+  pointOn,
+  type Body,
+  type Line,
+  type Of,
+  type Plane,
+  type Stop,
+} from './surface';
 
 /** Where two planes of the roof meet, from the lower end to the upper. */
 export type Edge = {
-  readonly kind: 'ridge' | 'hip' | 'valley' | 'break';
+  readonly kind: 'ridge' | 'hip' | 'valley' | 'sleeper' | 'break';
   readonly planes: readonly [Of, Of];
   readonly line: Line;
   readonly from: Vec2;
@@ -22,17 +32,26 @@ export type Edge = {
 /** Planes that climb in one line, up to rounding. */
 const level = 1e-9;
 
-export const edgesOf = ({ bodies }: RoofForm): readonly Edge[] => {
-  const all = bodies.flatMap((body) => body.planes.map((plane): Of => ({ plane, body })));
-  return all.flatMap((a, i) => all.slice(i + 1).flatMap((b) => edgesBetween(a, b, bodies)));
-};
+export const edgesOf = (form: RoofForm): readonly Edge[] =>
+  scenesOf(form).flatMap((bodies) => {
+    const all = bodies.flatMap((body) => body.planes.map((plane): Of => ({ plane, body })));
+    const framed = ({ body }: Of): boolean => form.bodies.includes(body);
+    return all.flatMap((a, i) =>
+      all
+        .slice(i + 1)
+        .filter((b) => framed(a) || framed(b))
+        .flatMap((b) => edgesBetween(a, b, { bodies, isOver: !framed(a) || !framed(b) })),
+    );
+  });
 
-const edgesBetween = (a: Of, b: Of, bodies: RoofForm['bodies']): readonly Edge[] => {
+type Among = { readonly bodies: readonly Body[]; readonly isOver: boolean };
+
+const edgesBetween = (a: Of, b: Of, { bodies, isOver }: Among): readonly Edge[] => {
   const line = meeting(a.plane, b.plane);
   if (!line) return [];
   const m = a.plane.m * dot2(a.plane.up, line.way);
   return alongMeeting([a, b], line, bodies).map(({ from, to, low, high }) => ({
-    kind: kindOf([a, b]),
+    kind: isOver ? 'sleeper' : kindOf([a, b]),
     planes: [a, b],
     line,
     from: pointOn(line, from),
@@ -44,12 +63,16 @@ const edgesBetween = (a: Of, b: Of, bodies: RoofForm['bodies']): readonly Edge[]
   }));
 };
 
-/** Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley, or where one slope goes over into another a break. */
+/** Over sheathing a valley is where sleepers lie. Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley, or where one slope goes over into another a break. */
 const kindOf = ([a, b]: readonly [Of, Of]): Edge['kind'] => {
   const [one, other] = [a.plane.up, b.plane.up];
   if (a.body !== b.body) return Math.abs(one[0] * other[1] - one[1] * other[0]) < level ? 'break' : 'valley';
   return dot2(a.plane.up, b.plane.up) < 0 ? 'ridge' : 'hip';
 };
+
+/** The plane of the sleepers' tops that an edge lies in; nothing of one that is framed on both sides. */
+export const deckOf = ({ bodies }: RoofForm, { planes }: Edge): Of | undefined =>
+  planes.find(({ body }) => !bodies.includes(body));
 
 export const hasPlane = ({ planes }: Edge, one: Plane): boolean => planes.some(({ plane }) => plane === one);
 

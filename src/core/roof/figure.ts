@@ -10,9 +10,12 @@ import { figuredJacks, jacksOf } from './jacks';
 import type { RoofPlan } from './plan';
 import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
+import { figuredRakes, ledgerPast } from './rake';
+import { rakeCautions } from './rakeCautions';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { settledFraming, type Settled } from './settled';
 import { slantCautions } from './slantCautions';
+import { figuredSleepers } from './sleepers';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
@@ -26,6 +29,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const topOn = (frame: Frame): number => topOver(ridges, frame);
   const slants = slanting(plan, framing);
   const dormers = figuredDormers(plan, framing);
+  const mains = grouped(firstOfEach(on(planes, form.frames[0])), form);
   return {
     commonRafters: commons(groups),
     ridges: ridges.map(({ figured }) => figured),
@@ -35,6 +39,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
     ...postsOf(plan, topOn(form.frames[0])),
     ...studsOf(plan, form, planes),
+    ...figuredRakes(plan, mains),
     ...slants,
     ...inPlaceOf(framing),
     ...(dormers.length > 0 && { dormers }),
@@ -42,6 +47,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
       ...groups.flatMap((group) =>
         cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
       ),
+      ...rakeCautions(plan, mains),
       ...slantCautions({ plan, framing, groups, ...slants }),
       ...dormerCautions(plan, framing, dormers),
     ],
@@ -54,6 +60,10 @@ const topOver = (ridges: readonly RidgeOn[], frame: Frame): number =>
 const on = (planes: readonly RoofPlane[], { body }: Frame): readonly RoofPlane[] =>
   planes.filter(({ eave }) => eave.body === body);
 
+/** Of planes with two kinds of tails the usual one. */
+const firstOfEach = (planes: readonly RoofPlane[]): readonly RoofPlane[] =>
+  planes.filter(({ eave }, i) => planes.findIndex((one) => one.eave.plane === eave.plane) === i);
+
 type Under = { readonly frame: Frame; readonly topHeight: number };
 
 const tiesOf = (
@@ -62,10 +72,16 @@ const tiesOf = (
   { frame, topHeight }: Under,
 ): FiguredRoof['ties'] => {
   if (plan.kind === 'shed' || !frame.ridge) return [];
-  const across = frame.name
+  const opposite = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
-  const pairs = Math.min(...across.map(({ count, eave: { through = [] } }) => count - through.length));
+  const across = firstOfEach(opposite);
+  const count = ({ eave }: RoofPlane): number =>
+    opposite.reduce(
+      (sum, one) => (one.eave.plane === eave.plane ? sum + one.count : sum),
+      -(eave.through?.length ?? 0),
+    );
+  const pairs = Math.min(...across.map(count));
   return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
 };
 
@@ -85,7 +101,8 @@ const ledgersOf = (
         id: 'ledger',
         count: 1,
         side: 'yard',
-        length: plan.length,
+        section: ledger,
+        length: plan.length + 2 * ledgerPast(plan),
         topHeight: topOf(group),
         leastDepth,
         bearsFully: !isOver(leastDepth, ledger.depth),
@@ -165,12 +182,18 @@ const inPlaceOf = ({ form, inPlace }: Settled): Pick<FiguredRoof, 'cutInPlace'> 
         }),
       };
 
-type Slanting = Pick<FiguredRoof, 'hips' | 'valleys' | 'jacks'>;
+type Slanting = Pick<FiguredRoof, 'hips' | 'valleys' | 'sleepers' | 'jacks'>;
 
 const slanting = (plan: RoofPlan, framing: Framing): Slanting => {
   const hips = figuredSlants(plan, framing, 'hip');
   const valleys = figuredSlants(plan, framing, 'valley');
   const jacks = figuredJacks(plan, framing.form, jacksOf(plan, framing));
-  if (hips.length + valleys.length === 0) return {};
-  return { ...(hips.length > 0 && { hips }), ...(valleys.length > 0 && { valleys }), jacks };
+  const sleepers = figuredSleepers(framing);
+  if (hips.length + valleys.length + sleepers.length === 0) return {};
+  return {
+    ...(sleepers.length > 0 && { sleepers }),
+    ...(hips.length > 0 && { hips }),
+    ...(valleys.length > 0 && { valleys }),
+    jacks,
+  };
 };

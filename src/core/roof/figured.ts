@@ -1,3 +1,5 @@
+import type { Section } from './plan';
+import type { FiguredLookouts, FiguredRake } from './figuredRake';
 import type { Side, Wall } from './side';
 
 /** The figured roof: what `tt figure` prints. Lengths in inches, angles as rise and run; degrees are made where they are shown. */
@@ -11,9 +13,13 @@ export type FiguredRoof = {
   readonly ledgers?: readonly FiguredLedger[];
   readonly posts?: readonly FiguredPosts[];
   readonly gableStuds?: readonly FiguredStuds[];
+  readonly rakeRafters?: readonly FiguredRake[];
+  readonly lookouts?: readonly FiguredLookouts[];
   readonly hips?: readonly FiguredHip[];
   readonly valleys?: readonly FiguredHip[];
   readonly jacks?: readonly FiguredJacks[];
+  /** On the sheathing of the main roof, under the jacks of a wing framed over it. */
+  readonly sleepers?: readonly FiguredSleeper[];
   /** Rafters that the layout puts where more than two members come together: no entry here has their cuts. */
   readonly cutInPlace?: readonly CutInPlace[];
   readonly dormers?: readonly FiguredDormer[];
@@ -68,25 +74,46 @@ type Slanting = {
 export type FiguredHip = Slanting & {
   /** Of a hip the walls it stands over, of a valley the eaves of the wing it starts at. */
   readonly side: Walls;
+  readonly section: Section;
   /** Of each side, looking up: left, right; `tt` prints them as backingAngleDeg. */
   readonly backing: readonly [Turn, Turn];
   /** Plumb: how much lower a hip with a square top sits; how far the corners of a valley are under the planes. */
   readonly drop: number;
 };
 
+export type FiguredSleeper = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly section: Section;
+  /** Level, of the line that the jacks' top edges come down to. */
+  readonly run: number;
+  /** Along that line, on the slope. */
+  readonly lineLength: number;
+  /** Seen from above, between that line and the main ridge; `tt` prints it as planAngleDeg. */
+  readonly planAngle: Turn;
+  /** How far in from the main reference face its upper end is, level. */
+  readonly intrusion: number;
+};
+
 /** Jacks that differ in length alone; the single figures are the longest one's. */
 export type FiguredJacks = Slanting & {
   readonly side: Walls;
   /** Between which two they stand: plate, hip, valley, or ridge. */
-  readonly kind: 'hipJack' | 'valleyJack' | 'hipValleyCripple' | 'valleyCripple' | 'plateToValley';
+  readonly kind:
+    'hipJack' | 'valleyJack' | 'blindJack' | 'hipValleyCripple' | 'valleyCripple' | 'plateToValley';
   /** Of one looking up the hip or the valley: which side of it they are on. */
   readonly hipSide?: 'left' | 'right';
   readonly valleySide?: 'left' | 'right';
+  /** Of one that stands on a sleeper: its cut is level, with the saw tilted off square; `tt` prints both in degrees. */
+  readonly foot?: { readonly level: Turn; readonly sawTilt: Turn };
   /** From one to the next, along the slope. */
   readonly difference: number;
   /** Shortest first. */
   readonly lineLengths: readonly number[];
   readonly lengths: readonly number[];
+  /** How many there are of each length. */
+  readonly counts: readonly number[];
 };
 
 export type CommonRafter = {
@@ -113,6 +140,7 @@ export type FiguredRidge = {
   readonly id: string;
   readonly count: number;
   readonly side: 'both';
+  readonly section: Section;
   readonly lineLength: number;
   readonly length: number;
   readonly topHeight: number;
@@ -127,6 +155,7 @@ export type FiguredLedger = {
   readonly id: string;
   readonly count: number;
   readonly side: Walls;
+  readonly section: Section;
   readonly length: number;
   readonly topHeight: number;
   readonly leastDepth: number;
@@ -232,6 +261,8 @@ export type FiguredHeader = {
   readonly count: number;
   readonly side: Side;
   readonly length: number;
+  /** Of one member. */
+  readonly section: Section;
   /** Level, from the main reference face to its outer face; of both members. */
   readonly from: number;
   readonly thickness: number;
@@ -269,6 +300,7 @@ export type SideStuds = {
   /** On both sides together. */
   readonly count: number;
   readonly side: Side;
+  readonly section: Section;
   readonly spacing: number;
   /** From one to the next: spacing times the difference of the slopes. */
   readonly difference: number;

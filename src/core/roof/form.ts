@@ -42,6 +42,8 @@ export type WingFrame = {
   readonly valley: Section;
   /** How valleys end whose ridge comes in lower than the host's: one of them runs on to it, or the wing's ridge does. */
   readonly framing: 'longValley' | 'suspendedRidge';
+  /** Where it is framed over the host's sheathing: the tops of the sleepers on it, as a body that is not framed. */
+  readonly over?: { readonly deck: Body; readonly sleeper: Section };
   /** Whether a valley from this corner is the long one. */
   readonly isLong: (corner: readonly [x: number, y: number]) => boolean;
 };
@@ -62,6 +64,8 @@ export type Eave = {
   readonly clad: number;
   /** Rafter centres along the eave: x on the long walls, y on the ends. Inches. */
   readonly stations: readonly number[];
+  /** Between which stations tails end at the wall, for what stands against it there. */
+  readonly bare?: readonly (readonly [from: number, to: number])[];
   /** Stations whose rafters run through under another body: they carry its sides. */
   readonly through?: readonly number[];
   /** Of a dormer's own eave. */
@@ -101,6 +105,19 @@ export type HostSide = {
 
 /** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */
 export const bearingOf = ({ seat, clad }: Pick<Eave, 'seat' | 'clad'>): number => seat - clad;
+
+/** What an eave's rafter has of it: no tail where something else stands. */
+export const tailedAt = (eave: Eave, at: number): Eave =>
+  eave.overhang > 0 && eave.bare?.some(([from, to]) => at > from && at < to)
+    ? { ...eave, overhang: 0 }
+    : eave;
+
+/** Bodies that make one roof together: the framed ones, and each that is framed over a deck with it. */
+export const scenesOf = ({ frames }: RoofForm): readonly (readonly Body[])[] => {
+  const together = frames.filter(({ wing }) => !wing?.over).map(({ body }) => body);
+  const over = frames.flatMap(({ body, wing }) => (wing?.over ? [[wing.over.deck, body]] : []));
+  return [together, ...over];
+};
 
 export const frameOf = ({ frames }: RoofForm, body: Body): Frame =>
   frames.find((frame) => frame.body === body) ?? frames[0];

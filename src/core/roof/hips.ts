@@ -24,6 +24,7 @@ export const eaveOf = ({ eaves }: RoofForm, one: Plane): Eave =>
 /** Of what a hip or valley is cut. */
 export const woodOf = (form: RoofForm, edge: Edge): Section | undefined => {
   if (edge.kind === 'hip') return frameOf(form, edge.planes[0].body).hip;
+  if (edge.kind === 'sleeper' || edge.kind === 'break') return undefined;
   return frameOf(form, valleySides(form, edge).wing.body).wing?.valley;
 };
 
@@ -40,6 +41,7 @@ export const hipCuts = (plan: RoofPlan, framing: Framing, edge: Edge): HipCuts |
   const lowered = edge.kind === 'hip' && frameOf(form, left.body).hip?.fit === 'dropped';
   const heightAbovePlate = heightAt(plan, eaveOf(form, left.plane)) - (lowered ? drop : 0);
   return {
+    section: { thickness: wood.thickness, depth: wood.depth },
     run,
     lineLength: run * g,
     bodyLength: (run - shortening) * g,
@@ -190,6 +192,8 @@ const close = (a: number, b: number): boolean => Math.abs(a - b) < hair;
 const sameTurn = (a: Turn, b: Turn): boolean => close(a.rise * b.run, b.rise * a.run);
 
 const isSame = (a: HipCuts, b: HipCuts): boolean =>
+  close(a.section.thickness, b.section.thickness) &&
+  close(a.section.depth, b.section.depth) &&
   close(a.run, b.run) &&
   close(a.bodyLength, b.bodyLength) &&
   close(a.tailLength, b.tailLength) &&

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../geometry/vector';
 import { hair } from '../units/hair';
-import { handsOf, hasPlane, type Edge } from './edges';
+import { deckOf, handsOf, hasPlane, type Edge } from './edges';
 import type { FiguredJacks } from './figured';
 import { frameOf, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
@@ -55,12 +55,12 @@ const meetAt = (
     (one) =>
       one.kind !== 'ridge' && hasPlane(one, plane) && other !== undefined && hasPlane(one, other.plane),
   );
-  const wood = edge && woodOf(form, edge);
-  if (!edge || !wood) return undefined;
+  const thickness = edge && (edge.kind === 'sleeper' ? 0 : woodOf(form, edge)?.thickness);
+  if (!edge || thickness === undefined) return undefined;
   const skew = skewOf(plane.up, edge.line.way);
   const hand =
-    edge.kind === 'valley' ? sideOn(edge, piece) : handsOf(edge).left.plane === plane ? 'left' : 'right';
-  return { edge, hand, skew, shortening: halfAcross(wood.thickness, skew) };
+    edge.kind !== 'hip' ? sideOn(edge, piece) : handsOf(edge).left.plane === plane ? 'left' : 'right';
+  return { edge, hand, skew, shortening: halfAcross(thickness, skew) };
 };
 
 /** Which side of a valley a jack is on: past where the planes part, both are in the host's. */
@@ -139,22 +139,30 @@ const entry = (plan: RoofPlan, form: RoofForm, { group, id }: Group): FiguredJac
     seat: bottom ? 0 : eave.seat,
     slope: { rise: eave.m, run: 1 },
     cheeks: [
-      ...(bottom
+      ...(bottom && bottom.edge.kind !== 'sleeper'
         ? [cheekOf({ end: 'bottom', side: towardEdge(eave, bottom, 'left') }, bottom.skew, eave.m)]
         : []),
       ...(top ? [cheekOf({ end: 'top', side: towardEdge(eave, top, 'right') }, top.skew, eave.m)] : []),
     ],
+    ...(bottom && footOf(form, eave, bottom)),
     shorteningTop: shortening,
     shorteningBottom: off,
     difference: plan.spacing * Math.abs(climb(eave, top) - climb(eave, bottom)) * g,
     lineLengths: runs.map((one) => one * g),
     lengths: runs.map((one) => (one - shortening - off) * g),
+    counts: runs.map((one) => group.filter((jack) => Math.abs(jack.run - one) <= hair).length),
   };
+};
+
+/** On a sleeper a jack stands with a level cut, the saw tilted to the pitch of what the sleeper lies on. */
+const footOf = (form: RoofForm, { m }: Eave, { edge }: Meet): Pick<FiguredJacks, 'foot'> => {
+  const deck = deckOf(form, edge);
+  return deck ? { foot: { level: { rise: m, run: 1 }, sawTilt: { rise: deck.plane.m, run: 1 } } } : {};
 };
 
 const kindOf = ({ bottom, top }: Jack): FiguredJacks['kind'] => {
   if (!bottom) return top?.edge.kind === 'hip' ? 'hipJack' : 'plateToValley';
-  if (!top) return 'valleyJack';
+  if (!top) return bottom.edge.kind === 'sleeper' ? 'blindJack' : 'valleyJack';
   return top.edge.kind === 'hip' ? 'hipValleyCripple' : 'valleyCripple';
 };
 

@@ -2,6 +2,8 @@
 export const limits = {
   /** Share of the rafter's depth a notch at its bearing may take. IRC R802.7.1, read second hand. */
   notchShare: 1 / 4,
+  /** Share of the depth a notch away from the ends may take, and not in the middle third. IRC R802.7.1, read second hand. */
+  notchInside: 1 / 6,
   /** Wood left over the overhang. IRC R802.7.1.1, read second hand. */
   tailDepth: 3.5,
   /** Level reach of a cantilevered tail. IRC R802.7.1.1, read second hand. */

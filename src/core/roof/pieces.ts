@@ -1,5 +1,5 @@
 import type { Vec2 } from '../geometry/vector';
-import type { Eave, RoofForm } from './form';
+import { scenesOf, type Eave, type RoofForm } from './form';
 import { alongPlane, dot2, type Line, type Stop } from './surface';
 
 /** Rafters are where the layout cuts the planes: a line up a plane at each station, as far as the plane is the roof. */
@@ -16,14 +16,17 @@ export type Piece = {
 /** What a rafter comes to at its upper end. */
 export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'header' | 'slope';
 
-export const piecesOf = ({ eaves, bodies }: RoofForm): readonly Piece[] =>
-  eaves.flatMap((eave) =>
-    eave.stations.flatMap((at) =>
+export const piecesOf = (form: RoofForm): readonly Piece[] => {
+  const scenes = scenesOf(form);
+  return form.eaves.flatMap((eave) => {
+    const bodies = scenes.find((scene) => scene.includes(eave.body)) ?? form.bodies;
+    return eave.stations.flatMap((at) =>
       alongPlane(lineAt(eave, at), eave, eave.through?.includes(at) ? [eave.body] : bodies).map(
         (stretch) => ({ eave, at, ...stretch }),
       ),
-    ),
-  );
+    );
+  });
+};
 
 /** Up a plane from its reference line at a station. */
 export const lineAt = ({ plane: { foot, up } }: Eave, at: number): Line => ({

@@ -18,6 +18,7 @@ export type GablePlan = Shared &
     /** A ridge that carries as a beam, and where its posts stand. */
     readonly posts?: Posts;
     readonly rakeOverhang: Inch;
+    readonly rake?: Rake;
     readonly datum: 'endA' | 'endB' | 'centre';
   };
 
@@ -45,7 +46,9 @@ export type Wing = {
   readonly ridge: Section;
   readonly valley: Section;
   /** Where its ridge comes in lower than the main one: a valley runs on to that, or its own ridge does, hung from it. */
-  readonly framing: 'longValley' | 'suspendedRidge';
+  readonly framing: 'longValley' | 'suspendedRidge' | 'overSheathing';
+  /** Of a wing framed over sheathing: what lies on the main rafters, and the sleepers on it that jacks stand on. */
+  readonly over: { readonly sheathing: Inch; readonly sleeper: Section };
   /** Which valley is the long one: that on the side of end A or of B. */
   readonly longFrom: 'A' | 'B';
 };
@@ -75,6 +78,17 @@ export type Dormer = {
 /** Every so far from the ridge's centre line, or from a shed's wall, in both gables. */
 export type GableStuds = { readonly spacing: Inch; readonly thickness: Inch };
 
+/** What carries the roof past the gables: a rafter at its outer edge, and lookouts laid flat that hold it. */
+export type Rake = { readonly rafter: Section; readonly lookouts: Lookouts | false };
+
+/** In notches of the end rafter, so far apart along the slope, and back over so many bays to the rafter they butt against. */
+export type Lookouts = {
+  readonly spacing: Inch;
+  readonly thickness: Inch;
+  readonly width: Inch;
+  readonly back: number;
+};
+
 /** Their centres from end A, and how far below the top of the plates they stand. */
 export type Posts = { readonly at: readonly Inch[]; readonly below: Inch };
 
@@ -82,6 +96,7 @@ export type Posts = { readonly at: readonly Inch[]; readonly below: Inch };
 export type ShedPlan = Shared & {
   readonly kind: 'shed';
   readonly rakeOverhang: Inch;
+  readonly rake?: Rake;
   readonly ledger: Section;
   readonly gableStuds?: GableStuds;
   readonly datum: 'endA' | 'endB' | 'centre';

@@ -1,7 +1,7 @@
 import { hair } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
 import type { Walls } from './figured';
-import { frameOf, type Eave, type RoofForm } from './form';
+import { frameOf, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { startsAtEave, topOf as topKind, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
@@ -29,7 +29,14 @@ export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): rea
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
     if (own.length === 0 && !eave.dormer && !atRidge.includes(eave.plane)) return [];
     const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
-    return [{ eave, cuts: rafterCuts(eave, { rafter: plan.rafter, shortening }), count: own.length }];
+    const bare = own.filter(({ at }) => tailedAt(eave, at) !== eave).length;
+    const alike = (one: Eave, count: number): RoofPlane => ({
+      eave: one,
+      cuts: rafterCuts(one, { rafter: plan.rafter, shortening }),
+      count,
+    });
+    const tailless = bare > 0 ? [alike({ ...eave, overhang: 0 }, bare)] : [];
+    return [alike(eave, own.length - bare), ...tailless];
   });
 };
 

@@ -1,5 +1,5 @@
 import { hair, isOver } from '../units/hair';
-import type { Edge } from './edges';
+import { deckOf, type Edge } from './edges';
 import type { FiguredRidge } from './figured';
 import { frameOf, type Frame, type RoofForm } from './form';
 import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
@@ -42,6 +42,7 @@ export const ridgesOn = (
         id: frame.name ? `ridge.${frame.name}` : 'ridge',
         count: 1,
         side: 'both' as const,
+        section: frame.ridge,
         lineLength,
         length: lineLength + ends[0].more + ends[1].more,
         topHeight: Math.min(...onRidge.map(topOf)),
@@ -107,6 +108,7 @@ const atHost = (
     ({ kind, planes }) => kind === 'valley' && planes.some((of) => of.body === body),
   );
   const [first] = valleys;
+  if (wing?.over) return { past: 0, more: -onSlope(form, edges, body) };
   if (!wing || !first) return { past: 0, more: 0 };
   const { host } = valleySides(form, first);
   const { thickness = 0, depth = 0 } = wing.host.ridge ?? {};
@@ -119,6 +121,18 @@ const atHost = (
   const long = valleys.find(({ parts }) => parts !== undefined);
   const across = long ? halfAcross(wing.valley.thickness, skewOf(edge.line.way, long.line.way)) : 0;
   return { past: 0, more: -Math.max(across, thickness / 2 - gap) };
+};
+
+/**
+ * A ridge that ends on sleepers is cut to the slope under it. Its top is half its thickness down its own slope from the
+ * planes' line: so much sooner it comes to them, measured to its long point. Inches.
+ */
+const onSlope = (form: RoofForm, edges: readonly Edge[], body: Body): number => {
+  const foot = edges.find(({ kind, planes }) => kind === 'sleeper' && planes.some((of) => of.body === body));
+  const deck = foot && deckOf(form, foot);
+  const own = foot?.planes.find((of) => of !== deck);
+  const half = (frameOf(form, body).ridge?.thickness ?? 0) / 2;
+  return deck && own ? (half * own.plane.m) / deck.plane.m : 0;
 };
 
 /** Level, from where a wing's ridge meets the host's plane to the host's ridge line. Inches. */

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../geometry/vector';
 import { hair } from '../units/hair';
-import type { Edge } from './edges';
-import { frameOf, type RoofForm } from './form';
+import { deckOf, type Edge } from './edges';
+import { frameOf, scenesOf, type RoofForm } from './form';
 import { framingOf, type Framing } from './framing';
 import { expand } from './expand';
 import { heelOf, woodOf } from './hips';
@@ -9,7 +9,7 @@ import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, startsAtEave, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { commonsOf, isCommon, shorteningAt, type RoofPlane } from './planes';
-import { dot2 } from './surface';
+import { dot2, type Body } from './surface';
 
 /** A framing whose pieces each end at one line at either end, with those that come to where several meet set apart. */
 export type Settled = Framing & { readonly inPlace: readonly Piece[] };
@@ -17,10 +17,18 @@ export type Settled = Framing & { readonly inPlace: readonly Piece[] };
 export const settledFraming = (plan: RoofPlan): Settled => {
   const framing = framingOf(expand(plan));
   if (framing.form.frames.every(({ wing }) => wing === undefined)) return { ...framing, inPlace: [] };
-  const strips = framing.edges.flatMap((edge) => stripOf(framing.form, edge));
+  const scenes = scenesOf(framing.form);
+  const sceneOf = (body: Body): number => scenes.findIndex((scene) => scene.includes(body));
+  const strips = framing.edges.flatMap((edge) =>
+    stripOf(framing.form, edge).map((strip) => ({ strip, scene: sceneOf(edge.planes[1].body) })),
+  );
+  const isInPlace = ({ piece, outline }: Outlined): boolean => {
+    const here = sceneOf(piece.eave.body);
+    return strips.some(({ strip, scene }) => scene === here && overlap(outline, strip));
+  };
   const inPlace = new Set(
     outlines(plan, framing)
-      .filter(({ outline }) => strips.some((strip) => overlap(outline, strip)))
+      .filter(isInPlace)
       .map(({ piece }) => piece),
   );
   return { ...framing, pieces: framing.pieces.filter((piece) => !inPlace.has(piece)), inPlace: [...inPlace] };
@@ -32,6 +40,7 @@ type Outline = readonly [Vec2, Vec2, Vec2, Vec2];
 /** A ridge, hip or valley seen from above. A wing's ridge that hangs from the host's is as long as the host is wide. */
 const stripOf = (form: RoofForm, edge: Edge): readonly Outline[] => {
   const { from, line, run } = edge;
+  if (edge.kind === 'sleeper') return wallLine(form, edge);
   const frame = frameOf(form, edge.planes[0].body);
   const wood = edge.kind === 'ridge' ? frame.ridge : woodOf(form, edge);
   if (!wood) return [];
@@ -46,10 +55,22 @@ const stripOf = (form: RoofForm, edge: Edge): readonly Outline[] => {
   return [[at(-before, half), at(run + hung, half), at(run + hung, -half), at(-before, -half)]];
 };
 
-const outlines = (
-  plan: RoofPlan,
-  framing: Framing,
-): readonly { readonly piece: Piece; readonly outline: Outline }[] => [
+/** Where sheathing ends over the wall: what straddles it stands half on a sleeper and half on a plate. */
+const wallLine = (form: RoofForm, edge: Edge): readonly Outline[] => {
+  const deck = deckOf(form, edge);
+  if (!deck) return [];
+  const { up } = deck.plane;
+  const [long, thin] = [2 * edge.run, 2 * hair];
+  const at = (along: number, out: number): Vec2 => [
+    edge.from[0] - up[1] * along + up[0] * out,
+    edge.from[1] + up[0] * along + up[1] * out,
+  ];
+  return [[at(-long, thin), at(long, thin), at(long, -thin), at(-long, -thin)]];
+};
+
+type Outlined = { readonly piece: Piece; readonly outline: Outline };
+
+const outlines = (plan: RoofPlan, framing: Framing): readonly Outlined[] => [
   ...jacksOf(plan, framing).map((jack) => ({
     piece: jack.piece,
     outline: outlineOf(plan, framing.form, jack),

@@ -1,21 +1,24 @@
 import type { Vec2 } from '../geometry/vector';
 import { clearBays } from './bays';
 import { eaveRows, type EaveRow } from './blocks';
-import { heightOver } from './heightOver';
-import { handsOf, type Edge } from './edges';
-import { frameOf, type Eave, type Frame, type RoofForm } from './form';
+import { deckOf, type Edge } from './edges';
+import { frameOf, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
-import { eaveOf, heelOf, heightAt, hipCuts, valleyFaces, woodOf } from './hips';
+import { heightOver } from './heightOver';
+import { heightAt, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
-import { commonsOf, isCommon, shorteningAt, topOf as topHeightOf, type RoofPlane } from './planes';
 import { dormerTimbers } from './dormerTimbers';
-import { planeCut, rafterSide } from './rafterTimber';
-import { ridgesOn, type RidgeOn } from './ridges';
+import { commonsOf, isCommon, shorteningAt } from './planes';
+import { notched, rakeTimbers } from './rakeTimbers';
+import { ledgersOf, ridgeTimber, sleeperTimber } from './ridgeTimbers';
+import { ridgesOn } from './ridges';
 import { atTail, settledFraming } from './settled';
-import { dot2, pointOn, type Line, type Plane } from './surface';
+import { slantTimber } from './slantTimbers';
+import { dot2, pointOn } from './surface';
 import type { Timber } from './timber';
+import { beyond, board, levelCut, nameIn, planeCut, rafterSide, type Cut } from './timberParts';
 
 /** Every member of a roof in its place, as its figures have it cut: ridge or ledger, rafters, hips, blocks, plates. No ties. */
 export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
@@ -24,29 +27,29 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
   const planes = commonsOf(framing, plan);
   return [
     ...ledgersOf(plan, form, planes),
-    ...ridgesOn(plan, framing, planes).flatMap((ridge) => ridgeTimber(framing, ridge)),
-    ...edges.filter(({ kind }) => kind !== 'ridge').flatMap((edge) => slantTimber(plan, framing, edge)),
+    ...ridgesOn(plan, framing, planes).flatMap((ridge) => ridgeTimber(plan, framing, ridge)),
+    ...edges.flatMap((edge) => sleeperTimber(plan, form, edge)),
+    ...edges
+      .filter(({ kind }) => kind === 'hip' || kind === 'valley')
+      .flatMap((edge) => slantTimber(plan, framing, edge)),
     ...jacksOf(plan, framing).map((jack) => jackTimber(plan, framing, jack)),
-    ...pieces.filter(isCommon).map((piece) => commonTimber(plan, framing, piece)),
+    ...pieces
+      .filter(isCommon)
+      .map((piece) => notched(plan, form, { piece, timber: commonTimber(plan, framing, piece) })),
+    ...rakeTimbers(plan, form, planes),
     ...dormerTimbers(plan, framing),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
     ...form.eaves.map((eave) => plateUnder(plan, form, eave)),
   ];
 };
 
-const nameIn = (form: RoofForm, { body, side }: Eave): string => {
-  const { name } = frameOf(form, body);
-  return name ? `${name}.${side}` : side;
-};
-
-type Cut = Timber['cuts'][number];
-
 const rafterTimber = (
   plan: RoofPlan,
   form: RoofForm,
   { piece, till }: { piece: Piece; till: number },
 ): Timber => {
-  const { eave, at } = piece;
+  const { at } = piece;
+  const eave = tailedAt(piece.eave, at);
   return {
     id: `rafter.${nameIn(form, eave)}.${at}`,
     origin: lineAt(eave, at).from,
@@ -76,7 +79,7 @@ const jackTimber = (plan: RoofPlan, framing: Framing, jack: Jack): Timber => {
   const { piece, bottom, top, shortening } = jack;
   const till = top ? piece.to + past(plan, top) : piece.to - shortening;
   const cuts = [
-    ...(bottom ? [faceOf(form, piece, { edge: bottom.edge, up: false })] : []),
+    ...(bottom ? footCuts(plan, form, jack) : []),
     ...(top ? [faceOf(form, piece, { edge: top.edge, up: true })] : []),
     ...tailCutsOf(framing, piece),
   ];
@@ -84,6 +87,14 @@ const jackTimber = (plan: RoofPlan, framing: Framing, jack: Jack): Timber => {
   if (!bottom) return { ...whole, cuts };
   const outline = overValley(plan, piece, { from: piece.from - past(plan, bottom), till });
   return { ...whole, id: `${whole.id}.${Math.round(piece.from)}`, outline, cuts };
+};
+
+/** To the face of a valley, or to the tops of sleepers. */
+const footCuts = (plan: RoofPlan, form: RoofForm, { piece, bottom }: Jack): readonly Cut[] => {
+  if (!bottom) return [];
+  const deck = deckOf(form, bottom.edge);
+  if (!deck) return [faceOf(form, piece, { edge: bottom.edge, up: false })];
+  return [beyond(planeCut(deck.plane, heightAt(plan, piece.eave)))];
 };
 
 /** From a valley up; near its foot still on the plate. */
@@ -120,153 +131,6 @@ const faceOf = (
   const forward = dot2(across, plane.up) > 0 === up;
   const normal: Vec2 = forward ? across : [way[1], -way[0]];
   return levelCut(normal, dot2(normal, edge.from) - (woodOf(form, edge)?.thickness ?? 0) / 2);
-};
-
-const levelCut = (normal: Vec2, reach: number): Cut => ({ normal: [normal[0], normal[1], 0], reach });
-
-const slantTimber = (plan: RoofPlan, framing: Framing, edge: Edge): readonly Timber[] => {
-  const { form } = framing;
-  const cuts = hipCuts(plan, framing, edge);
-  const wood = woodOf(form, edge);
-  if (!cuts || !wood) return [];
-  const { left, right } = handsOf(edge);
-  const over = heightAt(plan, eaveOf(form, left.plane));
-  const base = left.plane.base;
-  const g = Math.sqrt(1 + edge.m * edge.m);
-  const tail = cuts.tailLength / g;
-  const isHip = edge.kind === 'hip';
-  const more = tail > 0 && isHip ? wood.thickness : 0;
-  const backed = isHip && frameOf(form, left.body).hip?.fit === 'backed';
-  return [
-    {
-      id: `${edge.kind}.${left.plane.id}.${right.plane.id}`,
-      origin: edge.from,
-      direction: edge.line.way,
-      outline: rafterSide(
-        { m: edge.m, seat: cuts.seat, overhang: tail + more },
-        {
-          depth: wood.depth,
-          over: cuts.heightAbovePlate,
-          till: edge.run,
-          heel: isHip ? 0 : heelOf(edge, wood.thickness),
-        },
-      ).map(([along, z]) => [along, z + base] as const),
-      thickness: wood.thickness,
-      cuts: [
-        ...(isHip ? tailCuts(form, [left.plane, right.plane]) : []),
-        ...(isHip ? topCuts(plan, form, edge) : valleyCuts(framing, edge)),
-        ...(backed ? [planeCut(left.plane, over), planeCut(right.plane, over)] : []),
-      ],
-    },
-  ];
-};
-
-const tailCuts = (form: RoofForm, planes: readonly Plane[]): readonly Cut[] =>
-  planes.map((plane) =>
-    levelCut([-plane.up[0], -plane.up[1]], eaveOf(form, plane).overhang - dot2(plane.up, plane.foot)),
-  );
-
-/** Faces that the top of a hip comes to: those of the two commons, or the ridge's side. */
-const topCuts = (plan: RoofPlan, form: RoofForm, edge: Edge): readonly Cut[] => {
-  const apex = edge.to;
-  const { way } = edge.line;
-  const { hip, ridge } = frameOf(form, edge.planes[0].body);
-  if (hip?.top === 'againstRidge' && ridge) {
-    const normal: Vec2 = [0, way[1] > 0 ? 1 : -1];
-    return [levelCut(normal, dot2(normal, apex) - ridge.thickness / 2)];
-  }
-  return edge.planes.map(({ plane: { up } }) => {
-    const across: Vec2 = [-up[1], up[0]];
-    const normal: Vec2 = dot2(across, way) > 0 ? across : [up[1], -up[0]];
-    return levelCut(normal, dot2(normal, apex) - plan.rafter.thickness / 2);
-  });
-};
-
-const valleyCuts = (framing: Framing, edge: Edge): readonly Cut[] =>
-  valleyFaces(framing, edge).map(({ way, thickness, beyond = 0 }) => {
-    const across: Vec2 = [-way[1], way[0]];
-    const normal: Vec2 = dot2(across, edge.line.way) > 0 ? across : [way[1], -way[0]];
-    return levelCut(
-      normal,
-      dot2(normal, pointOn({ from: edge.to, way: edge.line.way }, beyond)) - thickness / 2,
-    );
-  });
-
-/** A wing's ridge is cut to what it comes to: its length is that of its middle. */
-const ridgeTimber = (framing: Framing, { edge, frame, ends, figured }: RidgeOn): readonly Timber[] => {
-  if (!frame.ridge) return [];
-  const inner = framing.edges.find(
-    ({ parts, planes }) => parts !== undefined && planes.some((of) => of.body === frame.body),
-  );
-  const [low, high] = ends.map(({ past: more, more: board }) => more + board) as [number, number];
-  const slack = inner ? frame.ridge.thickness : 0;
-  const timber = board(figured.id, edge, {
-    along: [-low - (low < 0 ? slack : 0), edge.run + high + (high < 0 ? slack : 0)],
-    up: [figured.topHeight - frame.ridge.depth, figured.topHeight],
-    thickness: frame.ridge.thickness,
-  });
-  if (!inner) return [timber];
-  return [
-    { ...timber, cuts: [ridgeCut(inner, frame.wing?.valley.thickness ?? 0, edge), ...hostCuts(frame)] },
-  ];
-};
-
-/** The face of the host's ridge. */
-const hostCuts = ({ body, wing }: Frame): readonly Cut[] =>
-  body.limits
-    .filter(({ id }) => id === 'host')
-    .map(({ normal, reach }) => levelCut(normal, reach - (wing?.host.ridge?.thickness ?? 0) / 2));
-
-const ridgeCut = ({ from, line: { way } }: Edge, thickness: number, ridge: Edge): Cut => {
-  const across: Vec2 = [-way[1], way[0]];
-  const mid: Vec2 = [(ridge.from[0] + ridge.to[0]) / 2, (ridge.from[1] + ridge.to[1]) / 2];
-  const beyond = dot2(across, from) - dot2(across, mid) > 0;
-  const normal: Vec2 = beyond ? across : [way[1], -way[0]];
-  return levelCut(normal, dot2(normal, from) - thickness / 2);
-};
-
-type Board = {
-  readonly along: Vec2;
-  readonly up: Vec2;
-  readonly thickness: number;
-};
-
-/** A level board on edge or on its flat, along a line from a point. */
-const board = (
-  id: string,
-  { from, line }: { readonly from: Vec2; readonly line: Line },
-  { along: [a, b], up: [low, high], thickness }: Board,
-): Timber => ({
-  id,
-  origin: from,
-  direction: line.way,
-  outline: [
-    [a, low],
-    [b, low],
-    [b, high],
-    [a, high],
-  ],
-  thickness,
-  cuts: [],
-});
-
-/** Its back on the wall, its top flush with the rafters where they meet its face. */
-const ledgersOf = (
-  plan: RoofPlan,
-  { frames }: RoofForm,
-  [plane]: readonly RoofPlane[],
-): readonly Timber[] => {
-  const [{ ledger }] = frames;
-  if (!ledger || !plane) return [];
-  const top = topHeightOf(plane);
-  const from: Vec2 = [0, -ledger.thickness / 2];
-  return [
-    board(
-      'ledger',
-      { from, line: { from, way: [1, 0] } },
-      { along: [0, plan.length], up: [top - ledger.depth, top], thickness: ledger.thickness },
-    ),
-  ];
 };
 
 /** Between neighbours, plumb over the plate's outer face, beveled to the plane; they stand in the middle of their bay. */

@@ -16,6 +16,9 @@ export const gradeStamps = { asOrdered: 'No. 2', tooLow: 'No. 3' } as const;
 /** Engineered lumber for ridges and beams: 2.0 million psi and 42 lb/ft³, both from memory of makers' tables. */
 export const engineered: Wood = { stiffness: 2.0e6, weight: 42 };
 
+/** Dressed dry lumber is at most so wet, percent: PS 20, from a published reprint of its table (read). Weights are of such. */
+export const dryAtMost = 19;
+
 /** Thickest sawn lumber of a roof's sticks, inches: what is thicker was made of veneers. Common practice, no source. */
 const thickestSawn = 1.5;
 

@@ -58,6 +58,16 @@ export const gable = (plan: GablePlan): RoofForm => {
     const through = on.flatMap(({ trimmers }) => trimmers);
     return { stations: withTrimmers(marks, on, plan.rafter.thickness), through };
   };
+  const over = (plan.wings ?? []).filter(({ framing }) => framing === 'overSheathing');
+  const bareOn = (side: 'street' | 'yard'): Pick<Eave, 'bare'> => {
+    const bare = over
+      .filter((wing) => wing.side === side)
+      .map(({ at, span, overhang }) => {
+        const half = span / 2 + clad + overhang + plan.rafter.thickness / 2;
+        return [at - half, at + half] as const;
+      });
+    return bare.length > 0 ? { bare } : {};
+  };
   const eaves = planes.map((plane) => ({
     side: plane.id,
     plane,
@@ -68,6 +78,7 @@ export const gable = (plan: GablePlan): RoofForm => {
     seat: sides[plane.id].seat,
     clad,
     ...rowOn(plane.id),
+    ...bareOn(plane.id),
   }));
   const main: Frame = {
     body,

@@ -1,6 +1,6 @@
 import { hair } from '../../units/hair';
 import { gradient } from '../../units/slope';
-import type { Eave, Frame, RoofForm } from '../form';
+import type { Eave, Frame, RoofForm, WingFrame } from '../form';
 import { heightOver } from '../heightOver';
 import type { GablePlan, Wing } from '../plan';
 import { signOf } from '../side';
@@ -70,12 +70,26 @@ export const wingOf = (
     wing: {
       host,
       valley: wing.valley,
-      framing: wing.framing,
+      framing: wing.framing === 'suspendedRidge' ? 'suspendedRidge' : 'longValley',
+      ...(wing.framing === 'overSheathing' && { over: deckOn(wing, host) }),
       isLong: ([x]) => x < wing.at === (wing.longFrom === 'A'),
     },
   };
   return { frame, eaves };
 };
+
+/** The host's planes as high as the tops of sleepers on its sheathing. */
+const deckOn = ({ over: { sheathing, sleeper } }: Wing, { body }: Frame): NonNullable<WingFrame['over']> => ({
+  sleeper,
+  deck: {
+    ...body,
+    id: `${body.id}.deck`,
+    planes: body.planes.map((plane) => ({
+      ...plane,
+      base: plane.base + (sheathing + sleeper.thickness) * Math.sqrt(1 + plane.m * plane.m),
+    })),
+  },
+});
 
 /** Seat of a wing's rafters, that they stand as high over the plate as those they meet in the valley. Inches. */
 export const wingSeat = (plan: GablePlan, { side, slope }: Wing, seat: number): number => {

@@ -1,7 +1,16 @@
-import type { Vec3 } from '../geometry/vector';
-import type { Eave } from './form';
-import { dot2, type Plane } from './surface';
+import type { Vec2, Vec3 } from '../geometry/vector';
+import { frameOf, type Eave, type RoofForm } from './form';
+import { dot2, type Line, type Plane } from './surface';
 import type { Timber } from './timber';
+
+/** What members as solids are made of. */
+
+export const nameIn = (form: RoofForm, { body, side }: Eave): string => {
+  const { name } = frameOf(form, body);
+  return name ? `${name}.${side}` : side;
+};
+
+export type Cut = Timber['cuts'][number];
 
 type Side = {
   readonly depth: number;
@@ -34,10 +43,38 @@ export const rafterSide = (
   return [[till, top(till)], [till, under(till)], [seat, 0], ...tail];
 };
 
-type Cut = Timber['cuts'][number];
+/** The other side of a cut. */
+export const beyond = ({ normal: [x, y, z], reach }: Cut): Cut => ({ normal: [-x, -y, -z], reach: -reach });
+
+export const levelCut = (normal: Vec2, reach: number): Cut => ({ normal: [normal[0], normal[1], 0], reach });
 
 /** Under the top edges' plane. */
 export const planeCut = ({ foot, up, m, base }: Plane, over: number): Cut => {
   const normal: Vec3 = [-m * up[0], -m * up[1], 1];
   return { normal, reach: base + over - m * dot2(up, foot) };
 };
+
+type Board = {
+  readonly along: Vec2;
+  readonly up: Vec2;
+  readonly thickness: number;
+};
+
+/** A level board on edge or on its flat, along a line from a point. */
+export const board = (
+  id: string,
+  { from, line }: { readonly from: Vec2; readonly line: Line },
+  { along: [a, b], up: [low, high], thickness }: Board,
+): Timber => ({
+  id,
+  origin: from,
+  direction: line.way,
+  outline: [
+    [a, low],
+    [b, low],
+    [b, high],
+    [a, high],
+  ],
+  thickness,
+  cuts: [],
+});

@@ -1,0 +1,47 @@
+import { longestBoard } from '../stock/boards';
+import { spliced, type Pieces } from '../stock/splices';
+import type { FiguredRoof } from './figured';
+import type { FiguredSplice } from './figuredLists';
+import type { RoofPlan } from './plan';
+
+/** Ridges and ledgers as the pieces they are made of. */
+
+type Long = {
+  readonly member: string;
+  readonly length: number;
+  /** Whether rafters bear on its face, as on a ledger's, and not on both sides. */
+  readonly onWall: boolean;
+};
+
+/**
+ * A ridge is spliced where a pair of rafters pinches it, one that carries on its posts, a ledger between rafters, where no
+ * hanger sits. Common practice, no source. With several ridges nothing here says where each begins: pieces are alike.
+ */
+export const splicedMember = (
+  plan: RoofPlan,
+  roof: FiguredRoof,
+  { member, length, onWall }: Long,
+): { readonly pieces: readonly Pieces[]; readonly splice?: FiguredSplice } => {
+  const { joints, marks } = jointsOf(plan, roof, onWall);
+  const begins = (plan.length - length) / 2;
+  const own = marks === 'anywhere' ? marks : marks.map((x) => x - begins);
+  const pieces = spliced(length, own, longestBoard);
+  const isSpliced = pieces.reduce((sum, { count }) => sum + count, 0) > 1;
+  return { pieces, ...(isSpliced && { splice: { member, length, joints, pieces } }) };
+};
+
+type Joints = {
+  readonly joints: FiguredSplice['joints'];
+  /** Along the roof from end A, in order. */
+  readonly marks: readonly number[] | 'anywhere';
+};
+
+const jointsOf = (plan: RoofPlan, { ridges, layout: { stations } }: FiguredRoof, onWall: boolean): Joints => {
+  if (onWall)
+    return { joints: 'bays', marks: stations.slice(1).map((x, i) => (x + (stations[i] as number)) / 2) };
+  if (plan.kind === 'gable' && plan.posts)
+    return { joints: 'posts', marks: [...plan.posts.at].sort((a, b) => a - b) };
+  return ridges.length === 1
+    ? { joints: 'rafters', marks: stations }
+    : { joints: 'alike', marks: 'anywhere' };
+};
