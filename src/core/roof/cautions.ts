@@ -17,8 +17,12 @@ type Check = (so: Checked) => string | false;
 export const cautionsOf = (so: Checked): readonly Caution[] =>
   rows.flatMap(({ code, at, check }) => {
     const text = check(so);
-    return text === false ? [] : [{ code, at, text }];
+    return text === false ? [] : [{ code, at: keyOf(so, at), text }];
   });
+
+/** A dormer's own keys stand with it. */
+const keyOf = ({ plan, eave: { dormer } }: Checked, at: string): string =>
+  dormer && plan.kind === 'gable' ? `dormers.${plan.dormers?.indexOf(dormer.plan) ?? 0}.${at}` : at;
 
 /** Of roofs with a ridge; a dormer's rafters are looked at by dormerCautions. */
 type RidgedCheck = (

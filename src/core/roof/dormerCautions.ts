@@ -57,7 +57,7 @@ const headerLong: Check = ({ dormer: { headers, upperRafters, lowerRafters } }) 
 const pairsCut: Check = ({ plan, on: { shape } }) =>
   plan.kind === 'gable' &&
   !plan.posts &&
-  `The dormer cuts ${shape.inner.length} rafters off from the wall they pushed on. Their partners on the other side push on the ridge alone: ties, floor and ridge there need a design, code and plans first.`;
+  `The dormer cuts ${shape.inner.length} main rafters short. Their partners on the other side push on the ridge alone: ties, floor and ridge there need a design, code and plans first.`;
 
 const edgesNear: Check = ({ plan, on: { shape, host } }) => {
   const { thickness } = plan.rafter;

@@ -120,12 +120,16 @@ const lowerRafter = (plan: RoofPlan, framing: Framing, on: DormerOn): readonly C
   return [{ id: `lower.${on.name}`, count, side: on.host.side, ...cuts }];
 };
 
-/** Level, in from its reference face, to where the lower edge of a dormer's rafter comes to the main rafters' tops. Inches. */
-export const taperStart = (plan: RoofPlan, { shape: { host, m, gap } }: DormerOn): number =>
+/** Level, in from its reference face, to where the lower edges of its rafters would come to the main rafters' tops. Inches. */
+const underMeets = (plan: RoofPlan, { shape: { host, m, gap } }: DormerOn): number =>
   (gap - plan.rafter.depth * Math.sqrt(1 + m * m)) / (host.m - m);
 
 /** Level, how far short of the meeting an end rafter is cut: at a header it runs out to nothing. Inches. */
 export const endShortening = ({ shape }: DormerOn): number => (shape.toRidge ? shape.shortening : 0);
+
+/** The same to where the taper starts: at a thick ridge under a steep roof there may be none. */
+const taperStart = (plan: RoofPlan, on: DormerOn): number =>
+  Math.min(underMeets(plan, on), on.shape.run - endShortening(on));
 
 const endRafter = (plan: RoofPlan, on: DormerOn): TaperedRafter => {
   const { eave, shape, name } = on;
@@ -158,7 +162,7 @@ const sideStuds = (plan: RoofPlan, on: DormerOn): readonly SideStuds[] => {
   const { shape, eave, name } = on;
   const { spacing, thickness } = shape.plan.studs;
   const steeper = shape.host.m - eave.m;
-  const lengths = sideStudsAt(plan, on).map((at) => (taperStart(plan, on) - (at - thickness / 2)) * steeper);
+  const lengths = sideStudsAt(plan, on).map((at) => (underMeets(plan, on) - (at - thickness / 2)) * steeper);
   if (lengths.length === 0) return [];
   return [
     {

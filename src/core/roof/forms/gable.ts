@@ -37,6 +37,31 @@ export const dormerShapes = (plan: GablePlan): readonly DormerShape[] => {
   });
 };
 
+type Row = { readonly marks: readonly number[]; readonly shapes: readonly DormerShape[] };
+
+/** The row of a long wall, with the trimmers of its dormers. */
+const rowOn = (
+  { rafter }: GablePlan,
+  side: 'street' | 'yard',
+  { marks, shapes }: Row,
+): Pick<Eave, 'stations' | 'through'> => {
+  const on = shapes.filter((shape) => shape.plan.side === side);
+  if (on.length === 0) return { stations: marks };
+  const through = on.flatMap(({ trimmers }) => trimmers);
+  return { stations: withTrimmers(marks, on, rafter.thickness), through };
+};
+
+/** Where tails end at the wall for wings that stand over the sheathing. */
+const bareOn = (plan: GablePlan, side: 'street' | 'yard'): Pick<Eave, 'bare'> => {
+  const bare = (plan.wings ?? [])
+    .filter((wing) => wing.framing === 'overSheathing' && wing.side === side)
+    .map(({ at, span, overhang }) => {
+      const half = span / 2 + cladOf(plan) + overhang + plan.rafter.thickness / 2;
+      return [at - half, at + half] as const;
+    });
+  return bare.length > 0 ? { bare } : {};
+};
+
 export const gable = (plan: GablePlan): RoofForm => {
   const clad = cladOf(plan);
   const runs = gableRuns(plan);
@@ -52,22 +77,6 @@ export const gable = (plan: GablePlan): RoofForm => {
   const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
   const marks = rowOf(plan);
   const shapes = dormerShapes(plan);
-  const rowOn = (wall: 'street' | 'yard'): Pick<Eave, 'stations' | 'through'> => {
-    const on = shapes.filter((shape) => shape.plan.side === wall);
-    if (on.length === 0) return { stations: marks };
-    const through = on.flatMap(({ trimmers }) => trimmers);
-    return { stations: withTrimmers(marks, on, plan.rafter.thickness), through };
-  };
-  const over = (plan.wings ?? []).filter(({ framing }) => framing === 'overSheathing');
-  const bareOn = (side: 'street' | 'yard'): Pick<Eave, 'bare'> => {
-    const bare = over
-      .filter((wing) => wing.side === side)
-      .map(({ at, span, overhang }) => {
-        const half = span / 2 + clad + overhang + plan.rafter.thickness / 2;
-        return [at - half, at + half] as const;
-      });
-    return bare.length > 0 ? { bare } : {};
-  };
   const eaves = planes.map((plane) => ({
     side: plane.id,
     plane,
@@ -77,8 +86,8 @@ export const gable = (plan: GablePlan): RoofForm => {
     overhang: sides[plane.id].overhang,
     seat: sides[plane.id].seat,
     clad,
-    ...rowOn(plane.id),
-    ...bareOn(plane.id),
+    ...rowOn(plan, plane.id, { marks, shapes }),
+    ...bareOn(plan, plane.id),
   }));
   const main: Frame = {
     body,
