@@ -1,7 +1,8 @@
 import type { DormerShape } from '../core/roof/form';
-import { cladOf } from '../core/roof/forms/common';
+import { cladOf, rowOf } from '../core/roof/forms/common';
 import { dormerShapes } from '../core/roof/forms/gable';
 import { heightOver } from '../core/roof/heightOver';
+import { lookoutsOf } from '../core/roof/rake';
 import type { GablePlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { shortInches } from '../core/units/lengthText';
@@ -42,6 +43,24 @@ const onRoof: Check = ({ plan, shape: { from, to, plan: dormer }, index, show })
       pathOf(index, 'at'),
       `is ${show(dormer.at)} and puts a dormer of ${show(dormer.width)} past the end of the roof`,
       low <= high ? `${show(low)} to ${show(high)}` : `a dormer of at most ${show(plan.length - 2 * edge)}`,
+    ),
+  );
+};
+
+/** Lookouts butt against the trimmers at the most: past them the rafters are cut short. */
+const clearOfLookouts: Check = ({ plan, shape, index, show }) => {
+  const lookouts = lookoutsOf(plan);
+  if (!lookouts) return [];
+  const marks = rowOf(plan);
+  const { trimmers, plan: dormer } = shape;
+  const [first, last] = [trimmers[0] ?? 0, trimmers.at(-1) ?? 0];
+  const before = marks.filter((at) => at < first - 2 * plan.rafter.thickness + hair).length;
+  const after = marks.filter((at) => at > last + 2 * plan.rafter.thickness - hair).length;
+  return when(Math.min(before, after) < lookouts.back, () =>
+    complaint(
+      pathOf(index, 'at'),
+      `is ${show(dormer.at)} and cuts rafters that lookouts run back to`,
+      `${lookouts.back} main rafter${lookouts.back > 1 ? 's' : ''} or more between it and each end`,
     ),
   );
 };
@@ -168,6 +187,7 @@ const roomForHeaders: Check = ({ plan, shape, index, show }) => {
 
 const checks: readonly Check[] = [
   onRoof,
+  clearOfLookouts,
   wideEnough,
   frontStands,
   seatOnPlate,
