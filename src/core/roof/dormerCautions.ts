@@ -42,7 +42,7 @@ const headerShallow: Check = ({ on: { shape }, dormer: { headers } }) => {
   );
 };
 
-/** IRC R802.9, from memory: over 4 ft header and trimmers are doubled, over 6 ft the header hangs from hangers. */
+/** Longer headers hang from hangers and are not sized by habit. Common practice, no source. Inches. */
 const designSpan = 72;
 
 const headerLong: Check = ({ dormer: { headers, upperRafters, lowerRafters } }) => {
