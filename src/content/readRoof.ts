@@ -57,6 +57,7 @@ const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   yard: ['gable'],
   posts: ['gable'],
   wings: ['gable'],
+  dormers: ['gable'],
   gableStuds: ['gable', 'shed'],
   ledger: ['shed'],
   endSlope: ['hip'],

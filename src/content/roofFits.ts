@@ -2,6 +2,7 @@ import { bearingOf } from '../core/roof/form';
 import { cladOf } from '../core/roof/forms/common';
 import { gableRuns } from '../core/roof/forms/gable';
 import { when, type Show } from './saidSizes';
+import { dormerFits } from './dormerFits';
 import { wingFits } from './wingFits';
 import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
@@ -23,7 +24,9 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
   if (short.length > 0) return short;
   const planes = planesOf(plan);
   const all = [
-    ...planes.flatMap((plane) => checks.flatMap((check) => check(plan, plane, show))),
+    ...planes.flatMap((plane) =>
+      (plane.eave.dormer ? [ventsInBlock] : checks).flatMap((check) => check(plan, plane, show)),
+    ),
     ...alongRoof(plan, show),
   ];
   return all.filter(({ path, wrong }, i) => all.findIndex((c) => c.path === path && c.wrong === wrong) === i);
@@ -34,7 +37,9 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 /** What has to hold before planes can be laid at all. */
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
-  return plan.kind === 'gable' ? [...yardFits(plan, show), ...wingFits(plan, show)] : [];
+  return plan.kind === 'gable'
+    ? [...yardFits(plan, show), ...wingFits(plan, show), ...dormerFits(plan, show)]
+    : [];
 };
 
 /** A ridge between the plates, and posts under it. */

@@ -7,6 +7,7 @@ import { roofDefaults, roofLimits, slopeLimits, type Limit, type RoofLength } fr
 import { lengthWanted, type RoofFile } from './roofSchema';
 import { sizeOf, slopeOf, unitsOf, type Units } from './fileLengths';
 import { at, keysOf, said } from './shape';
+import { dormerOf } from './dormerSizes';
 import { wingOf } from './wingSizes';
 
 /** The lengths of a roof file: in inches, within limits, the missing ones filled in. */
@@ -23,7 +24,7 @@ export const wrongSizes = (file: unknown): readonly Complaint[] => {
   ];
 };
 
-const slopePaths = ['slope', 'endSlope', 'yard.slope', 'wings.*.slope'];
+const slopePaths = ['slope', 'endSlope', 'yard.slope', 'wings.*.slope', 'dormers.*.slope'];
 
 /** A path, or with `*` in it that of each item there is. */
 const eachOf = (file: unknown, path: string): readonly string[] => {
@@ -110,6 +111,7 @@ const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
   const ridged = ridgedOf(file, size);
   const main = { ...shared, ...ridged, rakeOverhang: size('rakeOverhang') };
   const wings = file.wings?.map((_, i) => wingOf(file, i, { ...main, ...(yard && { yard }) }));
+  const dormers = file.dormers?.map((_, i) => dormerOf(file, i, { ...main, ...(yard && { yard }) }));
   return {
     kind: 'gable',
     ...shared,
@@ -121,6 +123,7 @@ const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
     ...(yard && { yard }),
     ...(posts && { posts }),
     ...(wings && { wings }),
+    ...(dormers && { dormers }),
   };
 };
 

@@ -91,6 +91,15 @@ const apart = (
 
 type Among = { readonly one: Placed; readonly all: readonly Placed[] };
 
+/** Along the wall, all that a wing takes of the host's plane, its long valley with it. Inches. */
+export const wingTakes = (plan: GablePlan, wing: Wing): readonly [from: number, to: number] => {
+  const half = wing.span / 2 + cladOf(plan);
+  const [from, to] = [wing.at - half, wing.at + half];
+  const reach = widest(plan, wing);
+  if (wing.framing !== 'longValley' || reach <= half + hair) return [from, to];
+  return wing.longFrom === 'A' ? [from, Math.max(to, from + reach)] : [Math.min(from, to - reach), to];
+};
+
 /** The long valley has to come to the main ridge before the roof ends or another wing begins. */
 const longInside = (plan: GablePlan, { one, all }: Among, show: Show): readonly Complaint[] => {
   const { wing, index, half, from, to } = one;

@@ -3,6 +3,7 @@ import { figure } from '../core/roof/figure';
 import type {
   Cheek,
   FiguredBlock,
+  FiguredDormer,
   FiguredHip,
   FiguredJacks,
   FiguredRoof,
@@ -50,6 +51,7 @@ const printed = (roof: FiguredRoof): object => {
     rakeRafters,
     lookouts,
     cutInPlace,
+    dormers,
     cautions,
   } = roof;
   return {
@@ -68,6 +70,7 @@ const printed = (roof: FiguredRoof): object => {
     ...(rakeRafters && { rakeRafters }),
     ...(lookouts && { lookouts }),
     ...(cutInPlace && { cutInPlace }),
+    ...(dormers && { dormers: dormers.map(dormerPrinted) }),
     cautions,
   };
 };
@@ -109,6 +112,17 @@ const sleeperPrinted = ({ planAngle, ...sleeper }: FiguredSleeper): unknown => (
 const hipPrinted = ({ backing, ...hip }: FiguredHip): unknown => ({
   ...slantPrinted(hip),
   backingAngleDeg: backing.map(degreesOf),
+});
+
+const dormerPrinted = ({ slope, endRafters, sideStuds, ...dormer }: FiguredDormer): unknown => ({
+  ...dormer,
+  slopeDeg: degreesOf(slope),
+  endRafters: endRafters.map(({ taper, ...rafter }) => ({ ...rafter, taperDeg: degreesOf(taper) })),
+  sideStuds: sideStuds.map(({ topBevel, bottomBevel, ...studs }) => ({
+    ...studs,
+    topBevelDeg: degreesOf(topBevel),
+    bottomBevelDeg: degreesOf(bottomBevel),
+  })),
 });
 
 /** After the figures: boards that have to be ordered say so. */

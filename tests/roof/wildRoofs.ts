@@ -75,6 +75,20 @@ const rakes = {
   ),
 };
 
+const dormer = fc.record({
+  kind: mostly(fc.constant('shed')),
+  side: mostly(fc.constantFrom('street', 'yard')),
+  at: between(60, 600),
+  width: between(30, 250),
+  front: fc.oneof(fc.constant(0), between(4, 60)),
+  wall: between(30, 140),
+  slope: maybe(fc.record({ rise: between(0.5, 8), run: mostly(fc.constant(12)) })),
+  overhang: maybe(between(0, 24)),
+  seat: maybe(between(0.5, 5)),
+  header: maybe(section),
+  studs: maybe(fc.record({ spacing: maybe(between(8, 30)), thickness: maybe(between(1, 4)) })),
+});
+
 const byKind: Readonly<Record<string, object>> = {
   gable: {
     ridge: section,
@@ -86,6 +100,7 @@ const byKind: Readonly<Record<string, object>> = {
     posts: maybe(fc.record({ at: fc.array(between(0, 400), { maxLength: 4 }), below: between(0, 120) })),
     gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
     wings: fc.oneof(fc.constant(undefined), fc.array(wing, { minLength: 1, maxLength: 2 })),
+    dormers: maybe(fc.array(dormer, { minLength: 1, maxLength: 2 })),
   },
   hip: {
     ridge: section,

@@ -17,10 +17,14 @@ type Check = (so: Checked) => string | false;
 export const cautionsOf = (so: Checked): readonly Caution[] =>
   rows.flatMap(({ code, at, check }) => {
     const text = check(so);
-    return text === false ? [] : [{ code, at, text }];
+    return text === false ? [] : [{ code, at: keyOf(so, at), text }];
   });
 
-/** Of roofs with a ridge. */
+/** A dormer's own keys stand with it. */
+const keyOf = ({ plan, eave: { dormer } }: Checked, at: string): string =>
+  dormer && plan.kind === 'gable' ? `dormers.${plan.dormers?.indexOf(dormer.plan) ?? 0}.${at}` : at;
+
+/** Of roofs with a ridge; a dormer's rafters are looked at by dormerCautions. */
 type RidgedCheck = (
   so: PlaneGroup & { readonly plan: GablePlan | HipPlan; readonly topHeight: number },
 ) => string | false;
@@ -28,7 +32,7 @@ type RidgedCheck = (
 const ridged =
   (check: RidgedCheck): Check =>
   ({ plan, ...so }) =>
-    plan.kind !== 'shed' && check({ ...so, plan });
+    plan.kind !== 'shed' && !so.eave.dormer && check({ ...so, plan });
 
 /** Of roofs whose ridge is a board: one on posts carries, and needs no ties to do so. */
 const onBoard = (check: RidgedCheck): Check =>

@@ -14,7 +14,7 @@ import {
 
 /** Where two planes of the roof meet, from the lower end to the upper. */
 export type Edge = {
-  readonly kind: 'ridge' | 'hip' | 'valley' | 'sleeper';
+  readonly kind: 'ridge' | 'hip' | 'valley' | 'sleeper' | 'break';
   readonly planes: readonly [Of, Of];
   readonly line: Line;
   readonly from: Vec2;
@@ -28,6 +28,9 @@ export type Edge = {
   /** Of a valley that runs on past where the planes part: level, from its lower end to there. Inches. */
   readonly parts?: number;
 };
+
+/** Planes that climb in one line, up to rounding. */
+const level = 1e-9;
 
 export const edgesOf = (form: RoofForm): readonly Edge[] =>
   scenesOf(form).flatMap((bodies) => {
@@ -60,9 +63,10 @@ const edgesBetween = (a: Of, b: Of, { bodies, isOver }: Among): readonly Edge[] 
   }));
 };
 
-/** Over sheathing a valley is where sleepers lie. Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley. */
+/** Over sheathing a valley is where sleepers lie. Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley, or where one slope goes over into another a break. */
 const kindOf = ([a, b]: readonly [Of, Of]): Edge['kind'] => {
-  if (a.body !== b.body) return 'valley';
+  const [one, other] = [a.plane.up, b.plane.up];
+  if (a.body !== b.body) return Math.abs(one[0] * other[1] - one[1] * other[0]) < level ? 'break' : 'valley';
   return dot2(a.plane.up, b.plane.up) < 0 ? 'ridge' : 'hip';
 };
 

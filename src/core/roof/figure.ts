@@ -1,5 +1,7 @@
 import { figuredBlocks } from './blocks';
 import { cautionsOf } from './cautions';
+import { dormerCautions } from './dormerCautions';
+import { figuredDormers } from './dormers';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
@@ -26,6 +28,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const ridges = ridgesOn(plan, framing, planes);
   const topOn = (frame: Frame): number => topOver(ridges, frame);
   const slants = slanting(plan, framing);
+  const dormers = figuredDormers(plan, framing);
   const mains = grouped(firstOfEach(on(planes, form.frames[0])), form);
   return {
     commonRafters: commons(groups),
@@ -39,12 +42,14 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ...figuredRakes(plan, mains),
     ...slants,
     ...inPlaceOf(framing),
+    ...(dormers.length > 0 && { dormers }),
     cautions: [
       ...groups.flatMap((group) =>
         cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
       ),
       ...rakeCautions(plan, mains),
       ...slantCautions({ plan, framing, groups, ...slants }),
+      ...dormerCautions(plan, framing, dormers),
     ],
   };
 };
@@ -66,13 +71,16 @@ const tiesOf = (
   planes: readonly RoofPlane[],
   { frame, topHeight }: Under,
 ): FiguredRoof['ties'] => {
-  if (plan.kind === 'shed') return [];
+  if (plan.kind === 'shed' || !frame.ridge) return [];
   const opposite = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
   const across = firstOfEach(opposite);
   const count = ({ eave }: RoofPlane): number =>
-    opposite.reduce((sum, one) => (one.eave.plane === eave.plane ? sum + one.count : sum), 0);
+    opposite.reduce(
+      (sum, one) => (one.eave.plane === eave.plane ? sum + one.count : sum),
+      -(eave.through?.length ?? 0),
+    );
   const pairs = Math.min(...across.map(count));
   return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
 };
@@ -116,7 +124,11 @@ const studsOf = (
   planes: readonly RoofPlane[],
 ): Pick<FiguredRoof, 'gableStuds'> => {
   if (plan.kind === 'hip' || !plan.gableStuds) return {};
-  return { gableStuds: frames.flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)) };
+  return {
+    gableStuds: frames
+      .filter(({ gables }) => gables > 0)
+      .flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)),
+  };
 };
 
 /** Told by what they are of where they differ; where that does not tell two apart, by a number too. */

@@ -22,6 +22,7 @@ export type FiguredRoof = {
   readonly sleepers?: readonly FiguredSleeper[];
   /** Rafters that the layout puts where more than two members come together: no entry here has their cuts. */
   readonly cutInPlace?: readonly CutInPlace[];
+  readonly dormers?: readonly FiguredDormer[];
   readonly cautions: readonly Caution[];
 };
 
@@ -222,3 +223,92 @@ export type FiguredTie = {
 };
 
 export type Caution = { readonly code: string; readonly at: string; readonly text: string };
+
+/** What is cut for a dormer besides its own commons, which stand with the others. Lengths along the slope unless said. */
+export type FiguredDormer = {
+  readonly id: string;
+  readonly count: 1;
+  readonly side: Side;
+  readonly kind: 'shed';
+  /** What its rafters come to. */
+  readonly meets: 'ridge' | 'header';
+  readonly slope: Turn;
+  /** Level, from its reference face to where its tops come to those of the main roof, and how high that is above the street's plate. */
+  readonly run: number;
+  readonly meetHeight: number;
+  /** Plumb, from the tops of the main rafters to the top of its plate, at the outside of its front wall. */
+  readonly frontHeight: number;
+  /** Centers of the main rafters under its side walls, cut like the other commons of their side. */
+  readonly trimmers: {
+    readonly id: string;
+    readonly count: number;
+    readonly side: Side;
+    readonly at: readonly number[];
+  };
+  readonly headers: readonly FiguredHeader[];
+  /** Main rafters it interrupts: from the main plate to the lower header, from the upper header to the ridge. */
+  readonly lowerRafters: readonly CommonRafter[];
+  readonly upperRafters: readonly UpperRafter[];
+  /** Its first and last rafter, tapered to lie on the trimmers. */
+  readonly endRafters: readonly TaperedRafter[];
+  readonly sideStuds: readonly SideStuds[];
+};
+
+/** Plumb, of two members, between the inner trimmers; its top is level and flush with the lowest tops that come to it. */
+export type FiguredHeader = {
+  readonly id: string;
+  /** Members. */
+  readonly count: number;
+  readonly side: Side;
+  readonly length: number;
+  /** Of one member. */
+  readonly section: Section;
+  /** Level, from the main reference face to its outer face; of both members. */
+  readonly from: number;
+  readonly thickness: number;
+  readonly topHeight: number;
+  readonly leastDepth: number;
+  readonly bearsFully: boolean;
+};
+
+/** Plumb at both ends. Run is level and theoretical, from where the planes meet to the ridge's middle. */
+export type UpperRafter = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Side;
+  readonly run: number;
+  readonly lineLength: number;
+  readonly bodyLength: number;
+  readonly stockLength: number;
+  readonly plumbCutLength: number;
+  readonly shorteningTop: number;
+  readonly shorteningBottom: number;
+};
+
+/** A rafter whose lower edge is cut to the top of the one below it. */
+export type TaperedRafter = CommonRafter & {
+  /** Level, from its reference face to where its lower edge comes to the trimmer. */
+  readonly taperFrom: number;
+  /** Along the cut, and between it and the rafter's own edge; `tt` prints it as taperDeg. */
+  readonly taperLength: number;
+  readonly taper: Turn;
+};
+
+/** From a trimmer's top to the underside of the rafter over it; both ends beveled. Longest first. */
+export type SideStuds = {
+  readonly id: string;
+  /** On both sides together. */
+  readonly count: number;
+  readonly side: Side;
+  readonly section: Section;
+  readonly spacing: number;
+  /** From one to the next: spacing times the difference of the slopes. */
+  readonly difference: number;
+  /** Off square; `tt` prints them as topBevelDeg and bottomBevelDeg. */
+  readonly topBevel: Turn;
+  readonly bottomBevel: Turn;
+  /** Along the edge that looks to the front, from the long point of the lower bevel up. */
+  readonly lengths: readonly number[];
+  /** From the lower long point to the upper one, at the other edge: what the board has to have. */
+  readonly stockLengths: readonly number[];
+};

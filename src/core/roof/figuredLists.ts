@@ -17,6 +17,7 @@ export type MemberKind =
   | 'sleeper'
   | 'rake'
   | 'lookout'
+  | 'header'
   | 'block'
   | 'joist'
   | 'rafterTie'

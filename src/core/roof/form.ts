@@ -1,4 +1,4 @@
-import type { Section } from './plan';
+import type { Dormer, Section } from './plan';
 import type { Wall } from './side';
 import type { Body, Plane } from './surface';
 
@@ -66,6 +66,41 @@ export type Eave = {
   readonly stations: readonly number[];
   /** Between which stations tails end at the wall, for what stands against it there. */
   readonly bare?: readonly (readonly [from: number, to: number])[];
+  /** Stations whose rafters run through under another body: they carry its sides. */
+  readonly through?: readonly number[];
+  /** Of a dormer's own eave. */
+  readonly dormer?: DormerShape;
+};
+
+/** A shed dormer as it stands in a plane of the main roof. Inches, level ones in from its own reference face. */
+export type DormerShape = {
+  readonly plan: Dormer;
+  /** Of the plane it stands in. */
+  readonly host: HostSide;
+  /** Outsides of its side walls, along the roof. */
+  readonly from: number;
+  readonly to: number;
+  /** Two main rafters side by side under each side wall. */
+  readonly trimmers: readonly number[];
+  /** Its first and last rafter, over the outer trimmers, and those between them. */
+  readonly ends: readonly [number, number];
+  readonly inner: readonly number[];
+  readonly m: number;
+  /** From its reference face to where the tops of its rafters come to those of the main roof. */
+  readonly run: number;
+  /** Plumb, at its reference face, between those two. */
+  readonly gap: number;
+  readonly toRidge: boolean;
+  /** Level, what the header or half of the ridge takes off its rafters. */
+  readonly shortening: number;
+};
+
+/** A side of the main roof: run from its reference face to the ridge, height of its plate, rise for each inch, top of its rafters over the plate. */
+export type HostSide = {
+  readonly run: number;
+  readonly base: number;
+  readonly m: number;
+  readonly over: number;
 };
 
 /** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */

@@ -24,7 +24,7 @@ export const eaveOf = ({ eaves }: RoofForm, one: Plane): Eave =>
 /** Of what a hip or valley is cut. */
 export const woodOf = (form: RoofForm, edge: Edge): Section | undefined => {
   if (edge.kind === 'hip') return frameOf(form, edge.planes[0].body).hip;
-  if (edge.kind === 'sleeper') return undefined;
+  if (edge.kind === 'sleeper' || edge.kind === 'break') return undefined;
   return frameOf(form, valleySides(form, edge).wing.body).wing?.valley;
 };
 

@@ -14,14 +14,16 @@ export type Piece = {
 };
 
 /** What a rafter comes to at its upper end. */
-export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'slope';
+export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'header' | 'slope';
 
 export const piecesOf = (form: RoofForm): readonly Piece[] => {
   const scenes = scenesOf(form);
   return form.eaves.flatMap((eave) => {
     const bodies = scenes.find((scene) => scene.includes(eave.body)) ?? form.bodies;
     return eave.stations.flatMap((at) =>
-      alongPlane(lineAt(eave, at), eave, bodies).map((stretch) => ({ eave, at, ...stretch })),
+      alongPlane(lineAt(eave, at), eave, eave.through?.includes(at) ? [eave.body] : bodies).map(
+        (stretch) => ({ eave, at, ...stretch }),
+      ),
     );
   });
 };
@@ -38,6 +40,7 @@ const meets = ({ eave, high }: Piece): readonly Vec2[] =>
 
 /** A wall or the plane across ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
 export const topOf = (piece: Piece): Top => {
+  if (piece.eave.dormer) return 'header';
   const sides = meets(piece).map((up) => dot2(up, piece.eave.plane.up));
   if (piece.high.some(({ what }) => what === 'limit')) return 'wall';
   if (sides.some((side) => side < 0)) return 'ridge';

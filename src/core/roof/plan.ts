@@ -13,6 +13,8 @@ export type GablePlan = Shared &
     readonly gableStuds?: GableStuds;
     /** Gables that stand square to it and meet it in valleys. */
     readonly wings?: readonly Wing[];
+    /** Roofs of a lower slope over walls that stand up through it. */
+    readonly dormers?: readonly Dormer[];
     /** A ridge that carries as a beam, and where its posts stand. */
     readonly posts?: Posts;
     readonly rakeOverhang: Inch;
@@ -49,6 +51,28 @@ export type Wing = {
   readonly over: { readonly sheathing: Inch; readonly sleeper: Section };
   /** Which valley is the long one: that on the side of end A or of B. */
   readonly longFrom: 'A' | 'B';
+};
+
+/** A shed dormer: a wall in the roof, and a plane of lower slope from it back to the main roof. */
+export type Dormer = {
+  readonly kind: 'shed';
+  readonly side: 'street' | 'yard';
+  /** Its middle, from end A. */
+  readonly at: Inch;
+  /** Between the outsides of its side walls. */
+  readonly width: Inch;
+  /** Level, from the main reference face in to that of its front wall; 0 stands over the main wall. */
+  readonly front: Inch;
+  /** Top of its front plate over that of the main plate on its side. */
+  readonly wall: Inch;
+  /** Nothing where it runs to the main ridge, whatever slope that takes. */
+  readonly slope?: Slope;
+  readonly overhang: Inch;
+  readonly seat: Inch;
+  /** Each of the two members of a header. */
+  readonly header: Section;
+  /** In its side walls, from the front back. */
+  readonly studs: GableStuds;
 };
 
 /** Every so far from the ridge's centre line, or from a shed's wall, in both gables. */

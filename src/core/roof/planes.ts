@@ -27,7 +27,7 @@ export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): rea
   const atRidge = ridges.flatMap(({ planes }) => planes.map(({ plane }) => plane));
   return form.eaves.flatMap((eave) => {
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
-    if (own.length === 0 && !atRidge.includes(eave.plane)) return [];
+    if (own.length === 0 && !eave.dormer && !atRidge.includes(eave.plane)) return [];
     const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
     const bare = own.filter(({ at }) => tailedAt(eave, at) !== eave).length;
     const alike = (one: Eave, count: number): RoofPlane => ({
@@ -42,7 +42,13 @@ export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): rea
 
 /** From the plate to the ridge; where it does not come to the figured ridge the plan is not one this is figured for. */
 export const isCommon = (piece: Piece): boolean =>
-  startsAtEave(piece) && topKind(piece) !== 'slope' && Math.abs(piece.to - piece.eave.run) < hair;
+  startsAtEave(piece) &&
+  topKind(piece) !== 'slope' &&
+  Math.abs(piece.to - piece.eave.run) < hair &&
+  !isTapered(piece);
+
+/** The outer rafters of a dormer lie on the trimmers with a cut of their own. */
+const isTapered = ({ eave: { dormer }, at }: Piece): boolean => dormer?.ends.includes(at) === true;
 
 /** Level, at a rafter's upper end: half of what it meets there, or the whole ledger. Inches. */
 export const shorteningAt = (
@@ -50,6 +56,7 @@ export const shorteningAt = (
   form: RoofForm,
   { eave, piece }: { readonly eave: Eave; readonly piece: Piece | undefined },
 ): number => {
+  if (eave.dormer) return eave.dormer.shortening;
   const { ledger, ridge } = frameOf(form, eave.body);
   if (ledger) return ledger.thickness;
   const atRidge = piece === undefined || topKind(piece) === 'ridge';
@@ -97,6 +104,7 @@ export const wallsOf = (walls: readonly Wall[]): Walls => {
 };
 
 const isSame = (a: RoofPlane, b: RoofPlane): boolean =>
+  a.eave.dormer === b.eave.dormer &&
   a.cuts.shortening === b.cuts.shortening &&
   a.eave.run === b.eave.run &&
   a.eave.plane.base === b.eave.plane.base &&

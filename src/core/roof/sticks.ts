@@ -1,7 +1,7 @@
 import { lumber, nominalOf } from '../stock/lumber';
 import type { Pieces } from '../stock/splices';
 import { sawn, woodOf, type Wood } from '../stock/wood';
-import type { FiguredBlock, FiguredHip, FiguredJacks, FiguredRoof, Turn } from './figured';
+import type { FiguredBlock, FiguredDormer, FiguredHip, FiguredJacks, FiguredRoof, Turn } from './figured';
 import type { FiguredSplice, FiguredStick, MemberKind, Stock } from './figuredLists';
 import type { RoofPlan } from './plan';
 import { splicedMember } from './splicing';
@@ -80,6 +80,7 @@ export const sticksOf = (plan: RoofPlan, roof: FiguredRoof): Sticks => {
     ...(roof.sleepers ?? []).map(({ id, section, count, lineLength }) =>
       stick({ member: id, kind: 'sleeper', section, count, length: lineLength + section.depth }),
     ),
+    ...(roof.dormers ?? []).flatMap((dormer) => dormerSticks(plan, dormer)),
   ];
   return {
     sticks: sticks.filter(({ count }) => count > 0),
@@ -98,6 +99,38 @@ const commons = ({ rafter }: RoofPlan, { commonRafters }: FiguredRoof): readonly
       face: edgeLength * rafter.depth,
     }),
   );
+
+/** Besides its own commons; the trimmers are with the main ones. */
+const dormerSticks = ({ rafter }: RoofPlan, dormer: FiguredDormer): readonly Stick[] => [
+  ...dormer.headers.map(({ id, section, count, length }) =>
+    stick({ member: id, kind: 'header', section, count, length }),
+  ),
+  ...[...dormer.lowerRafters, ...dormer.endRafters].map(({ id, count, stockLength, edgeLength }) =>
+    stick({
+      member: id,
+      kind: 'common',
+      section: rafter,
+      count,
+      length: stockLength,
+      face: edgeLength * rafter.depth,
+    }),
+  ),
+  ...dormer.upperRafters.map(({ id, count, stockLength, bodyLength }) =>
+    stick({
+      member: id,
+      kind: 'common',
+      section: rafter,
+      count,
+      length: stockLength,
+      face: bodyLength * rafter.depth,
+    }),
+  ),
+  ...dormer.sideStuds.flatMap(({ id, section, count, stockLengths }) =>
+    stockLengths.map((length) =>
+      stick({ member: id, kind: 'stud', section, count: count / stockLengths.length, length }),
+    ),
+  ),
+];
 
 /** Ridges and ledgers, piece by piece. */
 const longOnes = (plan: RoofPlan, roof: FiguredRoof): readonly Sticks[] => [

@@ -15,6 +15,8 @@ export type Plane = {
   readonly base: number;
   /** Rise for each inch of run. */
   readonly m: number;
+  /** How much higher its rafters' tops lie over the reference line than those of the plane it is compared with; 0 unless said. */
+  readonly over?: number;
 };
 
 /** What a body ends at besides its own planes: kept where normal · point <= reach. A unit normal. */
@@ -37,7 +39,8 @@ export const pointOn = ({ from, way }: Line, u: number): Vec2 => [from[0] + way[
 
 /** Level distance in from the plane's reference line. */
 export const inFrom = ({ foot, up }: Plane, p: Vec2): number => dot2(up, [p[0] - foot[0], p[1] - foot[1]]);
-export const heightAt = (plane: Plane, p: Vec2): number => plane.base + plane.m * inFrom(plane, p);
+const baseOf = ({ base, over = 0 }: Plane): number => base + over;
+export const heightAt = (plane: Plane, p: Vec2): number => baseOf(plane) + plane.m * inFrom(plane, p);
 
 const inside = (plane: Plane, { from, way }: Line): Straight => ({
   at: inFrom(plane, from),
@@ -45,7 +48,7 @@ const inside = (plane: Plane, { from, way }: Line): Straight => ({
 });
 const heightAlong = (plane: Plane, line: Line): Straight => {
   const { at, by } = inside(plane, line);
-  return { at: plane.base + plane.m * at, by: plane.m * by };
+  return { at: baseOf(plane) + plane.m * at, by: plane.m * by };
 };
 const less = (a: Straight, b: Straight): Straight => ({ at: a.at - b.at, by: a.by - b.by });
 

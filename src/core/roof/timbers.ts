@@ -9,6 +9,7 @@ import { heightAt, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
+import { dormerTimbers } from './dormerTimbers';
 import { commonsOf, isCommon, shorteningAt } from './planes';
 import { notched, rakeTimbers } from './rakeTimbers';
 import { ledgersOf, ridgeTimber, sleeperTimber } from './ridgeTimbers';
@@ -36,6 +37,7 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
       .filter(isCommon)
       .map((piece) => notched(plan, form, { piece, timber: commonTimber(plan, framing, piece) })),
     ...rakeTimbers(plan, form, planes),
+    ...dormerTimbers(plan, framing),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
     ...form.eaves.map((eave) => plateUnder(plan, form, eave)),
   ];
@@ -188,6 +190,7 @@ const plateUnder = (plan: RoofPlan, form: RoofForm, eave: Eave): Timber => {
 
 const alongPlate = (plan: RoofPlan, form: RoofForm, eave: Eave): Vec2 => {
   const { width } = plan.plate;
+  if (eave.dormer) return [eave.dormer.from, eave.dormer.to];
   const { wing, body } = frameOf(form, eave.body);
   if (wing) {
     const gable = body.limits.find(({ id }) => id === 'gable');

@@ -1,8 +1,10 @@
 import { gradient } from '../../units/slope';
-import type { Eave, Frame, RoofForm } from '../form';
+import type { DormerShape, Eave, Frame, HostSide, RoofForm } from '../form';
+import { heightOver } from '../heightOver';
 import type { GablePlan } from '../plan';
 import type { Body, Plane } from '../surface';
 import { cladOf, gableEnds, inward, rowOf } from './common';
+import { dormerOf, dormerShape, innerMarks, withTrimmers } from './dormer';
 import { wingOf } from './wing';
 
 /**
@@ -15,6 +17,49 @@ export const gableRuns = (plan: GablePlan): Readonly<Record<'street' | 'yard', n
   const [m, other, over] = [gradient(plan.slope), gradient(plan.yard.slope), plan.span + 2 * clad];
   const street = (plan.yard.plateHeight + other * over) / (m + other);
   return { street, yard: over - street };
+};
+
+/** A side of the main roof as a dormer meets it. */
+export const hostSide = (plan: GablePlan, side: 'street' | 'yard'): HostSide => {
+  const { slope, seat, plateHeight } =
+    side === 'yard' && plan.yard ? plan.yard : { slope: plan.slope, seat: plan.seat, plateHeight: 0 };
+  const m = gradient(slope);
+  const over = heightOver(plan.rafter.depth, { m, seat });
+  return { run: gableRuns(plan)[side], base: plateHeight, m, over };
+};
+
+/** Each dormer with the marks of the main row that fall between its trimmers. */
+export const dormerShapes = (plan: GablePlan): readonly DormerShape[] => {
+  const marks = rowOf(plan);
+  return (plan.dormers ?? []).map((dormer) => {
+    const shape = dormerShape(plan, dormer, hostSide(plan, dormer.side));
+    return { ...shape, inner: innerMarks(shape, marks, plan.rafter.thickness) };
+  });
+};
+
+type Row = { readonly marks: readonly number[]; readonly shapes: readonly DormerShape[] };
+
+/** The row of a long wall, with the trimmers of its dormers. */
+const rowOn = (
+  { rafter }: GablePlan,
+  side: 'street' | 'yard',
+  { marks, shapes }: Row,
+): Pick<Eave, 'stations' | 'through'> => {
+  const on = shapes.filter((shape) => shape.plan.side === side);
+  if (on.length === 0) return { stations: marks };
+  const through = on.flatMap(({ trimmers }) => trimmers);
+  return { stations: withTrimmers(marks, on, rafter.thickness), through };
+};
+
+/** Where tails end at the wall for wings that stand over the sheathing. */
+const bareOn = (plan: GablePlan, side: 'street' | 'yard'): Pick<Eave, 'bare'> => {
+  const bare = (plan.wings ?? [])
+    .filter((wing) => wing.framing === 'overSheathing' && wing.side === side)
+    .map(({ at, span, overhang }) => {
+      const half = span / 2 + cladOf(plan) + overhang + plan.rafter.thickness / 2;
+      return [at - half, at + half] as const;
+    });
+  return bare.length > 0 ? { bare } : {};
 };
 
 export const gable = (plan: GablePlan): RoofForm => {
@@ -31,16 +76,7 @@ export const gable = (plan: GablePlan): RoofForm => {
   }));
   const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
   const marks = rowOf(plan);
-  const over = (plan.wings ?? []).filter(({ framing }) => framing === 'overSheathing');
-  const bareOn = (side: 'street' | 'yard'): Pick<Eave, 'bare'> => {
-    const bare = over
-      .filter((wing) => wing.side === side)
-      .map(({ at, span, overhang }) => {
-        const half = span / 2 + clad + overhang + plan.rafter.thickness / 2;
-        return [at - half, at + half] as const;
-      });
-    return bare.length > 0 ? { bare } : {};
-  };
+  const shapes = dormerShapes(plan);
   const eaves = planes.map((plane) => ({
     side: plane.id,
     plane,
@@ -50,8 +86,8 @@ export const gable = (plan: GablePlan): RoofForm => {
     overhang: sides[plane.id].overhang,
     seat: sides[plane.id].seat,
     clad,
-    stations: marks,
-    ...bareOn(plane.id),
+    ...rowOn(plan, plane.id, { marks, shapes }),
+    ...bareOn(plan, plane.id),
   }));
   const main: Frame = {
     body,
@@ -69,9 +105,13 @@ export const gable = (plan: GablePlan): RoofForm => {
       name: all.length > 1 ? `wing${i + 1}` : 'wing',
     }),
   );
+  const dormers = shapes.map((shape, i, all) =>
+    dormerOf(plan, { shape, name: all.length > 1 ? `dormer${i + 1}` : 'dormer' }),
+  );
+  const parts = [...wings, ...dormers].map(({ frame }) => frame);
   return {
-    bodies: [body, ...wings.map(({ frame }) => frame.body)],
-    eaves: [...eaves, ...wings.flatMap((wing) => wing.eaves)],
-    frames: [main, ...wings.map(({ frame }) => frame)],
+    bodies: [body, ...parts.map((frame) => frame.body)],
+    eaves: [...eaves, ...wings.flatMap((wing) => wing.eaves), ...dormers.map(({ eave }) => eave)],
+    frames: [main, ...parts],
   };
 };
