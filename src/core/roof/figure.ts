@@ -3,12 +3,14 @@ import { cautionsOf } from './cautions';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
+import { figuredHeaders, headersOn, type Header } from './headers';
 import { figuredSlants } from './hips';
 import { figuredJacks, jacksOf } from './jacks';
 import type { RoofPlan } from './plan';
 import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
 import { ridgesOn, type RidgeOn } from './ridges';
+import { gabletCautions } from './gabletCautions';
 import { settledFraming, type Settled } from './settled';
 import { slantCautions } from './slantCautions';
 import { figuredStuds } from './studs';
@@ -23,21 +25,24 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const ridges = ridgesOn(plan, framing, planes);
   const topOn = (frame: Frame): number => topOver(ridges, frame);
   const slants = slanting(plan, framing);
+  const headers = headersOn(framing, planes);
   return {
     commonRafters: commons(groups),
     ridges: ridges.map(({ figured }) => figured),
     ...ledgersOf(plan, form, groups),
+    ...(headers.length > 0 && { headers: figuredHeaders(headers) }),
     layout: layoutOf(plan, form),
     blocks: figuredBlocks(plan, framing),
     ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
     ...postsOf(plan, topOn(form.frames[0])),
-    ...studsOf(plan, form, planes),
+    ...studsOf(plan, { form, headers }, planes),
     ...slants,
     ...inPlaceOf(framing),
     cautions: [
       ...groups.flatMap((group) =>
         cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
       ),
+      ...gabletCautions(plan, headers, topOn(form.frames[0])),
       ...slantCautions({ plan, framing, groups, ...slants }),
     ],
   };
@@ -98,11 +103,18 @@ const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> 
 
 const studsOf = (
   plan: RoofPlan,
-  { frames }: RoofForm,
+  { form: { frames }, headers: [header] }: { readonly form: RoofForm; readonly headers: readonly Header[] },
   planes: readonly RoofPlane[],
 ): Pick<FiguredRoof, 'gableStuds'> => {
-  if (plan.kind === 'hip' || !plan.gableStuds) return {};
-  return { gableStuds: frames.flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)) };
+  const { gableStuds } = plan;
+  if (!gableStuds) return {};
+  const foot = header && { at: header.topHeight - header.wood.depth, least: header.wood.depth };
+  const long = planes.filter(({ eave }) => !header || eave.side === 'street' || eave.side === 'yard');
+  return {
+    gableStuds: frames.flatMap((frame) =>
+      figuredStuds(gableStuds, on(long, frame), { ...frame, ...(foot && { foot }) }),
+    ),
+  };
 };
 
 /** Told by what they are of where they differ; where that does not tell two apart, by a number too. */

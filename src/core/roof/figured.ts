@@ -9,6 +9,7 @@ export type FiguredRoof = {
   readonly ties: readonly FiguredTie[];
   /** Absent where the roof has none. */
   readonly ledgers?: readonly FiguredLedger[];
+  readonly headers?: readonly FiguredHeader[];
   readonly posts?: readonly FiguredPosts[];
   readonly gableStuds?: readonly FiguredStuds[];
   readonly hips?: readonly FiguredHip[];
@@ -67,6 +68,8 @@ type Slanting = {
 export type FiguredHip = Slanting & {
   /** Of a hip the walls it stands over, of a valley the eaves of the wing it starts at. */
   readonly side: Walls;
+  /** Of hips cut short by a small gable at one end only: whose end they are. */
+  readonly end?: 'A' | 'B';
   /** Of each side, looking up: left, right; `tt` prints them as backingAngleDeg. */
   readonly backing: readonly [Turn, Turn];
   /** Plumb: how much lower a hip with a square top sits; how far the corners of a valley are under the planes. */
@@ -130,6 +133,14 @@ export type FiguredLedger = {
   readonly topHeight: number;
   readonly leastDepth: number;
   readonly bearsFully: boolean;
+};
+
+/** Across the outside of the commons at a small gable: its top flush with the end's rafters where they meet its face. */
+export type FiguredHeader = FiguredLedger & {
+  readonly thickness: number;
+  readonly depth: number;
+  /** Plumb, what the long planes cut off its upper corners, past the middles of the hips. */
+  readonly clip: number;
 };
 
 /** In both gables, to their long points, shortest first. */

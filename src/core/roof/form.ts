@@ -28,6 +28,8 @@ export type Frame = {
   readonly ridge?: Section;
   readonly ledger?: Section;
   readonly hip?: HipFrame;
+  /** What hips and rafters come to where a plane ends at a small gable: on the outside of the commons there. */
+  readonly header?: Section;
   /** Of a body that stands against another. */
   readonly wing?: WingFrame;
 };

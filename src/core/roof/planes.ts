@@ -43,8 +43,9 @@ export const shorteningAt = (
   form: RoofForm,
   { eave, piece }: { readonly eave: Eave; readonly piece: Piece | undefined },
 ): number => {
-  const { ledger, ridge } = frameOf(form, eave.body);
+  const { ledger, ridge, header } = frameOf(form, eave.body);
   if (ledger) return ledger.thickness;
+  if (header && eave.plane.till) return header.thickness;
   const atRidge = piece === undefined || topKind(piece) === 'ridge';
   return (atRidge && ridge ? ridge : plan.rafter).thickness / 2;
 };

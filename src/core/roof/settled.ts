@@ -4,7 +4,8 @@ import type { Edge } from './edges';
 import { frameOf, type RoofForm } from './form';
 import { framingOf, type Framing } from './framing';
 import { expand } from './expand';
-import { heelOf, woodOf } from './hips';
+import { headersOn, type Header } from './headers';
+import { heelOf, tillOf, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, startsAtEave, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
@@ -16,8 +17,12 @@ export type Settled = Framing & { readonly inPlace: readonly Piece[] };
 
 export const settledFraming = (plan: RoofPlan): Settled => {
   const framing = framingOf(expand(plan));
-  if (framing.form.frames.every(({ wing }) => wing === undefined)) return { ...framing, inPlace: [] };
-  const strips = framing.edges.flatMap((edge) => stripOf(framing.form, edge));
+  if (framing.form.frames.every(({ wing, header }) => wing === undefined && header === undefined))
+    return { ...framing, inPlace: [] };
+  const strips = [
+    ...framing.edges.flatMap((edge) => stripOf(framing.form, edge)),
+    ...headersOn(framing, commonsOf(framing, plan)).map(headerStrip),
+  ];
   const inPlace = new Set(
     outlines(plan, framing)
       .filter(({ outline }) => strips.some((strip) => overlap(outline, strip)))
@@ -43,7 +48,20 @@ const stripOf = (form: RoofForm, edge: Edge): readonly Outline[] => {
     from[1] + y * along + x * out,
   ];
   const before = edge.kind === 'valley' ? heelOf(edge, wood.thickness) : hung;
+  const till = edge.kind === 'hip' && frame.header ? tillOf(edge) : undefined;
+  if (till && frame.header) {
+    const face = till.reach - frame.header.thickness;
+    const to = (out: number): number => (face - dot2(till.normal, at(0, out))) / dot2(till.normal, [x, y]);
+    return [[at(0, half), at(to(half), half), at(to(-half), -half), at(0, -half)]];
+  }
   return [[at(-before, half), at(run + hung, half), at(run + hung, -half), at(-before, -half)]];
+};
+
+const headerStrip = ({ eave: { plane }, wood, end }: Header): Outline => {
+  const { up, till } = plane;
+  const at = (u: number, v: number): Vec2 => [up[0] * u - up[1] * v, up[1] * u + up[0] * v];
+  const [back, front] = [till?.reach ?? 0, (till?.reach ?? 0) - wood.thickness];
+  return [at(front, end), at(back, end), at(back, -end), at(front, -end)];
 };
 
 const outlines = (

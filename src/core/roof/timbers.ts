@@ -5,7 +5,8 @@ import { heightOver } from './heightOver';
 import { handsOf, type Edge } from './edges';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
-import { eaveOf, heelOf, heightAt, hipCuts, valleyFaces, woodOf } from './hips';
+import { headersOn, headerTimber } from './headers';
+import { eaveOf, heelOf, heightAt, hipCuts, tillOf, valleyFaces, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
@@ -22,6 +23,7 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
   const planes = commonsOf(framing, plan);
   return [
     ...ledgersOf(plan, form, planes),
+    ...headersOn(framing, planes).map(headerTimber),
     ...ridgesOn(plan, framing, planes).flatMap((ridge) => ridgeTimber(framing, ridge)),
     ...edges.filter(({ kind }) => kind !== 'ridge').flatMap((edge) => slantTimber(plan, framing, edge)),
     ...jacksOf(plan, framing).map((jack) => jackTimber(plan, framing, jack)),
@@ -181,7 +183,7 @@ const slantTimber = (plan: RoofPlan, framing: Framing, edge: Edge): readonly Tim
         {
           depth: wood.depth,
           over: cuts.heightAbovePlate,
-          till: edge.run,
+          till: edge.run + (tillOf(edge) ? wood.thickness * edgeSlack(edge) : 0),
           heel: isHip ? 0 : heelOf(edge, wood.thickness),
         },
       ).map(([along, z]) => [along, z + base] as const),
@@ -195,6 +197,10 @@ const slantTimber = (plan: RoofPlan, framing: Framing, edge: Edge): readonly Tim
   ];
 };
 
+/** Enough wood past the line to be cut to a header that the hip comes to however aslant. */
+const edgeSlack = ({ planes, line: { way } }: Edge): number =>
+  Math.max(...planes.map(({ plane: { up } }) => 1 / Math.abs(dot2(up, way))));
+
 const tailCuts = (form: RoofForm, planes: readonly Plane[]): readonly Cut[] =>
   planes.map((plane) =>
     levelCut([-plane.up[0], -plane.up[1]], eaveOf(form, plane).overhang - dot2(plane.up, plane.foot)),
@@ -204,7 +210,9 @@ const tailCuts = (form: RoofForm, planes: readonly Plane[]): readonly Cut[] =>
 const topCuts = (plan: RoofPlan, form: RoofForm, edge: Edge): readonly Cut[] => {
   const apex = edge.to;
   const { way } = edge.line;
-  const { hip, ridge } = frameOf(form, edge.planes[0].body);
+  const { hip, ridge, header } = frameOf(form, edge.planes[0].body);
+  const till = tillOf(edge);
+  if (till && header) return [levelCut(till.normal, till.reach - header.thickness)];
   if (hip?.top === 'againstRidge' && ridge) {
     const normal: Vec2 = [0, way[1] > 0 ? 1 : -1];
     return [levelCut(normal, dot2(normal, apex) - ridge.thickness / 2)];
