@@ -35,7 +35,8 @@ export const eaveRows = ({
   const standing = new Map<Eave, Set<number>>(form.eaves.map((eave) => [eave, new Set()]));
   // Beside a header one that is cut in place still stands on its plate.
   const beside = inPlace.filter(({ eave }) => frameOf(form, eave.body).header);
-  for (const piece of [...pieces, ...beside]) if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
+  for (const piece of [...pieces, ...beside])
+    if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
   return form.eaves.map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
 };
 

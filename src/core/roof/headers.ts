@@ -2,7 +2,7 @@ import { hair, isOver } from '../units/hair';
 import type { Vec2 } from '../geometry/vector';
 import { handsOf, hasPlane, type Edge } from './edges';
 import type { FiguredHeader } from './figured';
-import { frameOf, type Eave, type RoofForm } from './form';
+import { frameOf, type Eave } from './form';
 import type { Framing } from './framing';
 import type { Section } from './plan';
 import { topOf, wallsOf, type RoofPlane } from './planes';

@@ -15,7 +15,9 @@ export const figuredStuds = (
   planes: readonly RoofPlane[],
   { gables, name, foot }: Pick<Frame, 'gables' | 'name'> & { readonly foot?: Foot },
 ): readonly FiguredStuds[] => {
-  const rows = planes.map((plane) => rowOf(gableStuds, plane, foot)).filter(({ lengths }) => lengths.length > 0);
+  const rows = planes
+    .map((plane) => rowOf(gableStuds, plane, foot))
+    .filter(({ lengths }) => lengths.length > 0);
   const [one, other] = rows;
   const alike =
     one && other && one.lengths.every((length, i) => Math.abs(length - (other.lengths[i] ?? 0)) < hair);
