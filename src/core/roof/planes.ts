@@ -20,14 +20,14 @@ export type PlaneGroup = RoofPlane & {
 
 /**
  * Each eave's commons. What comes to the ridge's end from between two hips is shortened by half a rafter there. A plane at
- * a ridge is figured even where the layout happens to put no common in it: the ridge's height is its.
+ * a ridge or header is figured even where the layout happens to put no common in it: the height of those is its.
  */
 export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): readonly RoofPlane[] => {
   const ridges = edges.filter(({ kind }) => kind === 'ridge');
   const atRidge = ridges.flatMap(({ planes }) => planes.map(({ plane }) => plane));
   return form.eaves.flatMap((eave) => {
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
-    if (own.length === 0 && !atRidge.includes(eave.plane)) return [];
+    if (own.length === 0 && !atRidge.includes(eave.plane) && !eave.plane.till) return [];
     const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
     return [{ eave, cuts: rafterCuts(eave, { rafter: plan.rafter, shortening }), count: own.length }];
   });
