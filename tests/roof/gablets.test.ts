@@ -21,8 +21,11 @@ describe('the sample hip roof with small gables 96 in back, worked by hand', () 
     expect(common('ends').lineLength).toBeCloseTo(107.3313, 4);
     expect(common('ends').bodyLength).toBeCloseTo(105.6542, 4);
     expect(common('ends').shortening).toBe(1.5);
-    // Half as far across as 96 leaves of 144 on each side of the middle one, at 24: 0, 24 and 48 inside of 49.5.
-    expect(gabletRoof().commonRafters.find(({ side }) => side === 'ends')!.count).toBeGreaterThanOrEqual(6);
+    // Hips leave 49.5 − 1.06066 = 48.44 of the header to each side. Rafters at 0 and 24 have room; one at 48 takes up to 48.75.
+    expect(common('ends').count).toBe(6);
+    expect(gabletRoof().cutInPlace?.map(({ at, run }) => [Math.abs(at), run])).toEqual(
+      Array.from({ length: 4 }, () => [48, 96]),
+    );
   });
 
   it('has hips that end at the header with one cheek', () => {
@@ -56,6 +59,8 @@ describe('the sample hip roof with small gables 96 in back, worked by hand', () 
     expect(stations).toEqual(expect.arrayContaining([24.75, 48.75, 72.75, 96.75, 120.75, 383.25, 407.25]));
     const doubled = gabletRoof({ gablet: { back: 96, doubled: true } }).layout.stations;
     expect(doubled).toEqual(expect.arrayContaining([96.75, 98.25, 120.75, 381.75, 383.25]));
+    const joists = (changes: Changes) => gabletRoof(changes).ties.find(({ kind }) => kind === 'joist')?.count;
+    expect(joists({ gablet: { back: 96, doubled: true } })).toBe(joists({}));
   });
 
   it('has studs from the lower edge of the header to the end rafters', () => {
@@ -78,6 +83,17 @@ describe('the sample hip roof with small gables 96 in back, worked by hand', () 
     expect(at('A').reduce((sum, { count }) => sum + count, 0)).toBe(2);
     expect(at('B')).toMatchObject([{ count: 2, bodyLength: onlyHip().bodyLength }]);
     expect(at('A').every(({ bodyLength }) => Math.abs(bodyLength - 141.75) < 1e-9)).toBe(true);
+  });
+
+  it('at one end only, leaves the other as a plain hip has it', () => {
+    const one = gabletRoof({ gablet: { back: 96, ends: ['A'] } });
+    // Of the plain one's 20 commons the end B keeps its one in the middle, the long walls theirs and 3 pairs more at A.
+    expect(one.cutInPlace?.every(({ side }) => side === 'A')).toBe(true);
+    expect(one.commonRafters.find(({ side }) => side === 'A')?.count).toBe(3);
+    const { stations } = one.layout;
+    expect(stations.filter((x) => x >= 336)).toEqual([336, 360, 384, 408, 432, 456]);
+    const long = stations.filter((x) => x > 96 && x <= 336);
+    expect(one.commonRafters.find(({ run }) => run === 144)?.count).toBe(2 * long.length + 1);
   });
 });
 
@@ -205,6 +221,18 @@ describe('laws of small gables', () => {
       expect(stations[0]).toBeCloseTo(0.75, 3);
       expect(stations.at(-1)).toBeCloseTo(length - 0.75, 3);
       expect(Math.max(...(near.hips ?? []).map((hip) => hip.lineLength))).toBeLessThan(1e-3);
+    });
+  });
+
+  it('leave only those rafters of the ends to be cut in place that come to the header beside a hip', () => {
+    each((changes) => {
+      const roof = gabletRoof(changes);
+      const { length, clip } = headerOf(roof);
+      const reach = (clip * 12) / changes.slope.rise;
+      for (const { side, at } of roof.cutInPlace ?? []) {
+        expect(['A', 'B']).toContain(side);
+        expect(Math.abs(Math.abs(at) - (length / 2 - reach))).toBeLessThan(reach + 0.75);
+      }
     });
   });
 

@@ -65,7 +65,7 @@ const tiesOf = (
   const across = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
-  const pairs = Math.min(...across.map(({ count }) => count));
+  const pairs = Math.min(...across.map(({ count }) => count)) - (frame.twins ?? 0);
   return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
 };
 

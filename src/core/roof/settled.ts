@@ -48,8 +48,10 @@ const stripOf = (form: RoofForm, edge: Edge): readonly Outline[] => {
     from[1] + y * along + x * out,
   ];
   const before = edge.kind === 'valley' ? heelOf(edge, wood.thickness) : hung;
-  const till = edge.kind === 'hip' && frame.header ? tillOf(edge) : undefined;
-  if (till && frame.header) {
+  if (edge.kind === 'hip') {
+    const till = tillOf(edge);
+    // One that goes on to the ridge has its own jacks alone.
+    if (!till || !frame.header) return [];
     const face = till.reach - frame.header.thickness;
     const to = (out: number): number => (face - dot2(till.normal, at(0, out))) / dot2(till.normal, [x, y]);
     return [[at(0, half), at(to(half), half), at(to(-half), -half), at(0, -half)]];

@@ -93,7 +93,10 @@ const frameFor = (plan: HipPlan, body: Body): Frame => ({
   gables: plan.gablet?.ends.length ?? 0,
   ridge: plan.ridge,
   hip: { ...plan.hip, top: plan.hipTop, fit: plan.hipFit },
-  ...(plan.gablet && { header: plan.gablet.header }),
+  ...(plan.gablet && {
+    header: plan.gablet.header,
+    twins: plan.gablet.doubled ? plan.gablet.ends.length : 0,
+  }),
 });
 
 export const hip = (plan: HipPlan): RoofForm => {
