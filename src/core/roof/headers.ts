@@ -33,7 +33,9 @@ export const headersOn = (
     const { header: wood, hip } = frameOf(form, eave.body);
     const edge = edges.find((one) => one.kind === 'hip' && hasPlane(one, eave.plane));
     if (!wood || !hip || !edge || !eave.plane.till) return [];
-    const { half, reach } = acrossAt(edge, eave, { wood, hip });
+    const { half, reach: cheek } = acrossAt(edge, eave, { wood, hip });
+    const m = besideIn(edge, eave);
+    const reach = Math.min(cheek, wood.depth / m);
     return [
       {
         eave,
@@ -42,7 +44,7 @@ export const headersOn = (
         end: half + reach,
         topHeight: topOf(plane),
         leastDepth: cuts.plumbCutLength,
-        m: besideIn(edge, eave),
+        m,
       },
     ];
   });
