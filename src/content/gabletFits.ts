@@ -33,9 +33,9 @@ export const gabletFits = (plan: HipPlan, gablet: Gablet, show: Show): readonly 
 
 /** The pairs at both ends stand clear of each other. */
 const lengthFits = (plan: HipPlan, { back, ends, doubled }: Gablet, show: Show): readonly Complaint[] => {
-  const { thickness } = plan.rafter;
+  const pair = (doubled ? 2 : 1) * plan.rafter.thickness;
   const takes = (end: 'A' | 'B'): number =>
-    (ends.includes(end) ? back + (doubled ? 2 : 1) * thickness : endRun(plan) + thickness / 2) - cladOf(plan);
+    (ends.includes(end) ? back + pair : endRun(plan) + pastHips(plan)) - cladOf(plan);
   const least = takes('A') + takes('B');
   return when(plan.length <= least + hair, () =>
     complaint(
@@ -44,6 +44,13 @@ const lengthFits = (plan: HipPlan, { back, ends, doubled }: Gablet, show: Show):
       `more than ${show(least)}`,
     ),
   );
+};
+
+/** Level, past the end of the ridge's line: half of the commons there, or all that hips against the ridge's sides take of it. */
+const pastHips = (plan: HipPlan): number => {
+  if (plan.hipTop === 'betweenCommons') return plan.rafter.thickness / 2;
+  const far = endRun(plan) / (plan.span / 2 + cladOf(plan));
+  return (plan.ridge.thickness * far + plan.hip.thickness * Math.sqrt(1 + far * far)) / 2;
 };
 
 /**

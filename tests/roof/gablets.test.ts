@@ -120,6 +120,21 @@ describe('small gables that do not go together', () => {
     expect(refusedAt(changes)).toContain(path);
   });
 
+  it('needs a length for the pairs at both ends, or for one and the hips of the other', () => {
+    // Both: 2 · (96 + 1.5). One, and hips between commons: 96 + 1.5 + 144 + 0.75.
+    const one = { gablet: { back: 96, ends: ['B'] } };
+    // Hips against the ridge reach past its end by 0.75, half of the ridge, and 0.75 · √2, half of their own cheek.
+    const against = { ...one, hipTop: 'againstRidge' };
+    for (const [changes, least] of [
+      [{}, 195],
+      [one, 242.25],
+      [against, 241.5 + 0.75 + 1.06066],
+    ] as const) {
+      expect(refusedAt({ ...changes, length: least - 0.01 })).toEqual(['length']);
+      expect(refusedAt({ ...changes, length: least + 0.01 })).toEqual([]);
+    }
+  });
+
   it('tells a range that holds: the sample between its seats and where the hips crowd each other', () => {
     const read = readRoof({ ...gabletSample, gablet: { back: 5 } });
     const told = read.ok ? '' : (read.complaints[0]?.accepted ?? '');
