@@ -49,7 +49,7 @@ const strangeKind = (value: unknown): Complaint | undefined => {
 
 /** Keys that only mean something on another kind of roof; unread, they would be a plan that is not the one figured. */
 const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
-  rakeOverhang: ['gable', 'shed'],
+  rakeOverhang: ['gable', 'hip', 'shed'],
   rake: ['gable', 'shed'],
   ridge: ['gable', 'hip'],
   joists: ['gable', 'hip'],
@@ -58,12 +58,13 @@ const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   posts: ['gable'],
   wings: ['gable'],
   dormers: ['gable'],
-  gableStuds: ['gable', 'shed'],
+  gableStuds: ['gable', 'hip', 'shed'],
   ledger: ['shed'],
   endSlope: ['hip'],
   hip: ['hip'],
   hipTop: ['hip'],
   hipFit: ['hip'],
+  gablet: ['hip'],
 };
 
 const strayKeys = (file: RoofFile): readonly Complaint[] => [
@@ -78,9 +79,20 @@ const strayKeys = (file: RoofFile): readonly Complaint[] => [
           ),
         ],
   ),
+  ...withGablet(file),
   ...datumFor(file),
   ...missing(file),
 ];
+
+/** On a hip roof these are of its small gables. */
+const withGablet = (file: RoofFile): readonly Complaint[] =>
+  file.kind !== 'hip' || file.gablet
+    ? []
+    : (['rakeOverhang', 'gableStuds'] as const).flatMap((key) =>
+        file[key] === undefined
+          ? []
+          : [complaint(key, 'means nothing on a hip roof without a small gable', 'only with gablet')],
+      );
 
 const missing = (file: RoofFile): readonly Complaint[] => {
   const key = file.kind === 'shed' ? 'ledger' : 'ridge';

@@ -1,6 +1,7 @@
 import { bearingOf } from '../core/roof/form';
 import { cladOf } from '../core/roof/forms/common';
 import { gableRuns } from '../core/roof/forms/gable';
+import { gabletFits } from './gabletFits';
 import { when, type Show } from './saidSizes';
 import { dormerFits } from './dormerFits';
 import { wingFits } from './wingFits';
@@ -66,11 +67,16 @@ const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
 
 /** What a hip roof asks besides: a ridge between its ends, and end planes that come to the height of the others. */
 const hipFits = (plan: HipPlan, show: Show): readonly Complaint[] => {
+  const wrong = hipFitsAlone(plan, show);
+  return wrong.length > 0 || !plan.gablet ? wrong : gabletFits(plan, plan.gablet, show);
+};
+
+const hipFitsAlone = (plan: HipPlan, show: Show): readonly Complaint[] => {
   const clad = cladOf(plan);
   const least = 2 * (endRun(plan) - clad);
   const seat = endSeat(plan);
   return [
-    ...when(plan.length <= least + plan.rafter.thickness, () =>
+    ...when(!plan.gablet && plan.length <= least + plan.rafter.thickness, () =>
       complaint(
         'length',
         `is ${show(plan.length)} and leaves no ridge between the hips`,
@@ -125,12 +131,17 @@ const roomInside: Check = ({ kind, span }, { eave, cuts }, show) => {
 };
 
 const tiesUnderRidge: Check = (plan, plane, show) =>
-  when(plan.kind !== 'shed' && plan.joists !== false && plan.joists.height >= topOf(plane) - hair, () =>
-    complaint(
-      'joists.height',
-      'is at or over the top of the ridge',
-      `less than ${show(topOf(plane))}, and in the lower third of it`,
-    ),
+  when(
+    plan.kind !== 'shed' &&
+      !plane.eave.plane.till &&
+      plan.joists !== false &&
+      plan.joists.height >= topOf(plane) - hair,
+    () =>
+      complaint(
+        'joists.height',
+        'is at or over the top of the ridge',
+        `less than ${show(topOf(plane))}, and in the lower third of it`,
+      ),
   );
 
 const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, show) => {

@@ -174,6 +174,37 @@ const dormer = z.strictObject({
 
 const manyDormers = '1 to 20 dormers';
 
+const gablet = z.strictObject({
+  back: length(
+    'gablet.back',
+    "Level, from the end's reference face to the face of the small gable, which is the outside of the commons there.",
+  ),
+  ends: z.optional(
+    z
+      .array(z.enum(['A', 'B']), '"A", "B", or both')
+      .check(
+        z.minLength(1, '"A", "B", or both'),
+        z.maxLength(2, '"A", "B", or both'),
+        z.describe('Ends that have one. Both unless said.'),
+      ),
+  ),
+  header: z.optional(
+    z
+      .strictObject({
+        thickness: length('gablet.header.thickness', 'Actual, dry.'),
+        depth: length('gablet.header.depth', 'Actual, dry.'),
+      })
+      .check(
+        z.describe(
+          "Across the outside of the commons there: hips and the end's rafters come to it. Of the ridge's stock unless said.",
+        ),
+      ),
+  ),
+  doubled: z.optional(
+    z.boolean('true or false').check(z.describe('Two rafters side by side in that pair. One unless said.')),
+  ),
+});
+
 const manyWings = '1 to 20 wings';
 
 export const roofSchema = z.strictObject({
@@ -347,6 +378,13 @@ export const roofSchema = z.strictObject({
           'The top edges of hips are planed to both planes, or hips are set lower. Backed unless said.',
         ),
       ),
+  ),
+  gablet: z.optional(
+    gablet.check(
+      z.describe(
+        'Small gables that cut the hips of a hip roof short. With it rakeOverhang and gableStuds mean theirs; studs stand behind the header, flush with its lower edge.',
+      ),
+    ),
   ),
   joists: off(joists, 'false, or {"every", "height"}', 'Ceiling joists or rafter ties; false for none.'),
   collars: off(collars, 'false, or {"every"}', 'Collar ties in the upper third; false for none.'),

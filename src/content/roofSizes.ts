@@ -1,4 +1,4 @@
-import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from '../core/roof/plan';
+import type { GablePlan, HipPlan, RoofPlan, Section, ShedPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
 import { shortInches } from '../core/units/lengthText';
@@ -184,6 +184,25 @@ const hipOf = (file: RoofFile, size: Sizes): HipPlan => {
     hipTop: file.hipTop ?? 'betweenCommons',
     hipFit: file.hipFit ?? 'backed',
     datum: 'ridgeEnd',
+    ...gabletOf(file, size, ridged.ridge),
+  };
+};
+
+const gabletOf = (
+  file: RoofFile,
+  size: Sizes,
+  ridge: Section,
+): Pick<HipPlan, 'gablet' | 'rakeOverhang' | 'gableStuds'> => {
+  const { gablet } = file;
+  if (!gablet) return {};
+  const header = gablet.header
+    ? { thickness: size('gablet.header.thickness'), depth: size('gablet.header.depth') }
+    : ridge;
+  const ends = (['A', 'B'] as const).filter((end) => gablet.ends?.includes(end) ?? true);
+  return {
+    gablet: { back: size('gablet.back'), ends, header, doubled: gablet.doubled ?? false },
+    rakeOverhang: size('rakeOverhang'),
+    ...studsOf(file, size),
   };
 };
 

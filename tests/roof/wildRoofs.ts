@@ -89,6 +89,25 @@ const dormer = fc.record({
   studs: maybe(fc.record({ spacing: maybe(between(8, 30)), thickness: maybe(between(1, 4)) })),
 });
 
+const gablet = fc.record({
+  back: between(4, 120),
+  ends: maybe(fc.constantFrom(['A'], ['B'], ['A', 'B'], ['B', 'A'], ['A', 'A'])),
+  header: maybe(section),
+  doubled: maybe(fc.boolean()),
+});
+/** A small gable, and what means nothing without one. */
+const small = {
+  gablet: fc.option(gablet, { nil: undefined, freq: 3 }),
+  rakeOverhang: fc.oneof(
+    { weight: 7, arbitrary: fc.constant(undefined) },
+    { weight: 1, arbitrary: between(0, 24) },
+  ),
+  gableStuds: fc.oneof(
+    { weight: 7, arbitrary: fc.constant(undefined) },
+    { weight: 1, arbitrary: fc.record({ spacing: maybe(between(8, 30)) }) },
+  ),
+};
+
 const byKind: Readonly<Record<string, object>> = {
   gable: {
     ridge: section,
@@ -108,6 +127,7 @@ const byKind: Readonly<Record<string, object>> = {
     hip: maybe(section),
     hipTop: maybe(fc.constantFrom('betweenCommons', 'againstRidge')),
     hipFit: maybe(fc.constantFrom('backed', 'dropped')),
+    ...small,
   },
   shed: { ledger: section, ...rakes, gableStuds: maybe(fc.record({})) },
 };

@@ -27,9 +27,16 @@ export const figuredBlocks = (plan: RoofPlan, framing: Framing): readonly Figure
 /** Stations of an eave that rafters stand at, in runs without a gap: a wing leaves one in the wall it stands against. */
 export type EaveRow = { readonly eave: Eave; readonly runs: readonly (readonly number[])[] };
 
-export const eaveRows = ({ form, pieces }: Framing): readonly EaveRow[] => {
+export const eaveRows = ({
+  form,
+  pieces,
+  inPlace = [],
+}: Framing & { readonly inPlace?: Framing['pieces'] }): readonly EaveRow[] => {
   const standing = new Map<Eave, Set<number>>(form.eaves.map((eave) => [eave, new Set()]));
-  for (const piece of pieces) if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
+  // Beside a header one that is cut in place still stands on its plate.
+  const beside = inPlace.filter(({ eave }) => frameOf(form, eave.body).header);
+  for (const piece of [...pieces, ...beside])
+    if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
   return form.eaves.map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
 };
 

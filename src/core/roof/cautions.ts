@@ -32,7 +32,7 @@ type RidgedCheck = (
 const ridged =
   (check: RidgedCheck): Check =>
   ({ plan, ...so }) =>
-    plan.kind !== 'shed' && !so.eave.dormer && check({ ...so, plan });
+    plan.kind !== 'shed' && !so.eave.dormer && !so.eave.plane.till && check({ ...so, plan });
 
 /** Of roofs whose ridge is a board: one on posts carries, and needs no ties to do so. */
 const onBoard = (check: RidgedCheck): Check =>

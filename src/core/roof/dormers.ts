@@ -3,7 +3,7 @@ import { rafterCuts } from './common';
 import type {
   CommonRafter,
   FiguredDormer,
-  FiguredHeader,
+  DormerHeader,
   SideStuds,
   TaperedRafter,
   UpperRafter,
@@ -56,17 +56,14 @@ export const frontIn = ({ shape: { plan }, eave }: DormerOn): number => plan.fro
 export const mainTop = ({ shape: { host } }: DormerOn, inFrom: number): number =>
   host.base + host.over + host.m * inFrom;
 
-export const dormerHeaders = (plan: RoofPlan, on: DormerOn): readonly FiguredHeader[] => {
+export const dormerHeaders = (plan: RoofPlan, on: DormerOn): readonly DormerHeader[] => {
   const { shape, host, name, eave } = on;
   const { header, front, width } = shape.plan;
   const thickness = 2 * header.thickness;
   const plumb = (m: number): number => plan.rafter.depth * Math.sqrt(1 + m * m);
   const meet = front + shape.run;
   const flush = mainTop(on, meet) - shape.m * header.thickness;
-  const made = (
-    part: string,
-    at: Pick<FiguredHeader, 'from' | 'topHeight' | 'leastDepth'>,
-  ): FiguredHeader => ({
+  const made = (part: string, at: Pick<DormerHeader, 'from' | 'topHeight' | 'leastDepth'>): DormerHeader => ({
     id: `header.${name}.${part}`,
     count: 2,
     side: host.side as Side,

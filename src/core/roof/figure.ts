@@ -5,6 +5,7 @@ import { figuredDormers } from './dormers';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
+import { figuredHeaders, headersOn, type Header } from './headers';
 import { figuredSlants } from './hips';
 import { figuredJacks, jacksOf } from './jacks';
 import type { RoofPlan } from './plan';
@@ -13,6 +14,7 @@ import { isOver } from '../units/hair';
 import { figuredRakes, ledgerPast } from './rake';
 import { rakeCautions } from './rakeCautions';
 import { ridgesOn, type RidgeOn } from './ridges';
+import { gabletCautions } from './gabletCautions';
 import { settledFraming, type Settled } from './settled';
 import { slantCautions } from './slantCautions';
 import { figuredSleepers } from './sleepers';
@@ -30,15 +32,17 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const slants = slanting(plan, framing);
   const dormers = figuredDormers(plan, framing);
   const mains = grouped(firstOfEach(on(planes, form.frames[0])), form);
+  const headers = headersOn(framing, planes);
   return {
     commonRafters: commons(groups),
     ridges: ridges.map(({ figured }) => figured),
     ...ledgersOf(plan, form, groups),
+    ...(headers.length > 0 && { headers: figuredHeaders(headers) }),
     layout: layoutOf(plan, form),
     blocks: figuredBlocks(plan, framing),
     ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
     ...postsOf(plan, topOn(form.frames[0])),
-    ...studsOf(plan, form, planes),
+    ...studsOf(plan, { form, headers }, planes),
     ...figuredRakes(plan, mains),
     ...slants,
     ...inPlaceOf(framing),
@@ -48,6 +52,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
         cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
       ),
       ...rakeCautions(plan, mains),
+      ...gabletCautions(plan, headers, topOn(form.frames[0])),
       ...slantCautions({ plan, framing, groups, ...slants }),
       ...dormerCautions(plan, framing, dormers),
     ],
@@ -81,7 +86,7 @@ const tiesOf = (
       (sum, one) => (one.eave.plane === eave.plane ? sum + one.count : sum),
       -(eave.through?.length ?? 0),
     );
-  const pairs = Math.min(...across.map(count));
+  const pairs = Math.min(...across.map(count)) - (frame.twins ?? 0);
   return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
 };
 
@@ -120,14 +125,17 @@ const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> 
 
 const studsOf = (
   plan: RoofPlan,
-  { frames }: RoofForm,
+  { form: { frames }, headers: [header] }: { readonly form: RoofForm; readonly headers: readonly Header[] },
   planes: readonly RoofPlane[],
 ): Pick<FiguredRoof, 'gableStuds'> => {
-  if (plan.kind === 'hip' || !plan.gableStuds) return {};
+  const { gableStuds } = plan;
+  if (!gableStuds) return {};
+  const foot = header && { at: header.topHeight - header.wood.depth, least: header.wood.depth };
+  const long = planes.filter(({ eave }) => !header || eave.side === 'street' || eave.side === 'yard');
   return {
     gableStuds: frames
       .filter(({ gables }) => gables > 0)
-      .flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)),
+      .flatMap((frame) => figuredStuds(gableStuds, on(long, frame), { ...frame, ...(foot && { foot }) })),
   };
 };
 

@@ -11,6 +11,7 @@ export type FiguredRoof = {
   readonly ties: readonly FiguredTie[];
   /** Absent where the roof has none. */
   readonly ledgers?: readonly FiguredLedger[];
+  readonly headers?: readonly FiguredHeader[];
   readonly posts?: readonly FiguredPosts[];
   readonly gableStuds?: readonly FiguredStuds[];
   readonly rakeRafters?: readonly FiguredRake[];
@@ -75,6 +76,8 @@ export type FiguredHip = Slanting & {
   /** Of a hip the walls it stands over, of a valley the eaves of the wing it starts at. */
   readonly side: Walls;
   readonly section: Section;
+  /** Of hips cut short by a small gable at one end only: whose end they are. */
+  readonly end?: 'A' | 'B';
   /** Of each side, looking up: left, right; `tt` prints them as backingAngleDeg. */
   readonly backing: readonly [Turn, Turn];
   /** Plumb: how much lower a hip with a square top sits; how far the corners of a valley are under the planes. */
@@ -162,6 +165,12 @@ export type FiguredLedger = {
   readonly bearsFully: boolean;
 };
 
+/** Across the outside of the commons at a small gable: its top flush with the end's rafters where they meet its face. */
+export type FiguredHeader = FiguredLedger & {
+  /** Plumb, what the long planes cut off its upper corners, past the middles of the hips. */
+  readonly clip: number;
+};
+
 /** In both gables, to their long points, shortest first. */
 export type FiguredStuds = {
   readonly id: string;
@@ -245,7 +254,7 @@ export type FiguredDormer = {
     readonly side: Side;
     readonly at: readonly number[];
   };
-  readonly headers: readonly FiguredHeader[];
+  readonly headers: readonly DormerHeader[];
   /** Main rafters it interrupts: from the main plate to the lower header, from the upper header to the ridge. */
   readonly lowerRafters: readonly CommonRafter[];
   readonly upperRafters: readonly UpperRafter[];
@@ -255,7 +264,7 @@ export type FiguredDormer = {
 };
 
 /** Plumb, of two members, between the inner trimmers; its top is level and flush with the lowest tops that come to it. */
-export type FiguredHeader = {
+export type DormerHeader = {
   readonly id: string;
   /** Members. */
   readonly count: number;

@@ -28,6 +28,10 @@ export type Frame = {
   readonly ridge?: Section;
   readonly ledger?: Section;
   readonly hip?: HipFrame;
+  /** What hips and rafters come to where a plane ends at a small gable: on the outside of the commons there. */
+  readonly header?: Section;
+  /** Pairs of rafters right beside another one, that share its tie. */
+  readonly twins?: number;
   /** Of a body that stands against another. */
   readonly wing?: WingFrame;
 };

@@ -52,3 +52,33 @@ export const endStations = ({
     ...times(beyond, (k) => k * spacing),
   ].sort((a, b) => a - b);
 };
+
+/** One end of a long wall's layout. */
+export type RowEnd = {
+  /** Its mark: the end of the ridge, or the outer rafter of the pair at a small gable. */
+  readonly at: number;
+  /** Whether a rafter stands there, or two side by side. */
+  readonly rafters: 0 | 1 | 2;
+  /** How far out from it marks go, and how near to it they may come. */
+  readonly past: number;
+  readonly clear: number;
+};
+
+/** As `ridgeEndStations`, where the two ends differ or are small gables. */
+export const gabletStations = (
+  { spacing, thickness }: Pick<Marks, 'spacing' | 'thickness'>,
+  [a, b]: readonly [RowEnd, RowEnd],
+): readonly number[] => {
+  const own = ({ at, rafters }: RowEnd, inward: 1 | -1): readonly number[] =>
+    Array.from({ length: rafters }, (_, i) => at + inward * i * thickness);
+  const out = ({ at, past, clear }: RowEnd, outward: 1 | -1): readonly number[] =>
+    times(within(past, spacing), (k) => at + outward * k * spacing).filter(
+      (x) => Math.abs(x - at) >= clear - hair,
+    );
+  const [ofA, ofB] = [own(a, 1), own(b, -1)];
+  const [from, to] = [ofA.at(-1) ?? a.at, ofB.at(-1) ?? b.at];
+  const between = times(within(b.at - a.at, spacing), (k) => a.at + k * spacing).filter(
+    (x) => (a.rafters < 2 || x - from >= 2 * thickness - hair) && to - x >= 2 * thickness - hair,
+  );
+  return [...out(a, -1), ...ofA, ...between, ...ofB, ...out(b, 1)].sort((x, y) => x - y);
+};

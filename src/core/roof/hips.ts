@@ -8,7 +8,7 @@ import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing'
 import type { RoofPlan, Section } from './plan';
 import { sidesOf, wallsOf } from './planes';
 import { cheekOf, halfAcross, skewOf, type Skew } from './skew';
-import { dot2, type Plane } from './surface';
+import { dot2, type Limit, type Plane } from './surface';
 
 /** Hips and valleys: from a plate's corner up, their tops along the line where two planes meet. */
 
@@ -70,8 +70,20 @@ type Top = { readonly shortening: number; readonly cheeks: readonly Cheek[] };
 
 const hipTop = (plan: RoofPlan, form: RoofForm, edge: Edge): Top => {
   const { hip, ridge } = frameOf(form, edge.planes[0].body);
+  const till = tillOf(edge);
+  if (till && hip) return meetingFaces(edge, [headerFace(form, edge, till)], hip);
   return hip?.top === 'againstRidge' && ridge ? againstRidge(ridge, edge, hip) : betweenCommons(plan, edge);
 };
+
+/** The limit that cuts a hip short. */
+export const tillOf = ({ high }: Edge): Limit | undefined =>
+  high.find((stop) => stop.what === 'limit')?.limit;
+
+/** The front of the header at a small gable: all of it stands before the line, as if half of twice as much. */
+const headerFace = (form: RoofForm, edge: Edge, { normal }: Limit): Faced => ({
+  way: [-normal[1], normal[0]],
+  thickness: 2 * (frameOf(form, edge.planes[0].body).header?.thickness ?? 0),
+});
 
 /** Into the corner of the commons at the ridge's end: a cheek against each. The middle ends where the first face is met. */
 const betweenCommons = ({ rafter }: RoofPlan, edge: Edge): Top => {
@@ -181,6 +193,7 @@ export const figuredSlants = (
     id: alone ? which : `${which}.${i + 1}`,
     count,
     side: which === 'hip' ? wallsOf(of.map(({ side }) => side)) : cornersOf(form, of),
+    ...(which === 'hip' && endOf(form, of)),
     ...cuts,
   }));
 };
@@ -188,6 +201,14 @@ export const figuredSlants = (
 /** Valleys are told by the wing's eaves they start at. */
 const cornersOf = (form: RoofForm, of: readonly Eave[]): FiguredHip['side'] =>
   sidesOf([...new Set(of.filter(({ body }) => frameOf(form, body).wing).map(({ side }) => side))]);
+
+/** The end that hips stand at, where a small gable may make it differ from the other. */
+const endOf = (form: RoofForm, of: readonly Eave[]): Pick<FiguredHip, 'end'> => {
+  const ends = new Set(of.map(({ side }) => side).filter((side) => side === 'A' || side === 'B'));
+  const [end, ...others] = ends;
+  const cut = of.some(({ body }) => frameOf(form, body).header);
+  return cut && end && others.length === 0 ? { end } : {};
+};
 
 const close = (a: number, b: number): boolean => Math.abs(a - b) < hair;
 const sameTurn = (a: Turn, b: Turn): boolean => close(a.rise * b.run, b.rise * a.run);

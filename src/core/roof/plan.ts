@@ -120,7 +120,21 @@ export type HipPlan = Shared &
     /** Top edges planed to both planes, or the whole hip set lower until its edges come to them. */
     readonly hipFit: 'backed' | 'dropped';
     readonly datum: 'ridgeEnd';
+    /** Small gables that cut the hips short, how far the ridge runs past them, and the studs in them. */
+    readonly gablet?: Gablet;
+    readonly rakeOverhang?: Inch;
+    readonly gableStuds?: GableStuds;
   };
+
+/** A small gable over an end: a header across the outside of a pair of commons, that hips and the end's rafters come to. */
+export type Gablet = {
+  /** Level, from the end's reference face to the outside of that pair, which is the face of the small gable. */
+  readonly back: Inch;
+  readonly ends: readonly ('A' | 'B')[];
+  readonly header: Section;
+  /** Two rafters side by side in that pair. */
+  readonly doubled: boolean;
+};
 
 /** What every kind has. */
 type Shared = {

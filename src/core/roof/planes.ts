@@ -20,14 +20,15 @@ export type PlaneGroup = RoofPlane & {
 
 /**
  * Each eave's commons. What comes to the ridge's end from between two hips is shortened by half a rafter there. A plane at
- * a ridge is figured even where the layout happens to put no common in it: the ridge's height is its.
+ * a ridge or header is figured even where the layout happens to put no common in it: the height of those is its.
  */
 export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): readonly RoofPlane[] => {
   const ridges = edges.filter(({ kind }) => kind === 'ridge');
   const atRidge = ridges.flatMap(({ planes }) => planes.map(({ plane }) => plane));
   return form.eaves.flatMap((eave) => {
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
-    if (own.length === 0 && !eave.dormer && !atRidge.includes(eave.plane)) return [];
+    const stands = eave.dormer !== undefined || eave.plane.till !== undefined;
+    if (own.length === 0 && !stands && !atRidge.includes(eave.plane)) return [];
     const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
     const bare = own.filter(({ at }) => tailedAt(eave, at) !== eave).length;
     const alike = (one: Eave, count: number): RoofPlane => ({
@@ -57,8 +58,9 @@ export const shorteningAt = (
   { eave, piece }: { readonly eave: Eave; readonly piece: Piece | undefined },
 ): number => {
   if (eave.dormer) return eave.dormer.shortening;
-  const { ledger, ridge } = frameOf(form, eave.body);
+  const { ledger, ridge, header } = frameOf(form, eave.body);
   if (ledger) return ledger.thickness;
+  if (header && eave.plane.till) return header.thickness;
   const atRidge = piece === undefined || topKind(piece) === 'ridge';
   return (atRidge && ridge ? ridge : plan.rafter).thickness / 2;
 };

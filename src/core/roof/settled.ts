@@ -4,7 +4,8 @@ import { deckOf, type Edge } from './edges';
 import { frameOf, scenesOf, type RoofForm } from './form';
 import { framingOf, type Framing } from './framing';
 import { expand } from './expand';
-import { heelOf, woodOf } from './hips';
+import { headersOn, type Header } from './headers';
+import { heelOf, tillOf, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, startsAtEave, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
@@ -16,12 +17,19 @@ export type Settled = Framing & { readonly inPlace: readonly Piece[] };
 
 export const settledFraming = (plan: RoofPlan): Settled => {
   const framing = framingOf(expand(plan));
-  if (framing.form.frames.every(({ wing }) => wing === undefined)) return { ...framing, inPlace: [] };
+  if (framing.form.frames.every(({ wing, header }) => wing === undefined && header === undefined))
+    return { ...framing, inPlace: [] };
   const scenes = scenesOf(framing.form);
   const sceneOf = (body: Body): number => scenes.findIndex((scene) => scene.includes(body));
-  const strips = framing.edges.flatMap((edge) =>
-    stripOf(framing.form, edge).map((strip) => ({ strip, scene: sceneOf(edge.planes[1].body) })),
-  );
+  const strips = [
+    ...framing.edges.flatMap((edge) =>
+      stripOf(framing.form, edge).map((strip) => ({ strip, scene: sceneOf(edge.planes[1].body) })),
+    ),
+    ...headersOn(framing, commonsOf(framing, plan)).map((header) => ({
+      strip: headerStrip(header),
+      scene: sceneOf(header.eave.body),
+    })),
+  ];
   const isInPlace = ({ piece, outline }: Outlined): boolean => {
     const here = sceneOf(piece.eave.body);
     return strips.some(({ strip, scene }) => scene === here && overlap(outline, strip));
@@ -52,6 +60,14 @@ const stripOf = (form: RoofForm, edge: Edge): readonly Outline[] => {
     from[1] + y * along + x * out,
   ];
   const before = edge.kind === 'valley' ? heelOf(edge, wood.thickness) : hung;
+  if (edge.kind === 'hip') {
+    const till = tillOf(edge);
+    // One that goes on to the ridge has its own jacks alone.
+    if (!till || !frame.header) return [];
+    const face = till.reach - frame.header.thickness;
+    const to = (out: number): number => (face - dot2(till.normal, at(0, out))) / dot2(till.normal, [x, y]);
+    return [[at(0, half), at(to(half), half), at(to(-half), -half), at(0, -half)]];
+  }
   return [[at(-before, half), at(run + hung, half), at(run + hung, -half), at(-before, -half)]];
 };
 
@@ -66,6 +82,13 @@ const wallLine = (form: RoofForm, edge: Edge): readonly Outline[] => {
     edge.from[1] + up[0] * along + up[1] * out,
   ];
   return [[at(-long, thin), at(long, thin), at(long, -thin), at(-long, -thin)]];
+};
+
+const headerStrip = ({ eave: { plane }, wood, end }: Header): Outline => {
+  const { up, till } = plane;
+  const at = (u: number, v: number): Vec2 => [up[0] * u - up[1] * v, up[1] * u + up[0] * v];
+  const [back, front] = [till?.reach ?? 0, (till?.reach ?? 0) - wood.thickness];
+  return [at(front, end), at(back, end), at(back, -end), at(front, -end)];
 };
 
 type Outlined = { readonly piece: Piece; readonly outline: Outline };

@@ -2,7 +2,7 @@ import type { Vec2 } from '../geometry/vector';
 import { handsOf, type Edge } from './edges';
 import { frameOf, type RoofForm } from './form';
 import type { Framing } from './framing';
-import { eaveOf, heelOf, heightAt, hipCuts, valleyFaces, woodOf } from './hips';
+import { eaveOf, heelOf, heightAt, hipCuts, tillOf, valleyFaces, woodOf } from './hips';
 import type { RoofPlan } from './plan';
 import { dot2, pointOn, type Plane } from './surface';
 import type { Timber } from './timber';
@@ -33,7 +33,7 @@ export const slantTimber = (plan: RoofPlan, framing: Framing, edge: Edge): reado
         {
           depth: wood.depth,
           over: cuts.heightAbovePlate,
-          till: edge.run,
+          till: edge.run + (tillOf(edge) ? wood.thickness * edgeSlack(edge) : 0),
           heel: isHip ? 0 : heelOf(edge, wood.thickness),
         },
       ).map(([along, z]) => [along, z + base] as const),
@@ -47,6 +47,10 @@ export const slantTimber = (plan: RoofPlan, framing: Framing, edge: Edge): reado
   ];
 };
 
+/** Enough wood past the line to be cut to a header that the hip comes to however aslant. */
+const edgeSlack = ({ planes, line: { way } }: Edge): number =>
+  Math.max(...planes.map(({ plane: { up } }) => 1 / Math.abs(dot2(up, way))));
+
 const tailCuts = (form: RoofForm, planes: readonly Plane[]): readonly Cut[] =>
   planes.map((plane) =>
     levelCut([-plane.up[0], -plane.up[1]], eaveOf(form, plane).overhang - dot2(plane.up, plane.foot)),
@@ -56,7 +60,9 @@ const tailCuts = (form: RoofForm, planes: readonly Plane[]): readonly Cut[] =>
 const topCuts = (plan: RoofPlan, form: RoofForm, edge: Edge): readonly Cut[] => {
   const apex = edge.to;
   const { way } = edge.line;
-  const { hip, ridge } = frameOf(form, edge.planes[0].body);
+  const { hip, ridge, header } = frameOf(form, edge.planes[0].body);
+  const till = tillOf(edge);
+  if (till && header) return [levelCut(till.normal, till.reach - header.thickness)];
   if (hip?.top === 'againstRidge' && ridge) {
     const normal: Vec2 = [0, way[1] > 0 ? 1 : -1];
     return [levelCut(normal, dot2(normal, apex) - ridge.thickness / 2)];

@@ -63,6 +63,9 @@ export const sticksOf = (plan: RoofPlan, roof: FiguredRoof): Sticks => {
     ...studs(plan, roof),
     ...(roof.hips ?? []).map((hip) => slantStick('hip', hip)),
     ...(roof.valleys ?? []).map((valley) => slantStick('valley', valley)),
+    ...(roof.headers ?? []).map(({ id, section, count, length }) =>
+      stick({ member: id, kind: 'header', section, count, length }),
+    ),
     ...(roof.jacks ?? []).flatMap((jacks) => jackSticks(plan, jacks)),
     ...(roof.rakeRafters ?? []).map(({ id, section, count, stockLength, edgeLength }) =>
       stick({

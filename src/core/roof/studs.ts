@@ -1,7 +1,7 @@
 import { hair } from '../units/hair';
 import type { FiguredStuds } from './figured';
 import type { Frame } from './form';
-import type { GablePlan, ShedPlan } from './plan';
+import type { GableStuds } from './plan';
 import type { RoofPlane } from './planes';
 
 /** Studs that fill the gables, from the plates' top to the underside of the end rafters. */
@@ -11,12 +11,13 @@ import type { RoofPlane } from './planes';
  * from the wall of a shed; in the middle itself a post or a vent stands.
  */
 export const figuredStuds = (
-  { gableStuds }: GablePlan | ShedPlan,
+  gableStuds: GableStuds,
   planes: readonly RoofPlane[],
-  { gables, name }: Frame,
+  { gables, name, foot }: Pick<Frame, 'gables' | 'name'> & { readonly foot?: Foot },
 ): readonly FiguredStuds[] => {
-  if (!gableStuds) return [];
-  const rows = planes.map((plane) => rowOf(gableStuds, plane)).filter(({ lengths }) => lengths.length > 0);
+  const rows = planes
+    .map((plane) => rowOf(gableStuds, plane, foot))
+    .filter(({ lengths }) => lengths.length > 0);
   const [one, other] = rows;
   const alike =
     one && other && one.lengths.every((length, i) => Math.abs(length - (other.lengths[i] ?? 0)) < hair);
@@ -29,18 +30,24 @@ export const figuredStuds = (
   }));
 };
 
+/** Where studs of a small gable stand, behind its header and flush with its lower edge, and the least that shows over it. */
+type Foot = { readonly at: number; readonly least: number };
+
+const onPlates: Foot = { at: 0, least: 0 };
+
 /** Long points of one side's studs, shortest first. */
 const rowOf = (
-  { spacing, thickness }: NonNullable<GablePlan['gableStuds']>,
+  { spacing, thickness }: GableStuds,
   { eave, cuts }: RoofPlane,
+  foot = onPlates,
 ): Omit<FiguredStuds, 'id' | 'count'> => {
   const under = (inFrom: number): number =>
     eave.plane.base + cuts.heightAbovePlate + eave.m * inFrom - cuts.plumbCutLength;
   const many = Math.ceil(eave.run / spacing);
   const lengths = Array.from({ length: many }, (_, k) => eave.run - (k + 1) * spacing)
     .filter((inFrom) => inFrom - thickness / 2 > eave.clad)
-    .map((inFrom) => under(inFrom) + (thickness / 2) * eave.m)
-    .filter((length) => length > hair)
+    .map((inFrom) => under(inFrom) + (thickness / 2) * eave.m - foot.at)
+    .filter((length) => length > foot.least + hair)
     .reverse();
   return {
     side: eave.side,

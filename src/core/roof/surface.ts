@@ -17,6 +17,8 @@ export type Plane = {
   readonly m: number;
   /** How much higher its rafters' tops lie over the reference line than those of the plane it is compared with; 0 unless said. */
   readonly over?: number;
+  /** Where it ends although others of its body are no lower yet: past that the body is the lowest of the rest. */
+  readonly till?: Limit;
 };
 
 /** What a body ends at besides its own planes: kept where normal · point <= reach. A unit normal. */
@@ -92,37 +94,58 @@ const tillSooner = (stretch: Stretch, u: number, stop: Stop): Stretch => {
   return u <= stretch.to + near ? { ...stretch, high: [...stretch.high, stop] } : stretch;
 };
 
+const within = (limit: Limit, line: Line): Bound => ({
+  stop: { what: 'limit', limit },
+  keeps: { at: limit.reach - dot2(limit.normal, line.from), by: -dot2(limit.normal, line.way) },
+});
+
 const limitsOf = (body: Body, line: Line): readonly Bound[] =>
-  body.limits.map((limit) => ({
-    stop: { what: 'limit', limit },
-    keeps: { at: limit.reach - dot2(limit.normal, line.from), by: -dot2(limit.normal, line.way) },
-  }));
+  body.limits.map((limit) => within(limit, line));
+
+const tillOf = ({ till }: Plane, line: Line): readonly Bound[] => (till ? [within(till, line)] : []);
 
 const eaveOf = (plane: Plane, line: Line): Bound => ({
   stop: { what: 'eave', plane },
   keeps: inside(plane, line),
 });
 
-/** Under every plane of a body but those given. */
-const under = (
-  body: Body,
-  but: readonly Plane[],
-  { line, height }: { readonly line: Line; readonly height: Straight },
-): readonly Bound[] =>
+type At = { readonly line: Line; readonly height: Straight };
+
+/** Under every plane of a body but those given, and those that end somewhere. */
+const under = (body: Body, but: readonly Plane[], { line, height }: At): readonly Bound[] =>
   body.planes
-    .filter((plane) => !but.includes(plane))
+    .filter((plane) => plane.till === undefined && !but.includes(plane))
     .map((plane) => ({
       stop: { what: 'plane', plane, body },
       keeps: less(heightAlong(plane, line), height),
     }));
 
+/** Where planes of a body that end somewhere, but those given, lie lower than a height. */
+const dips = (body: Body, but: readonly Plane[], { line, height }: At): readonly (Stretch | undefined)[] =>
+  body.planes
+    .filter((plane) => plane.till !== undefined && !but.includes(plane))
+    .map((plane) => {
+      const keeps = less(height, heightAlong(plane, line));
+      const lower: Bound = { stop: { what: 'plane', plane, body }, keeps };
+      return [...tillOf(plane, line), lower].reduce<Stretch | undefined>(kept, open);
+    });
+
+/** What keeps to all bounds, without the holes. */
+const keptOf = (bounds: readonly Bound[], holes: readonly (Stretch | undefined)[]): readonly Stretch[] => {
+  const whole = bounds.reduce<Stretch | undefined>(kept, open);
+  return holes.reduce<readonly Stretch[]>(without, whole ? [whole] : []);
+};
+
 /** Where another body stands higher than a height along a line. */
-const hidden = (body: Body, line: Line, height: Straight): Stretch | undefined =>
-  [
-    ...body.planes.map((plane) => eaveOf(plane, line)),
-    ...limitsOf(body, line),
-    ...under(body, [], { line, height }),
-  ].reduce<Stretch | undefined>(kept, open);
+const hidden = (body: Body, line: Line, height: Straight): readonly Stretch[] =>
+  keptOf(
+    [
+      ...body.planes.map((plane) => eaveOf(plane, line)),
+      ...limitsOf(body, line),
+      ...under(body, [], { line, height }),
+    ],
+    dips(body, [], { line, height }),
+  );
 
 /** What is left of stretches where one is taken out of them. */
 const without = (stretches: readonly Stretch[], hole: Stretch | undefined): readonly Stretch[] => {
@@ -142,14 +165,18 @@ export const alongPlane = (
   bodies: readonly Body[],
 ): readonly Stretch[] => {
   const height = heightAlong(plane, line);
-  const own = [
-    eaveOf(plane, line),
-    ...limitsOf(body, line),
-    ...under(body, [plane], { line, height }),
-  ].reduce<Stretch | undefined>(kept, open);
+  const own = keptOf(
+    [
+      eaveOf(plane, line),
+      ...limitsOf(body, line),
+      ...tillOf(plane, line),
+      ...under(body, [plane], { line, height }),
+    ],
+    dips(body, [plane], { line, height }),
+  );
   return bodies
     .filter((other) => other !== body)
-    .reduce<readonly Stretch[]>((all, other) => without(all, hidden(other, line, height)), own ? [own] : []);
+    .reduce<readonly Stretch[]>((all, other) => hidden(other, line, height).reduce(without, all), own);
 };
 
 /** A plane with the body it belongs to. */
@@ -175,14 +202,18 @@ export const alongMeeting = (
   bodies: readonly Body[],
 ): readonly Stretch[] => {
   const height = heightAlong(a.plane, line);
-  const own = [a, b]
-    .flatMap(({ plane, body }) => [
-      eaveOf(plane, line),
-      ...limitsOf(body, line),
-      ...under(body, [a.plane, b.plane], { line, height }),
-    ])
-    .reduce<Stretch | undefined>(kept, open);
+  const but = [a.plane, b.plane];
+  const bounds = [a, b].flatMap(({ plane, body }) => [
+    eaveOf(plane, line),
+    ...limitsOf(body, line),
+    ...tillOf(plane, line),
+    ...under(body, but, { line, height }),
+  ]);
+  const own = keptOf(
+    bounds,
+    [a, b].flatMap(({ body }) => dips(body, but, { line, height })),
+  );
   return bodies
     .filter((other) => other !== a.body && other !== b.body)
-    .reduce<readonly Stretch[]>((all, other) => without(all, hidden(other, line, height)), own ? [own] : []);
+    .reduce<readonly Stretch[]>((all, other) => hidden(other, line, height).reduce(without, all), own);
 };

@@ -4,6 +4,7 @@ import { eaveRows, type EaveRow } from './blocks';
 import { deckOf, type Edge } from './edges';
 import { frameOf, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
+import { headersOn, headerTimber } from './headers';
 import { heightOver } from './heightOver';
 import { heightAt, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
@@ -27,6 +28,7 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
   const planes = commonsOf(framing, plan);
   return [
     ...ledgersOf(plan, form, planes),
+    ...headersOn(framing, planes).map(headerTimber),
     ...ridgesOn(plan, framing, planes).flatMap((ridge) => ridgeTimber(plan, framing, ridge)),
     ...edges.flatMap((edge) => sleeperTimber(plan, form, edge)),
     ...edges

@@ -1,9 +1,9 @@
 import { gradient, type Slope } from '../../units/slope';
-import type { Eave, RoofForm } from '../form';
-import { endStations, ridgeEndStations } from '../hipStations';
+import type { Eave, Frame, RoofForm } from '../form';
+import { endStations, gabletStations, ridgeEndStations, type RowEnd } from '../hipStations';
 import type { HipPlan } from '../plan';
 import type { Wall } from '../side';
-import type { Body, Plane } from '../surface';
+import { dot2, type Body, type Plane } from '../surface';
 import type { Vec2 } from '../../geometry/vector';
 import { cladOf, inward, seatFor } from './common';
 
@@ -31,6 +31,18 @@ export const endRun = (plan: HipPlan): number => {
 /** Seat of the rafters on the ends. Inches. */
 export const endSeat = (plan: HipPlan): number => seatFor(plan, gradient(plan.endSlope));
 
+/** Whether a small gable ends the plane over this wall. */
+const isCut = ({ gablet }: HipPlan, wall: Wall): boolean =>
+  gablet !== undefined && gablet.ends.some((end) => end === wall);
+
+/** The plane over an end wall, as far as its small gable. */
+const endPlane = (plan: HipPlan, wall: 'A' | 'B', box: Box): Plane => {
+  const plane = planeOver(wall, plan.endSlope, box);
+  if (!plan.gablet || !isCut(plan, wall)) return plane;
+  const { foot, up } = plane;
+  return { ...plane, till: { id: 'gablet', normal: up, reach: dot2(up, foot) + plan.gablet.back } };
+};
+
 /**
  * How near to the corner a jack can stand, along its eave: any nearer, its hip takes more of it than leaves room for its
  * seat. `along` the eave and up from it, a hip goes so far. Inches.
@@ -44,51 +56,86 @@ const shortestJack = (
   return ((seat + taken) * along) / up;
 };
 
+/** Rafters along the long walls: from the ends of the ridge, or from the pairs at small gables, both ways. */
+const longMarks = (plan: HipPlan, far: number): readonly number[] => {
+  const clad = cladOf(plan);
+  const { spacing, hipTop, gablet } = plan;
+  const { thickness } = plan.rafter;
+  const near = shortestJack(plan, plan.seat, [far, plan.span / 2 + clad]);
+  const commons = hipTop === 'betweenCommons';
+  if (!gablet)
+    return ridgeEndStations({
+      spacing,
+      thickness,
+      commons,
+      from: far - clad,
+      to: plan.length + clad - far,
+      past: far - near,
+    });
+  const endAt = (wall: 'A' | 'B'): RowEnd => {
+    const cut = isCut(plan, wall);
+    const reach = cut ? gablet.back + thickness / 2 : far;
+    return {
+      at: wall === 'A' ? reach - clad : plan.length + clad - reach,
+      rafters: cut ? (gablet.doubled ? 2 : 1) : commons ? 1 : 0,
+      past: reach - near,
+      clear: cut ? thickness + gablet.header.thickness : 0,
+    };
+  };
+  return gabletStations({ spacing, thickness }, [endAt('A'), endAt('B')]);
+};
+
+/** The body's frame, with what a small gable adds. */
+const frameFor = (plan: HipPlan, body: Body): Frame => ({
+  body,
+  span: plan.span,
+  past: plan.gablet ? (plan.rakeOverhang ?? 0) : 0,
+  gables: plan.gablet?.ends.length ?? 0,
+  ridge: plan.ridge,
+  hip: { ...plan.hip, top: plan.hipTop, fit: plan.hipFit },
+  ...(plan.gablet && {
+    header: plan.gablet.header,
+    twins: plan.gablet.doubled ? plan.gablet.ends.length : 0,
+  }),
+});
+
 export const hip = (plan: HipPlan): RoofForm => {
   const clad = cladOf(plan);
   const box = { half: plan.span / 2, length: plan.length, clad };
   const long = (['street', 'yard'] as const).map((wall) => planeOver(wall, plan.slope, box));
-  const ends = (['A', 'B'] as const).map((wall) => planeOver(wall, plan.endSlope, box));
+  const ends = (['A', 'B'] as const).map((wall) => endPlane(plan, wall, box));
   const body: Body = { id: 'main', planes: [...long, ...ends], limits: [] };
   const [run, far] = [plan.span / 2 + clad, endRun(plan)];
-  const layout = {
-    spacing: plan.spacing,
-    thickness: plan.rafter.thickness,
-    commons: plan.hipTop === 'betweenCommons',
-  };
-  const marks = ridgeEndStations({
-    ...layout,
-    from: far - clad,
-    to: plan.length + clad - far,
-    past: far - shortestJack(plan, plan.seat, [far, run]),
-  });
-  const across = endStations({
-    ...layout,
-    past: run - shortestJack(plan, endSeat(plan), [run, far]),
-  });
-  const eaveOn = (plane: Plane, isEnd: boolean): Eave => ({
+  const marks = longMarks(plan, far);
+  const acrossWith = (commons: boolean): readonly number[] =>
+    endStations({
+      spacing: plan.spacing,
+      thickness: plan.rafter.thickness,
+      commons,
+      past: run - shortestJack(plan, endSeat(plan), [run, far]),
+    });
+  const between = plan.hipTop === 'betweenCommons';
+  const across = acrossWith(between);
+  const toHeader = between ? across : acrossWith(true);
+  const eaveOn = (plane: Plane, reach: number, stations: readonly number[]): Eave => ({
     side: plane.id as Wall,
     plane,
     body,
-    run: isEnd ? far : run,
+    run: reach,
     m: plane.m,
     overhang: plan.overhang,
     seat: seatFor(plan, plane.m),
     clad,
-    stations: isEnd ? across : marks,
+    stations,
   });
   return {
     bodies: [body],
-    eaves: [...long.map((one) => eaveOn(one, false)), ...ends.map((one) => eaveOn(one, true))],
-    frames: [
-      {
-        body,
-        span: plan.span,
-        past: 0,
-        gables: 0,
-        ridge: plan.ridge,
-        hip: { ...plan.hip, top: plan.hipTop, fit: plan.hipFit },
-      },
+    eaves: [
+      ...long.map((plane) => eaveOn(plane, run, marks)),
+      ...ends.map((plane) =>
+        plane.till && plan.gablet ? eaveOn(plane, plan.gablet.back, toHeader) : eaveOn(plane, far, across),
+      ),
     ],
+    frames: [frameFor(plan, body)],
   };
 };
