@@ -2,7 +2,7 @@ import type { RoofPlan } from '../core/roof/plan';
 import { complaint, type Complaint, type Read } from './complaint';
 import { readJson } from './readJson';
 import { misfits } from './roofFits';
-import { roofKinds, roofSchema, type RoofFile } from './roofSchema';
+import { lengthWanted, roofKinds, roofSchema, type RoofFile } from './roofSchema';
 import { planOf, wrongSizes } from './roofSizes';
 import { at, readShape, said } from './shape';
 
@@ -49,19 +49,25 @@ const strangeKind = (value: unknown): Complaint | undefined => {
 
 /** Keys that only mean something on another kind of roof; unread, they would be a plan that is not the one figured. */
 const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
-  rakeOverhang: ['gable', 'shed'],
-  ridge: ['gable', 'hip'],
-  joists: ['gable', 'hip'],
-  collars: ['gable', 'hip'],
+  rakeOverhang: ['gable', 'shed', 'gambrel'],
+  ridge: ['gable', 'hip', 'gambrel'],
+  joists: ['gable', 'hip', 'gambrel'],
+  collars: ['gable', 'hip', 'gambrel'],
   yard: ['gable'],
   posts: ['gable'],
   wings: ['gable'],
-  gableStuds: ['gable', 'shed'],
+  gableStuds: ['gable', 'shed', 'gambrel'],
   ledger: ['shed'],
   endSlope: ['hip'],
   hip: ['hip'],
   hipTop: ['hip'],
   hipFit: ['hip'],
+  upperSlope: ['gambrel'],
+  breakIn: ['gambrel'],
+  breakOn: ['gambrel'],
+  purlin: ['gambrel'],
+  gussets: ['gambrel'],
+  breakTies: ['gambrel'],
 };
 
 const strayKeys = (file: RoofFile): readonly Complaint[] => [
@@ -78,11 +84,28 @@ const strayKeys = (file: RoofFile): readonly Complaint[] => [
   ),
   ...datumFor(file),
   ...missing(file),
+  ...otherBreak(file),
 ];
 
 const missing = (file: RoofFile): readonly Complaint[] => {
   const key = file.kind === 'shed' ? 'ledger' : 'ridge';
-  return file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : [];
+  return [
+    ...(file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : []),
+    ...(file.kind === 'gambrel' && file.upperSlope === undefined
+      ? [complaint('upperSlope', 'is missing', '{"rise", "run"}, flatter than the slope below')]
+      : []),
+    ...(file.kind === 'gambrel' && file.breakIn === undefined
+      ? [complaint('breakIn', 'is missing', lengthWanted)]
+      : []),
+  ];
+};
+
+/** Sizes of the other way to frame a break would be read by nobody. */
+const otherBreak = ({ kind, breakOn = 'purlin', ...file }: RoofFile): readonly Complaint[] => {
+  const other = breakOn === 'purlin' ? 'gussets' : 'purlin';
+  return kind === 'gambrel' && file[other] !== undefined
+    ? [complaint(other, `means nothing with breakOn "${breakOn}"`, `only with breakOn "${other}"`)]
+    : [];
 };
 
 const datumFor = ({ kind, datum }: RoofFile): readonly Complaint[] => {

@@ -2,6 +2,7 @@ import { bearingOf } from '../core/roof/form';
 import { cladOf } from '../core/roof/forms/common';
 import { gableRuns } from '../core/roof/forms/gable';
 import { when, type Show } from './saidSizes';
+import { gambrelFits } from './gambrelFits';
 import { wingFits } from './wingFits';
 import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
@@ -33,6 +34,7 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 /** What has to hold before planes can be laid at all. */
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
+  if (plan.kind === 'gambrel') return gambrelFits(plan, show);
   return plan.kind === 'gable' ? [...yardFits(plan, show), ...wingFits(plan, show)] : [];
 };
 
@@ -81,6 +83,12 @@ const hipFits = (plan: HipPlan, show: Show): readonly Complaint[] => {
   ];
 };
 
+/** Checks of rafters on the walls; what stands at a break is checked with it. */
+const onWalls =
+  (check: Check): Check =>
+  (plan, plane, show) =>
+    plane.eave.stands ? [] : check(plan, plane, show);
+
 const seatOnPlate: Check = ({ plate }, { eave }, show) => [
   ...when(bearingOf(eave) > plate.width + hair, () =>
     complaint(
@@ -119,12 +127,17 @@ const roomInside: Check = ({ kind, span }, { eave, cuts }, show) => {
 };
 
 const tiesUnderRidge: Check = (plan, plane, show) =>
-  when(plan.kind !== 'shed' && plan.joists !== false && plan.joists.height >= topOf(plane) - hair, () =>
-    complaint(
-      'joists.height',
-      'is at or over the top of the ridge',
-      `less than ${show(topOf(plane))}, and in the lower third of it`,
-    ),
+  when(
+    !plane.atBreak &&
+      plan.kind !== 'shed' &&
+      plan.joists !== false &&
+      plan.joists.height >= topOf(plane) - hair,
+    () =>
+      complaint(
+        'joists.height',
+        'is at or over the top of the ridge',
+        `less than ${show(topOf(plane))}, and in the lower third of it`,
+      ),
   );
 
 const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, show) => {
@@ -172,8 +185,8 @@ const roomForPosts: Check = (plan, plane, show) => {
 };
 
 const checks: readonly Check[] = [
-  seatOnPlate,
-  rafterWhole,
+  onWalls(seatOnPlate),
+  onWalls(rafterWhole),
   roomInside,
   tiesUnderRidge,
   ventsInBlock,

@@ -21,7 +21,7 @@ const count = (what: string) =>
 const every = (what: string, usual: number) => z.optional(count(`${what} ${usual} unless said.`));
 
 /** Kinds that can be figured so far. */
-export const roofKinds = ['gable', 'hip', 'shed'] as const;
+export const roofKinds = ['gable', 'hip', 'shed', 'gambrel'] as const;
 
 /** A part of the slope: only the two together have a meaning, so any measure will do for both. */
 const leg = (what: string) =>
@@ -188,6 +188,58 @@ export const roofSchema = z.strictObject({
           'Gables that stand square to a gable roof and meet it in valleys. Figured, not yet played.',
         ),
       ),
+  ),
+  upperSlope: z.optional(
+    slope('Of a gambrel: the flatter slope over the break. Its `slope` is the steep one below.'),
+  ),
+  breakIn: z.optional(
+    length('breakIn', 'Of a gambrel: level, from the reference face in to the line where the slopes meet.'),
+  ),
+  breakOn: z.optional(
+    z
+      .enum(['purlin', 'gussets'])
+      .check(
+        z.describe(
+          'How a gambrel is framed at the break. On a purlin the upper rafters sit with a birdsmouth and both slopes are cut plumb over its outer face; with gussets both are mitered along the line that halves their angle and plywood is nailed over the joint. A purlin unless said.',
+        ),
+      ),
+  ),
+  purlin: z.optional(
+    z
+      .strictObject({
+        thickness: length('purlin.thickness', 'Actual, dry.'),
+        depth: length(
+          'purlin.depth',
+          'Actual, dry. At least what the lower rafters reach below the upper ones, or a caution is given.',
+        ),
+        seat: z.optional(
+          length(
+            'purlin.seat',
+            "Level cut of the upper rafters' birdsmouth. All of its thickness unless said.",
+          ),
+        ),
+      })
+      .check(z.describe("Under a gambrel's break. Of the ridge's stock unless said.")),
+  ),
+  gussets: z.optional(
+    z
+      .strictObject({
+        thickness: z.optional(length('gussets.thickness', 'Of the plywood. 1/2 unless said.')),
+        reach: z.optional(
+          length('gussets.reach', 'From the break along the top edge of each rafter. 12 unless said.'),
+        ),
+      })
+      .check(z.describe("Over both faces of a gambrel's mitered joints.")),
+  ),
+  breakTies: off(
+    z.strictObject({
+      every: every(
+        '1 for a tie at every pair of rafters, 2 for every other pair.',
+        roofDefaults.breakTiesEvery,
+      ),
+    }),
+    'false, or {"every"}',
+    'Ties of a gambrel from break to break; false for none.',
   ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
   seat: length('seat', 'Level cut of the birdsmouth, from the reference face inward.'),

@@ -1,4 +1,4 @@
-import type { GablePlan, HipPlan, RoofPlan, ShedPlan } from '../core/roof/plan';
+import type { GablePlan, GambrelPlan, HipPlan, RoofPlan, ShedPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
 import { shortInches } from '../core/units/lengthText';
@@ -23,7 +23,7 @@ export const wrongSizes = (file: unknown): readonly Complaint[] => {
   ];
 };
 
-const slopePaths = ['slope', 'endSlope', 'yard.slope', 'wings.*.slope'];
+const slopePaths = ['slope', 'endSlope', 'upperSlope', 'yard.slope', 'wings.*.slope'];
 
 /** A path, or with `*` in it that of each item there is. */
 const eachOf = (file: unknown, path: string): readonly string[] => {
@@ -85,6 +85,7 @@ const wrongSlope = (file: unknown, path: string, units: Units): readonly Complai
 export const planOf = (file: RoofFile): RoofPlan => {
   const size = sizesIn(file);
   if (file.kind === 'shed') return shedOf(file, size);
+  if (file.kind === 'gambrel') return gambrelOf(file, size);
   return file.kind === 'hip' ? hipOf(file, size) : gableOf(file, size);
 };
 
@@ -163,6 +164,34 @@ const hipOf = (file: RoofFile, size: Sizes): HipPlan => {
     hipTop: file.hipTop ?? 'betweenCommons',
     hipFit: file.hipFit ?? 'backed',
     datum: 'ridgeEnd',
+  };
+};
+
+const gambrelOf = (file: RoofFile, size: Sizes): GambrelPlan => {
+  const shared = sharedOf(file, size);
+  return {
+    kind: 'gambrel',
+    ...shared,
+    ...ridgedOf(file, size),
+    upperSlope: slopeOf(file.upperSlope ?? file.slope, file.units),
+    breakIn: size('breakIn'),
+    breakOn: breakOnOf(file, size),
+    breakTies: file.breakTies !== false && { every: file.breakTies?.every ?? roofDefaults.breakTiesEvery },
+    rakeOverhang: size('rakeOverhang'),
+    ...studsOf(file, size),
+    datum: datumOf(file),
+  };
+};
+
+const breakOnOf = ({ breakOn, purlin }: RoofFile, size: Sizes): GambrelPlan['breakOn'] => {
+  if (breakOn === 'gussets')
+    return { what: 'gussets', thickness: size('gussets.thickness'), reach: size('gussets.reach') };
+  const stock = purlin ? 'purlin' : 'ridge';
+  const section = { thickness: size(`${stock}.thickness`), depth: size(`${stock}.depth`) };
+  return {
+    what: 'purlin',
+    purlin: section,
+    seat: purlin?.seat === undefined ? section.thickness : size('purlin.seat'),
   };
 };
 

@@ -1,6 +1,15 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
-import type { Cheek, FiguredBlock, FiguredHip, FiguredRoof, FiguredStuds, Turn } from '../core/roof/figured';
+import type {
+  Cheek,
+  FiguredBlock,
+  FiguredBreak,
+  FiguredGussets,
+  FiguredHip,
+  FiguredRoof,
+  FiguredStuds,
+  Turn,
+} from '../core/roof/figured';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -33,6 +42,9 @@ const printed = (roof: FiguredRoof): unknown => {
     hips,
     valleys,
     jacks,
+    breaks,
+    purlins,
+    gussets,
     cutInPlace,
     cautions,
   } = roof;
@@ -48,6 +60,9 @@ const printed = (roof: FiguredRoof): unknown => {
     ...(hips && { hips: hips.map(hipPrinted) }),
     ...(valleys && { valleys: valleys.map(hipPrinted) }),
     ...(jacks && { jacks: jacks.map(slantPrinted) }),
+    ...(breaks && { breaks: breaks.map(breakPrinted) }),
+    ...(purlins && { purlins }),
+    ...(gussets && { gussets: gussets.map(gussetsPrinted) }),
     ...(cutInPlace && { cutInPlace }),
     cautions,
   };
@@ -62,6 +77,17 @@ const blockPrinted = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
 const studsPrinted = ({ bevel, ...studs }: FiguredStuds): unknown => ({
   ...studs,
   bevelDeg: degreesOf(bevel),
+});
+
+const breakPrinted = ({ lowerCut, upperCut, ...rest }: FiguredBreak): unknown => ({
+  ...rest,
+  lowerCutDeg: degreesOf(lowerCut),
+  upperCutDeg: degreesOf(upperCut),
+});
+
+const gussetsPrinted = ({ bend, ...gussets }: FiguredGussets): unknown => ({
+  ...gussets,
+  bendDeg: degreesOf(bend),
 });
 
 const slantPrinted = <T extends { readonly slope: Turn; readonly cheeks: readonly Cheek[] }>({

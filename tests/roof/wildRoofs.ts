@@ -70,6 +70,20 @@ const byKind: Readonly<Record<string, object>> = {
     hipTop: maybe(fc.constantFrom('betweenCommons', 'againstRidge')),
     hipFit: maybe(fc.constantFrom('backed', 'dropped')),
   },
+  gambrel: {
+    ridge: section,
+    // Steep enough below and flat enough above that most of them bend the right way.
+    slope: fc.record({ rise: between(12, 34), run: mostly(fc.constant(12)) }),
+    upperSlope: fc.record({ rise: between(2, 14), run: mostly(fc.constant(12)) }),
+    breakIn: between(6, 120),
+    breakOn: maybe(fc.constantFrom('purlin', 'gussets')),
+    purlin: maybe(section),
+    gussets: maybe(fc.record({ thickness: maybe(between(0.3, 1)), reach: maybe(between(4, 24)) })),
+    breakTies: maybe(fc.constantFrom(false, { every: 2 })),
+    joists: maybe(fc.record({ height: between(0, 120) })),
+    rakeOverhang: maybe(between(0, 24)),
+    gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+  },
   shed: { ledger: section, rakeOverhang: maybe(between(0, 24)), gableStuds: maybe(fc.record({})) },
 };
 

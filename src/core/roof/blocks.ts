@@ -18,6 +18,7 @@ export const figuredBlocks = (plan: RoofPlan, framing: Framing): readonly Figure
           count: count * rows.length,
           side: sideOf(framing.form, rows),
           length: block,
+          ...(rows[0].eave.part && { part: rows[0].eave.part }),
           ...standing(plan, rows[0].eave),
           ...ventOf(plan.vents, block),
         })),
@@ -30,8 +31,13 @@ export type EaveRow = { readonly eave: Eave; readonly runs: readonly (readonly n
 export const eaveRows = ({ form, pieces }: Framing): readonly EaveRow[] => {
   const standing = new Map<Eave, Set<number>>(form.eaves.map((eave) => [eave, new Set()]));
   for (const piece of pieces) if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
-  return form.eaves.map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
+  return form.eaves
+    .filter(isBearing)
+    .map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
 };
+
+/** Blocks stand on plates and purlins; over a mitered break there is nothing to stand on. */
+const isBearing = ({ stands }: Eave): boolean => stands === undefined || stands.purlin !== undefined;
 
 const runsOf = (
   stations: readonly number[],

@@ -1,10 +1,20 @@
 import type { Vec2 } from '../geometry/vector';
 import type { RoofForm } from './form';
-import { alongMeeting, dot2, meeting, pointOn, type Line, type Of, type Plane, type Stop } from './surface';
+import {
+  alongMeeting,
+  dot2,
+  isSameWay,
+  meeting,
+  pointOn,
+  type Line,
+  type Of,
+  type Plane,
+  type Stop,
+} from './surface';
 
 /** Where two planes of the roof meet, from the lower end to the upper. */
 export type Edge = {
-  readonly kind: 'ridge' | 'hip' | 'valley';
+  readonly kind: 'ridge' | 'hip' | 'valley' | 'break';
   readonly planes: readonly [Of, Of];
   readonly line: Line;
   readonly from: Vec2;
@@ -41,10 +51,12 @@ const edgesBetween = (a: Of, b: Of, bodies: RoofForm['bodies']): readonly Edge[]
   }));
 };
 
-/** Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley. */
+/** Of two bodies a valley. Of one: climbing against each other a ridge, the same way a break, round a corner a hip. */
 const kindOf = ([a, b]: readonly [Of, Of]): Edge['kind'] => {
   if (a.body !== b.body) return 'valley';
-  return dot2(a.plane.up, b.plane.up) < 0 ? 'ridge' : 'hip';
+  const same = dot2(a.plane.up, b.plane.up);
+  if (same < 0) return 'ridge';
+  return isSameWay(same) ? 'break' : 'hip';
 };
 
 export const hasPlane = ({ planes }: Edge, one: Plane): boolean => planes.some(({ plane }) => plane === one);

@@ -1,5 +1,6 @@
+import { breakCautions } from './breakCautions';
+import { figuredBreaks } from './breaks';
 import { figuredBlocks } from './blocks';
-import { cautionsOf } from './cautions';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
@@ -33,10 +34,11 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ...postsOf(plan, topOn(form.frames[0])),
     ...studsOf(plan, form, planes),
     ...slants,
+    ...figuredBreaks(plan, framing, planes),
     ...inPlaceOf(framing),
     cautions: [
       ...groups.flatMap((group) =>
-        cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
+        breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
       ),
       ...slantCautions({ plan, framing, groups, ...slants }),
     ],
@@ -102,7 +104,14 @@ const studsOf = (
   planes: readonly RoofPlane[],
 ): Pick<FiguredRoof, 'gableStuds'> => {
   if (plan.kind === 'hip' || !plan.gableStuds) return {};
-  return { gableStuds: frames.flatMap((frame) => figuredStuds(plan, on(planes, frame), frame)) };
+  const told = frames.flatMap((frame) => {
+    const parts = [...new Set(on(planes, frame).map(({ eave }) => eave.part))];
+    return parts.flatMap((part) => {
+      const own = on(planes, frame).filter(({ eave }) => eave.part === part);
+      return figuredStuds(plan, own, part === undefined ? frame : { ...frame, name: part });
+    });
+  });
+  return { gableStuds: told };
 };
 
 /** Told by what they are of where they differ; where that does not tell two apart, by a number too. */

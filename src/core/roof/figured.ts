@@ -14,6 +14,10 @@ export type FiguredRoof = {
   readonly hips?: readonly FiguredHip[];
   readonly valleys?: readonly FiguredHip[];
   readonly jacks?: readonly FiguredJacks[];
+  /** Of a gambrel: where its two slopes meet, and what holds them there. */
+  readonly breaks?: readonly FiguredBreak[];
+  readonly purlins?: readonly FiguredPurlin[];
+  readonly gussets?: readonly FiguredGussets[];
   /** Rafters that the layout puts where more than two members come together: no entry here has their cuts. */
   readonly cutInPlace?: readonly CutInPlace[];
   readonly cautions: readonly Caution[];
@@ -121,6 +125,49 @@ export type FiguredRidge = {
   readonly proud?: { readonly side: Side; readonly by: number };
 };
 
+/** The line where the top edges of both slopes meet, from gable to gable. */
+export type FiguredBreak = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly length: number;
+  /** Level, from the reference face in; and plumb, from the plate to the top edges. */
+  readonly run: number;
+  readonly height: number;
+  /** Along the plumb line over the purlin's outer face, or along the line that halves the angle of the two slopes. */
+  readonly joint: 'plumb' | 'miter';
+  /** Of the faces that both rafters share. */
+  readonly jointLength: number;
+  /** Both off square; `tt` prints them as lowerCutDeg and upperCutDeg. */
+  readonly lowerCut: Turn;
+  readonly upperCut: Turn;
+};
+
+/** Under the upper rafters, its outer face under the break; the lower ones are cut against that face. */
+export type FiguredPurlin = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly length: number;
+  readonly topHeight: number;
+  readonly leastDepth: number;
+  readonly bearsFully: boolean;
+};
+
+/** Plywood over a mitered joint: two legs as deep as the rafters, each so long along the top edge. */
+export type FiguredGussets = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly thickness: number;
+  readonly reach: number;
+  /** Of the piece it is cut from, square to the miter and along it. */
+  readonly length: number;
+  readonly width: number;
+  /** Of each leg off the piece's length; `tt` prints it as bendDeg. */
+  readonly bend: Turn;
+};
+
 /** On a wall: its top flush with the rafters' where they meet its face. */
 export type FiguredLedger = {
   readonly id: string;
@@ -172,6 +219,8 @@ export type FiguredBlock = {
   readonly id: string;
   readonly count: number;
   readonly side: Walls;
+  /** Of a gambrel: on the plates, or on the purlins. */
+  readonly part?: 'lower' | 'upper';
   readonly length: number;
   /** Of its outer face, from the plate to the roof plane. */
   readonly height: number;
@@ -185,7 +234,7 @@ export type FiguredTie = {
   readonly id: string;
   readonly count: number;
   readonly side: 'both';
-  readonly kind: 'joist' | 'rafterTie' | 'collar';
+  readonly kind: 'joist' | 'rafterTie' | 'collar' | 'breakTie';
   readonly height: number;
   readonly length: number;
   /** What is cut off each upper corner, plumb at the plate's outer face, of a tie as deep as the rafters. */

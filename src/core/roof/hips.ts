@@ -21,8 +21,9 @@ export const heightAt = ({ rafter }: RoofPlan, eave: Eave): number => heightOver
 export const eaveOf = ({ eaves }: RoofForm, one: Plane): Eave =>
   eaves.find(({ plane }) => plane === one) as Eave;
 
-/** Of what a hip or valley is cut. */
+/** Of what a hip or valley is cut; a break has no rafter along it. */
 export const woodOf = (form: RoofForm, edge: Edge): Section | undefined => {
+  if (edge.kind === 'break') return undefined;
   if (edge.kind === 'hip') return frameOf(form, edge.planes[0].body).hip;
   return frameOf(form, valleySides(form, edge).wing.body).wing?.valley;
 };

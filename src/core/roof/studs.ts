@@ -1,7 +1,7 @@
 import { hair } from '../units/hair';
 import type { FiguredStuds } from './figured';
-import type { Frame } from './form';
-import type { GablePlan, ShedPlan } from './plan';
+import { bearsAt, type Frame } from './form';
+import type { GablePlan, GambrelPlan, ShedPlan } from './plan';
 import type { RoofPlane } from './planes';
 
 /** Studs that fill the gables, from the plates' top to the underside of the end rafters. */
@@ -11,7 +11,7 @@ import type { RoofPlane } from './planes';
  * from the wall of a shed; in the middle itself a post or a vent stands.
  */
 export const figuredStuds = (
-  { gableStuds }: GablePlan | ShedPlan,
+  { gableStuds }: GablePlan | ShedPlan | GambrelPlan,
   planes: readonly RoofPlane[],
   { gables, name }: Frame,
 ): readonly FiguredStuds[] => {
@@ -35,10 +35,11 @@ const rowOf = (
   { eave, cuts }: RoofPlane,
 ): Omit<FiguredStuds, 'id' | 'count'> => {
   const under = (inFrom: number): number =>
-    eave.plane.base + cuts.heightAbovePlate + eave.m * inFrom - cuts.plumbCutLength;
-  const many = Math.ceil(eave.run / spacing);
-  const lengths = Array.from({ length: many }, (_, k) => eave.run - (k + 1) * spacing)
-    .filter((inFrom) => inFrom - thickness / 2 > eave.clad)
+    bearsAt(eave) + cuts.heightAbovePlate + eave.m * inFrom - cuts.plumbCutLength;
+  const { run, beyond = 0, open: [from, to] = [eave.clad, run] } = eave;
+  const many = Math.ceil((run + beyond) / spacing);
+  const lengths = Array.from({ length: many }, (_, k) => run + beyond - (k + 1) * spacing)
+    .filter((inFrom) => inFrom - thickness / 2 > from && (beyond === 0 || inFrom + thickness / 2 < to))
     .map((inFrom) => under(inFrom) + (thickness / 2) * eave.m)
     .filter((length) => length > hair)
     .reverse();

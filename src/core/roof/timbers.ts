@@ -1,9 +1,10 @@
 import type { Vec2, Vec3 } from '../geometry/vector';
 import { clearBays } from './bays';
+import { breakTimbers, miterCutOf } from './breakTimbers';
 import { eaveRows, type EaveRow } from './blocks';
 import { heightOver } from './heightOver';
 import { handsOf, type Edge } from './edges';
-import { frameOf, type Eave, type Frame, type RoofForm } from './form';
+import { bearsAt, frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { eaveOf, heelOf, heightAt, hipCuts, valleyFaces, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
@@ -25,14 +26,15 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...ridgesOn(plan, framing, planes).flatMap((ridge) => ridgeTimber(framing, ridge)),
     ...edges.filter(({ kind }) => kind !== 'ridge').flatMap((edge) => slantTimber(plan, framing, edge)),
     ...jacksOf(plan, framing).map((jack) => jackTimber(plan, framing, jack)),
-    ...pieces.filter(isCommon).map((piece) => commonTimber(plan, framing, piece)),
+    ...pieces.filter(isCommon).map((piece) => commonTimber(plan, { ...framing, planes }, piece)),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
-    ...form.eaves.map((eave) => plateUnder(plan, form, eave)),
+    ...form.eaves.filter(({ stands }) => !stands).map((eave) => plateUnder(plan, form, eave)),
+    ...breakTimbers(plan, framing, planes),
   ];
 };
 
-const nameIn = (form: RoofForm, { body, side }: Eave): string => {
-  const { name } = frameOf(form, body);
+const nameIn = (form: RoofForm, { body, side, part }: Eave): string => {
+  const name = part ?? frameOf(form, body).name;
   return name ? `${name}.${side}` : side;
 };
 
@@ -83,16 +85,23 @@ const rafterTimber = (
       depth: plan.rafter.depth,
       over: heightOver(plan.rafter.depth, eave),
       till,
-    }).map(([along, z]) => [along, z + eave.plane.base] as const),
+    }).map(([along, z]) => [along, z + bearsAt(eave)] as const),
     thickness: plan.rafter.thickness,
     cuts: [],
   };
 };
 
-const commonTimber = (plan: RoofPlan, framing: Framing, piece: Piece): Timber => {
+const commonTimber = (
+  plan: RoofPlan,
+  { planes, ...framing }: Framing & { readonly planes: readonly RoofPlane[] },
+  piece: Piece,
+): Timber => {
   const { form } = framing;
-  const till = piece.to - shorteningAt(plan, form, { eave: piece.eave, piece });
-  return { ...rafterTimber(plan, form, { piece, till }), cuts: tailCutsOf(framing, piece) };
+  const { eave } = piece;
+  const miter = miterCutOf(planes, framing, eave);
+  const till = miter?.till ?? piece.to - shorteningAt(plan, form, { eave, piece });
+  const cuts = [...tailCutsOf(framing, piece), ...(miter?.cuts ?? [])];
+  return { ...rafterTimber(plan, form, { piece, till }), cuts };
 };
 
 const tailCutsOf = (framing: Framing, piece: Piece): readonly Cut[] =>
@@ -307,7 +316,7 @@ const ledgersOf = (
 const blocksOn = (plan: RoofPlan, form: RoofForm, { eave, runs }: EaveRow): readonly Timber[] => {
   if (plan.blockStands !== 'plumb') return [];
   const over = heightOver(plan.rafter.depth, eave);
-  const { base } = eave.plane;
+  const base = bearsAt(eave);
   const bays = runs.flatMap((run) =>
     clearBays(run, plan.rafter.thickness).map((clear, i) => ({
       clear,
@@ -331,7 +340,7 @@ const blocksOn = (plan: RoofPlan, form: RoofForm, { eave, runs }: EaveRow): read
           [-length / 2, base + 2 * over + plan.rafter.depth * eave.m],
         ],
         thickness: plan.rafter.thickness,
-        cuts: [planeCut(eave.plane, over)],
+        cuts: [planeCut(eave.plane, over + (base - eave.plane.base))],
       },
     ];
   });
