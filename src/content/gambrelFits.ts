@@ -8,6 +8,7 @@ import { hair } from '../core/units/hair';
 import { gradient } from '../core/units/slope';
 import { shortInches } from '../core/units/lengthText';
 import { complaint, type Complaint } from './complaint';
+import { slopeLimits } from './roofLimits';
 import { when, type Show } from './saidSizes';
 
 /** What does not go together in a gambrel: its two slopes, where they meet, and what holds them there. */
@@ -25,6 +26,15 @@ export const gambrelFits = (plan: GambrelPlan, show: Show): readonly Complaint[]
 
 const slopeFits = ({ slope, upperSlope }: GambrelPlan): readonly Complaint[] => {
   const [m, flat] = [gradient(slope), gradient(upperSlope)];
+  // Only a half circle leads here: a slope from the file was refused before.
+  if (flat < slopeLimits.min - hair)
+    return [
+      complaint(
+        'slope.rise',
+        `makes ${shortInches(12 * m)} in 12, too flat for a half circle`,
+        `at least ${shortInches((12 * (1 + slopeLimits.min)) / (1 - slopeLimits.min))} in 12`,
+      ),
+    ];
   return when(m - flat < leastBend, () =>
     complaint(
       'upperSlope.rise',

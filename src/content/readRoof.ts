@@ -64,6 +64,7 @@ const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   hipFit: ['hip'],
   upperSlope: ['gambrel'],
   breakIn: ['gambrel'],
+  halfCircle: ['gambrel'],
   breakOn: ['gambrel'],
   purlin: ['gambrel'],
   gussets: ['gambrel'],
@@ -91,12 +92,20 @@ const missing = (file: RoofFile): readonly Complaint[] => {
   const key = file.kind === 'shed' ? 'ledger' : 'ridge';
   return [
     ...(file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : []),
-    ...(file.kind === 'gambrel' && file.upperSlope === undefined
-      ? [complaint('upperSlope', 'is missing', '{"rise", "run"}, flatter than the slope below')]
-      : []),
-    ...(file.kind === 'gambrel' && file.breakIn === undefined
-      ? [complaint('breakIn', 'is missing', lengthWanted)]
-      : []),
+    ...(file.kind === 'gambrel' ? missingBreak(file) : []),
+  ];
+};
+
+const missingBreak = ({ halfCircle, upperSlope, breakIn }: RoofFile): readonly Complaint[] => {
+  const one = (key: string, value: unknown, wanted: string): readonly Complaint[] => {
+    if (halfCircle === undefined) return value === undefined ? [complaint(key, 'is missing', wanted)] : [];
+    return value === undefined
+      ? []
+      : [complaint(key, 'follows from the slope in a half circle', 'without it, or without halfCircle')];
+  };
+  return [
+    ...one('upperSlope', upperSlope, '{"rise", "run"}, flatter than the slope below'),
+    ...one('breakIn', breakIn, lengthWanted),
   ];
 };
 

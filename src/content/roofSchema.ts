@@ -195,6 +195,15 @@ export const roofSchema = z.strictObject({
   breakIn: z.optional(
     length('breakIn', 'Of a gambrel: level, from the reference face in to the line where the slopes meet.'),
   ),
+  halfCircle: z.optional(
+    z
+      .literal(true, 'true, or left out')
+      .check(
+        z.describe(
+          'Of a gambrel: break and ridge lie on a half circle over the reference faces, as the lines of its rafters are measured. `upperSlope` and `breakIn` follow from the slope and are left out.',
+        ),
+      ),
+  ),
   breakOn: z.optional(
     z
       .enum(['purlin', 'gussets'])

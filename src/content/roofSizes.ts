@@ -1,6 +1,7 @@
 import type { GablePlan, GambrelPlan, HipPlan, RoofPlan, ShedPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
+import { gradient } from '../core/units/slope';
 import { shortInches } from '../core/units/lengthText';
 import { complaint, type Complaint } from './complaint';
 import { roofDefaults, roofLimits, slopeLimits, type Limit, type RoofLength } from './roofLimits';
@@ -173,13 +174,29 @@ const gambrelOf = (file: RoofFile, size: Sizes): GambrelPlan => {
     kind: 'gambrel',
     ...shared,
     ...ridgedOf(file, size),
-    upperSlope: slopeOf(file.upperSlope ?? file.slope, file.units),
-    breakIn: size('breakIn'),
+    ...(file.halfCircle
+      ? inHalfCircle(shared)
+      : { upperSlope: slopeOf(file.upperSlope ?? file.slope, file.units), breakIn: size('breakIn') }),
     breakOn: breakOnOf(file, size),
     breakTies: file.breakTies !== false && { every: file.breakTies?.every ?? roofDefaults.breakTiesEvery },
     rakeOverhang: size('rakeOverhang'),
     ...studsOf(file, size),
     datum: datumOf(file),
+  };
+};
+
+/**
+ * A line that climbs m from the end of a half circle of radius R meets it again 2R / (1 + m²) in, and the one from there to
+ * its top climbs (m − 1) / (m + 1).
+ */
+const inHalfCircle = (
+  plan: Pick<GambrelPlan, 'slope' | 'span' | 'reference' | 'sheathing'>,
+): Pick<GambrelPlan, 'upperSlope' | 'breakIn'> => {
+  const m = gradient(plan.slope);
+  const clad = plan.reference === 'sheathing' ? plan.sheathing : 0;
+  return {
+    upperSlope: { rise: m - 1, run: m + 1 },
+    breakIn: inch((plan.span + 2 * clad) / (1 + m * m)),
   };
 };
 

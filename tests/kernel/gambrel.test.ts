@@ -225,6 +225,86 @@ describe('a mitered break', () => {
   });
 });
 
+/** On the street side of end A, under the end rafters and as deep as those are thick. */
+const studsOf = (plan: GambrelPlan): readonly Timber[] => {
+  const { gableStuds } = figure(plan);
+  const { spacing = 16, thickness = 1.5 } = plan.gableStuds ?? {};
+  const across = plan.rafter.thickness;
+  return (gableStuds ?? []).flatMap(({ id, lengths, bevel }) =>
+    lengths.flatMap((length, i): readonly Timber[] => {
+      const inner = id.startsWith('stud.upper') ? 1 : firstOut(plan, spacing, thickness);
+      const out = (inner + lengths.length - 1 - i) * spacing;
+      const fall = thickness * (bevel.rise / bevel.run);
+      // Beside the wall one may be a mere wedge.
+      if (length <= fall) return [];
+      return [
+        {
+          id: `${id}.${i}`,
+          origin: [across / 2, 0],
+          direction: [0, -1],
+          outline: [
+            [out - thickness / 2, 0],
+            [out + thickness / 2, 0],
+            [out + thickness / 2, length - fall],
+            [out - thickness / 2, length],
+          ],
+          thickness: across,
+          cuts: [],
+        },
+      ];
+    }),
+  );
+};
+
+/** Of the studs under the lower rafter, which from the ridge out the innermost is. */
+const firstOut = (plan: GambrelPlan, spacing: number, thickness: number): number => {
+  const joint = half(plan) - plan.breakIn;
+  const { depth } = plan.rafter;
+  const [m, flat] = [slopeOf(plan.slope), slopeOf(plan.upperSlope)];
+  const [g, h] = [Math.sqrt(1 + m * m), Math.sqrt(1 + flat * flat)];
+  const inside =
+    plan.breakOn.what === 'purlin' ? 0 : (depth * (m / g + flat / h)) / (1 + (1 + m * flat) / (g * h));
+  return Math.floor((joint - inside + thickness / 2) / spacing) + 1;
+};
+
+describe.each([
+  ['purlins', onPurlins],
+  ['gussets', withGussets],
+] as const)('gable studs beside %s', (_, files) => {
+  it('come up to the end rafters and into nothing', () => {
+    every(files, (plan) => {
+      const framed = { ...plan, gableStuds: { spacing: 16, thickness: 1.5 } } as GambrelPlan;
+      const studs = studsOf(framed);
+      expect(studs.length).toBeGreaterThan(0);
+      const timbers = timbersOf(plan);
+      const gussets = named(timbers, 'gusset.');
+      const others = timbers.filter((one) => !gussets.includes(one));
+      const rafters = ['lower', 'upper'].map(
+        (part) => [part, named(others, `rafter.${part}.street.0.75`)[0]!] as const,
+      );
+      expect(clashesOf(overlapsOf([...studs, ...others]), 1e-6)).toEqual([]);
+      for (const [part, rafter] of rafters)
+        for (const stud of studs.filter(({ id }) => id.startsWith(`stud.${part}`)))
+          expectArea(contact(solidOf(stud), solidOf(rafter), { toward: [0, 0, 1] }), 1.5 * 1.5);
+    });
+  });
+});
+
+describe('ties from break to break', () => {
+  it('end over the breaks, their upper corners in the flat planes', () => {
+    every(fc.oneof(onPurlins, withGussets), (plan) => {
+      const tie = figure(plan).ties.find(({ kind }) => kind === 'breakTie')!;
+      const { upper } = planesOf(plan, 'street');
+      const flat = slopeOf(plan.upperSlope);
+      expect(tie.length).toBeCloseTo(2 * (half(plan) - plan.breakIn), 9);
+      const corner = tie.height + plan.rafter.depth - tie.clip;
+      const plane = upper.reach - (flat * tie.length) / 2;
+      if (tie.clip > 0) expect(corner).toBeCloseTo(plane, 9);
+      else expect(corner).toBeLessThan(plane + 1e-9);
+    });
+  });
+});
+
 it('is told by the kernel when a purlin stands too high, or a miter is cut to another slope', () => {
   const up = (timber: Timber, by: number): Timber => ({
     ...timber,

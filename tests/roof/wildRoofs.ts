@@ -74,8 +74,9 @@ const byKind: Readonly<Record<string, object>> = {
     ridge: section,
     // Steep enough below and flat enough above that most of them bend the right way.
     slope: fc.record({ rise: between(12, 34), run: mostly(fc.constant(12)) }),
-    upperSlope: fc.record({ rise: between(2, 14), run: mostly(fc.constant(12)) }),
+    upperSlope: mostly(fc.record({ rise: between(2, 14), run: mostly(fc.constant(12)) })),
     breakIn: between(6, 120),
+    halfCircle: maybe(fc.constant(true)),
     breakOn: maybe(fc.constantFrom('purlin', 'gussets')),
     purlin: maybe(section),
     gussets: maybe(fc.record({ thickness: maybe(between(0.3, 1)), reach: maybe(between(4, 24)) })),
@@ -102,12 +103,22 @@ const shared = {
   blockStands: maybe(fc.constantFrom('plumb', 'square')),
 };
 
+/** What a half circle says itself is mostly left out beside it. */
+const halved = <T extends Readonly<Record<string, unknown>>>(file: T): object => {
+  const { upperSlope, breakIn, ...rest } = file;
+  return file['halfCircle'] === true && typeof upperSlope === 'object' && typeof breakIn === 'number'
+    ? rest
+    : file;
+};
+
 export const wildRoof: fc.Arbitrary<unknown> = fc.constantFrom(...roofKinds).chain((kind) =>
-  fc.record({
-    ...shared,
-    kind: mostly(fc.constant(kind)),
-    ...(byKind[kind] as Record<string, fc.Arbitrary<unknown>>),
-  }),
+  fc
+    .record({
+      ...shared,
+      kind: mostly(fc.constant(kind)),
+      ...(byKind[kind] as Record<string, fc.Arbitrary<unknown>>),
+    })
+    .map(halved),
 );
 
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
