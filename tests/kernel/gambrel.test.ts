@@ -198,7 +198,8 @@ describe('a mitered break', () => {
     every(withGussets, (plan) => {
       if (plan.breakOn.what !== 'gussets') return;
       const timbers = timbersOf(plan);
-      const { breaks } = figure(plan);
+      const { breaks, gussets } = figure(plan);
+      expect(named(timbers, 'gusset.')).toHaveLength(gussets![0]!.count);
       const { jointLength, lowerCut } = breaks![0]!;
       const { depth, thickness: thick } = plan.rafter;
       const [m, flat] = [slopeOf(plan.slope), slopeOf(plan.upperSlope)];

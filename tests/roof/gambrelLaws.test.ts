@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { edgesOf } from '../../src/core/roof/edges';
 import { expand } from '../../src/core/roof/expand';
 import type { FiguredRoof } from '../../src/core/roof/figured';
+import { timbersOf } from '../../src/core/roof/timbers';
 import { gambrelPlan, gambrelRoof, gambrelSample, mitered, rafterIn } from './gambrels';
 import { roofOf, type Changes } from './roofs';
 
@@ -103,6 +104,22 @@ describe('any gambrel', () => {
       expect([...kinds].sort()).toEqual(['break', 'break', 'ridge']);
       const { hips, jacks, valleys } = gambrelRoof(changes);
       expect([hips, jacks, valleys]).toEqual([undefined, undefined, undefined]);
+    });
+  });
+
+  it('is its own mirror image across the ridge', () => {
+    every((changes) => {
+      const timbers = timbersOf(gambrelPlan(changes));
+      const of = (side: string) => timbers.filter(({ id }) => id.includes(side));
+      const [street, yard] = [of('street'), of('yard')];
+      expect(street.length).toBeGreaterThan(50);
+      expect(street.map(({ id }) => id.replace('street', 'yard'))).toEqual(yard.map(({ id }) => id));
+      street.forEach(({ origin: [x, y], outline, thickness }, i) => {
+        const other = yard[i]!;
+        expect(other.origin[0]).toBeCloseTo(x, 9);
+        expect(other.origin[1]).toBeCloseTo(-y, 9);
+        expect([other.outline, other.thickness]).toEqual([outline, thickness]);
+      });
     });
   });
 

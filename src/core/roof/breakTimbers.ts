@@ -1,7 +1,7 @@
 import type { Vec2 } from '../geometry/vector';
-import { breaksOn, type BreakOn } from './breaks';
+import { breaksOn, type BreakAt } from './breaks';
 import { hasPlane } from './edges';
-import type { Eave } from './form';
+import { bearsAt, type Eave } from './form';
 import type { Framing } from './framing';
 import { miterOf } from './miter';
 import { lineAt } from './pieces';
@@ -17,30 +17,31 @@ export const breakTimbers = (
   planes: readonly RoofPlane[],
 ): readonly Timber[] => {
   if (plan.kind !== 'gambrel') return [];
-  return breaksOn(framing, planes).flatMap((one) =>
-    plan.breakOn.what === 'purlin' ? [purlinUnder(plan, one)] : gussetsOver(plan, one),
-  );
+  return breaksOn(framing, planes).flatMap((one) => [...purlinUnder(plan, one), ...gussetsOver(plan, one)]);
 };
 
 /** Its outer face under the break, from gable to gable. */
-const purlinUnder = ({ breakOn, length }: GambrelPlan, { lower, upper }: BreakOn): Timber => {
-  const { depth, thickness } = breakOn.what === 'purlin' ? breakOn.purlin : { depth: 0, thickness: 0 };
-  const { plane, side } = upper.eave;
-  const top = plane.base + (upper.eave.stands?.lift ?? 0);
+const purlinUnder = ({ length }: GambrelPlan, { lower, upper }: BreakAt): readonly Timber[] => {
+  const { plane, side, stands } = upper.eave;
+  if (!stands?.purlin) return [];
+  const { depth, thickness } = stands.purlin;
+  const top = bearsAt(upper.eave);
   const from = lineAt(lower.eave, 0).from;
-  return {
-    id: `purlin.${side}`,
-    origin: [0, from[1] + plane.up[1] * (lower.eave.run + thickness / 2)],
-    direction: [1, 0],
-    outline: [
-      [0, top - depth],
-      [length, top - depth],
-      [length, top],
-      [0, top],
-    ],
-    thickness,
-    cuts: [],
-  };
+  return [
+    {
+      id: `purlin.${side}`,
+      origin: [0, from[1] + plane.up[1] * (lower.eave.run + thickness / 2)],
+      direction: [1, 0],
+      outline: [
+        [0, top - depth],
+        [length, top - depth],
+        [length, top],
+        [0, top],
+      ],
+      thickness,
+      cuts: [],
+    },
+  ];
 };
 
 /** Unit direction up a slope, and square to it down into the roof: level, plumb. */
@@ -48,7 +49,7 @@ const upSlope = (m: number): Vec2 => [1 / Math.sqrt(1 + m * m), m / Math.sqrt(1 
 const into = (m: number): Vec2 => [m / Math.sqrt(1 + m * m), -1 / Math.sqrt(1 + m * m)];
 const off = ([a, z]: Vec2, [b, y]: Vec2, far: number): Vec2 => [a + b * far, z + y * far];
 
-const gussetsOver = (plan: GambrelPlan, { lower, upper }: BreakOn): readonly Timber[] => {
+const gussetsOver = (plan: GambrelPlan, { lower, upper }: BreakAt): readonly Timber[] => {
   const { breakOn, rafter } = plan;
   if (breakOn.what !== 'gussets') return [];
   const outline = gussetSide(plan, { lower, upper }, breakOn.reach);
@@ -71,7 +72,7 @@ const gussetsOver = (plan: GambrelPlan, { lower, upper }: BreakOn): readonly Tim
 /** Two legs that end square, along in from the lower reference face. */
 const gussetSide = (
   { rafter: { depth } }: GambrelPlan,
-  { lower, upper }: Pick<BreakOn, 'lower' | 'upper'>,
+  { lower, upper }: Pick<BreakAt, 'lower' | 'upper'>,
   reach: number,
 ): Timber['outline'] => {
   const [steep, flat] = [lower.eave.m, upper.eave.m];
@@ -87,8 +88,8 @@ type MiterCut = { readonly till?: number; readonly cuts: Timber['cuts'] };
 
 /** Of a rafter that is mitered at a break: how far its side is drawn, and the plane that halves the two slopes' angle. */
 export const miterCutOf = (
-  planes: readonly RoofPlane[],
-  { edges }: Framing,
+  { rafter: { depth } }: RoofPlan,
+  { edges, planes }: Pick<Framing, 'edges'> & { readonly planes: readonly RoofPlane[] },
   eave: Eave,
 ): MiterCut | undefined => {
   const edge = edges.find((one) => one.kind === 'break' && hasPlane(one, eave.plane));
@@ -96,8 +97,6 @@ export const miterCutOf = (
   const lower = at.find(({ atBreak }) => atBreak);
   const upper = at.find(({ atBreak }) => !atBreak);
   if (!lower || !upper || upper.eave.stands?.purlin) return undefined;
-  // A miter takes no seat: what the upper rafters stand over their undersides at the break is their plumb cut.
-  const depth = upper.cuts.plumbCutLength * upSlope(upper.eave.m)[0];
   const [d, e] = [upSlope(lower.eave.m), upSlope(upper.eave.m)];
   const [a, z] = [d[0] + e[0], d[1] + e[1]];
   const { up } = eave.plane;

@@ -10,9 +10,9 @@ import { topOf, wallsOf, type RoofPlane } from './planes';
 /** Where two planes of one side meet: steep below, flatter above. */
 
 /** A break of the roof with the planes on both sides of it. */
-export type BreakOn = { readonly edge: Edge; readonly lower: RoofPlane; readonly upper: RoofPlane };
+export type BreakAt = { readonly edge: Edge; readonly lower: RoofPlane; readonly upper: RoofPlane };
 
-export const breaksOn = ({ edges }: Framing, planes: readonly RoofPlane[]): readonly BreakOn[] =>
+export const breaksOn = ({ edges }: Framing, planes: readonly RoofPlane[]): readonly BreakAt[] =>
   edges
     .filter(({ kind }) => kind === 'break')
     .flatMap((edge) => {
@@ -39,7 +39,7 @@ export const figuredBreaks = (
 
 const breakOf = (
   { rafter }: RoofPlan,
-  { edge, lower, upper }: BreakOn,
+  { edge, lower, upper }: BreakAt,
 ): Omit<FiguredBreak, 'id' | 'count' | 'side'> => {
   const told = { run: lower.eave.run, height: topOf(lower), length: edge.run };
   if (upper.eave.stands?.purlin)
@@ -59,7 +59,7 @@ const purlinOf = ({
   edge,
   lower,
   upper,
-}: BreakOn): Omit<FiguredPurlin, 'id' | 'count' | 'side'> | undefined => {
+}: BreakAt): Omit<FiguredPurlin, 'id' | 'count' | 'side'> | undefined => {
   const { stands } = upper.eave;
   if (!stands?.purlin) return undefined;
   const leastDepth = lower.cuts.plumbCutLength - upper.cuts.heightAbovePlate;
@@ -72,7 +72,7 @@ const purlinOf = ({
 };
 
 /** On both faces of each joint; the end pairs have none on the outside, where the gable is sheathed. */
-const gussetsOf = (plan: RoofPlan, { lower, upper }: BreakOn, sides: number): readonly FiguredGussets[] => {
+const gussetsOf = (plan: RoofPlan, { lower, upper }: BreakAt, sides: number): readonly FiguredGussets[] => {
   if (plan.kind !== 'gambrel' || plan.breakOn.what !== 'gussets') return [];
   const { thickness, reach } = plan.breakOn;
   const { depth } = plan.rafter;

@@ -107,6 +107,7 @@ export type CommonRafter = {
   readonly plumbCutLength: number;
   readonly seat: number;
   readonly heelCut: number;
+  /** Of the upper ones of a gambrel: over their purlin, or over their underside plumb at a miter, which has no seat. */
   readonly heightAbovePlate: number;
   readonly notchDepth: number;
   readonly maxSeat: number;

@@ -98,7 +98,7 @@ const commonTimber = (
 ): Timber => {
   const { form } = framing;
   const { eave } = piece;
-  const miter = miterCutOf(planes, framing, eave);
+  const miter = miterCutOf(plan, { ...framing, planes }, eave);
   const till = miter?.till ?? piece.to - shorteningAt(plan, form, { eave, piece });
   const cuts = [...tailCutsOf(framing, piece), ...(miter?.cuts ?? [])];
   return { ...rafterTimber(plan, form, { piece, till }), cuts };
