@@ -2,7 +2,8 @@ import type { RoofPlan } from '../core/roof/plan';
 import { complaint, type Complaint, type Read } from './complaint';
 import { readJson } from './readJson';
 import { misfits } from './roofFits';
-import { roofKinds, roofSchema, type RoofFile } from './roofSchema';
+import { roofSchema, type RoofFile } from './roofSchema';
+import { lengthWanted, roofKinds } from './roofSchemaParts';
 import { planOf, wrongSizes } from './roofSizes';
 import { at, readShape, said } from './shape';
 
@@ -49,22 +50,29 @@ const strangeKind = (value: unknown): Complaint | undefined => {
 
 /** Keys that only mean something on another kind of roof; unread, they would be a plan that is not the one figured. */
 const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
-  rakeOverhang: ['gable', 'hip', 'shed'],
+  rakeOverhang: ['gable', 'hip', 'shed', 'gambrel'],
   rake: ['gable', 'shed'],
-  ridge: ['gable', 'hip'],
-  joists: ['gable', 'hip'],
-  collars: ['gable', 'hip'],
+  ridge: ['gable', 'hip', 'gambrel'],
+  joists: ['gable', 'hip', 'gambrel'],
+  collars: ['gable', 'hip', 'gambrel'],
   yard: ['gable'],
   posts: ['gable'],
   wings: ['gable'],
   dormers: ['gable'],
-  gableStuds: ['gable', 'hip', 'shed'],
+  gableStuds: ['gable', 'hip', 'shed', 'gambrel'],
   ledger: ['shed'],
   endSlope: ['hip'],
   hip: ['hip'],
   hipTop: ['hip'],
   hipFit: ['hip'],
   gablet: ['hip'],
+  upperSlope: ['gambrel'],
+  breakIn: ['gambrel'],
+  halfCircle: ['gambrel'],
+  breakOn: ['gambrel'],
+  purlin: ['gambrel'],
+  gussets: ['gambrel'],
+  breakTies: ['gambrel'],
 };
 
 const strayKeys = (file: RoofFile): readonly Complaint[] => [
@@ -82,6 +90,7 @@ const strayKeys = (file: RoofFile): readonly Complaint[] => [
   ...withGablet(file),
   ...datumFor(file),
   ...missing(file),
+  ...otherBreak(file),
 ];
 
 /** On a hip roof these are of its small gables. */
@@ -96,7 +105,31 @@ const withGablet = (file: RoofFile): readonly Complaint[] =>
 
 const missing = (file: RoofFile): readonly Complaint[] => {
   const key = file.kind === 'shed' ? 'ledger' : 'ridge';
-  return file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : [];
+  return [
+    ...(file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : []),
+    ...(file.kind === 'gambrel' ? missingBreak(file) : []),
+  ];
+};
+
+const missingBreak = ({ halfCircle, upperSlope, breakIn }: RoofFile): readonly Complaint[] => {
+  const one = (key: string, value: unknown, wanted: string): readonly Complaint[] => {
+    if (halfCircle === undefined) return value === undefined ? [complaint(key, 'is missing', wanted)] : [];
+    return value === undefined
+      ? []
+      : [complaint(key, 'follows from the slope in a half circle', 'without it, or without halfCircle')];
+  };
+  return [
+    ...one('upperSlope', upperSlope, '{"rise", "run"}, flatter than the slope below'),
+    ...one('breakIn', breakIn, lengthWanted),
+  ];
+};
+
+/** Sizes of the other way to frame a break would be read by nobody. */
+const otherBreak = ({ kind, breakOn = 'purlin', ...file }: RoofFile): readonly Complaint[] => {
+  const other = breakOn === 'purlin' ? 'gussets' : 'purlin';
+  return kind === 'gambrel' && file[other] !== undefined
+    ? [complaint(other, `means nothing with breakOn "${breakOn}"`, `only with breakOn "${other}"`)]
+    : [];
 };
 
 const datumFor = ({ kind, datum }: RoofFile): readonly Complaint[] => {

@@ -4,6 +4,7 @@ import { gableRuns } from '../core/roof/forms/gable';
 import { gabletFits } from './gabletFits';
 import { when, type Show } from './saidSizes';
 import { dormerFits } from './dormerFits';
+import { gambrelFits } from './gambrelFits';
 import { wingFits } from './wingFits';
 import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
@@ -38,6 +39,7 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 /** What has to hold before planes can be laid at all. */
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
+  if (plan.kind === 'gambrel') return gambrelFits(plan, show);
   return plan.kind === 'gable'
     ? [...yardFits(plan, show), ...wingFits(plan, show), ...dormerFits(plan, show)]
     : [];
@@ -93,6 +95,12 @@ const hipFitsAlone = (plan: HipPlan, show: Show): readonly Complaint[] => {
   ];
 };
 
+/** Checks of rafters on the walls; what stands at a break is checked with it. */
+const onWalls =
+  (check: Check): Check =>
+  (plan, plane, show) =>
+    plane.eave.stands ? [] : check(plan, plane, show);
+
 const seatOnPlate: Check = ({ plate }, { eave }, show) => [
   ...when(bearingOf(eave) > plate.width + hair, () =>
     complaint(
@@ -133,6 +141,7 @@ const roomInside: Check = ({ kind, span }, { eave, cuts }, show) => {
 const tiesUnderRidge: Check = (plan, plane, show) =>
   when(
     plan.kind !== 'shed' &&
+      !plane.atBreak &&
       !plane.eave.plane.till &&
       plan.joists !== false &&
       plan.joists.height >= topOf(plane) - hair,
@@ -246,8 +255,8 @@ const lookoutsFit: Check = (plan, { eave: { stations } }, show) => {
 };
 
 const checks: readonly Check[] = [
-  seatOnPlate,
-  rafterWhole,
+  onWalls(seatOnPlate),
+  onWalls(rafterWhole),
   roomInside,
   tiesUnderRidge,
   ventsInBlock,

@@ -1,211 +1,24 @@
 import * as z from 'zod/mini';
-import { roofDefaults, roofLimits, type RoofLength } from './roofLimits';
+import { roofDefaults } from './roofLimits';
+import {
+  lengthWanted,
+  length,
+  every,
+  roofKinds,
+  slope,
+  joists,
+  collars,
+  lookouts,
+  vents,
+  off,
+  wing,
+  dormer,
+  manyDormers,
+  gablet,
+  manyWings,
+} from './roofSchemaParts';
 
 /** A roof file as people write it: lengths are numbers in the file's units, or texts such as `12' 3-7/16"`. */
-
-export const lengthWanted = `a length such as 24, "5 1/2\\"", "12' 3-7/16\\"" or "305 mm"`;
-
-const length = (path: RoofLength, what: string) => {
-  const { min, max } = roofLimits[path];
-  return z
-    .union([z.number(), z.string()], lengthWanted)
-    .check(
-      z.describe(`${what} ${min} to ${max} in, as a number in the file's units or a text with its mark.`),
-    );
-};
-
-const countWanted = 'a whole number, 1 to 100';
-const count = (what: string) =>
-  z.int(countWanted).check(z.gte(1, countWanted), z.lte(100, countWanted), z.describe(what));
-
-const every = (what: string, usual: number) => z.optional(count(`${what} ${usual} unless said.`));
-
-/** Kinds that can be figured so far. */
-export const roofKinds = ['gable', 'hip', 'shed'] as const;
-
-/** A part of the slope: only the two together have a meaning, so any measure will do for both. */
-const leg = (what: string) =>
-  z.union([z.number(), z.string()], 'a number, usually of inches').check(z.describe(what));
-
-const slope = (what: string) =>
-  z.strictObject({ rise: leg(what), run: leg('The level part of the slope, usually 12.') });
-
-const joists = z.strictObject({
-  every: every('1 for a joist at every pair of rafters, 2 for every other pair.', roofDefaults.joistsEvery),
-  height: z.optional(length('joists.height', 'Lower edge above the plate; 0 for on the plate.')),
-});
-
-const collars = z.strictObject({
-  every: every('1 for a collar at every pair of rafters, 2 for every other pair.', roofDefaults.collarsEvery),
-});
-
-/** No code says how far apart lookouts are: common practice, no source. */
-const lookouts = z.strictObject({
-  spacing: z.optional(
-    length(
-      'rake.lookouts.spacing',
-      'Middle to middle up the slope, from the top of the tail cut. 24 unless said.',
-    ),
-  ),
-  thickness: z.optional(
-    length('rake.lookouts.thickness', 'Square to the roof: what the notch is deep. 1 1/2 unless said.'),
-  ),
-  width: z.optional(
-    length('rake.lookouts.width', 'Along the slope: what the notch is wide. 3 1/2 unless said.'),
-  ),
-  back: every(
-    'Bays they run back inside the gable: 1 to butt against the next rafter, 2 to lie in a notch of that one too and butt against the second.',
-    roofDefaults.lookoutsBack,
-  ),
-});
-
-const vents = z.discriminatedUnion(
-  'shape',
-  [
-    z.strictObject({
-      shape: z.literal('notch'),
-      depth: length('vents.depth', 'Down from the top edge of the block.'),
-      leave: length('vents.leave', 'Left at full height at each end of the block.'),
-    }),
-    z.strictObject({
-      shape: z.literal('holes'),
-      count: count('Holes in a full block.'),
-      diameter: length('vents.diameter', 'Of each hole.'),
-    }),
-  ],
-  '{"shape": "notch", …} or {"shape": "holes", …}',
-);
-
-const or = (what: string) => z.describe(what);
-const off = <T extends z.ZodMiniType>(schema: T, wanted: string, what: string) =>
-  z.optional(z.union([z.literal(false), schema], wanted).check(or(what)));
-
-const section = (path: 'wings.*.ridge' | 'wings.*.valley', what: string) =>
-  z.optional(
-    z
-      .strictObject({
-        thickness: length(`${path}.thickness`, 'Actual, dry.'),
-        depth: length(`${path}.depth`, 'Actual, dry.'),
-      })
-      .check(z.describe(what)),
-  );
-
-const wing = z.strictObject({
-  side: z.enum(['street', 'yard']).check(z.describe('The long wall it stands against.')),
-  at: length('wings.*.at', 'Its ridge, from end A of the main roof.'),
-  span: length('wings.*.span', 'Level, between the outsides of its plates.'),
-  length: length(
-    'wings.*.length',
-    "Along its plates, from the outside of the main roof's plate to its gable.",
-  ),
-  slope: z.optional(slope('That of the side it stands against unless said.')),
-  overhang: z.optional(length('wings.*.overhang', 'That of the side it stands against unless said.')),
-  rakeOverhang: z.optional(
-    length('wings.*.rakeOverhang', 'Past its gable. That of the main roof unless said.'),
-  ),
-  ridge: section('wings.*.ridge', "Of the main ridge's stock unless said."),
-  valley: section('wings.*.valley', "Valley rafters. Of the main ridge's stock unless said."),
-  framing: z.optional(
-    z
-      .enum(['longValley', 'suspendedRidge', 'overSheathing'])
-      .check(
-        z.describe(
-          'How valleys end where its ridge comes in lower than the main one: one of them runs on to the main ridge and the other against it, or both end against its own ridge, which runs on and hangs from the main one. Or the wing is framed over the sheathing of a main roof that is whole. A long valley unless said.',
-        ),
-      ),
-  ),
-  over: z.optional(
-    z
-      .strictObject({
-        sheathing: z.optional(length('wings.*.over.sheathing', 'On the main rafters. 1/2 unless said.')),
-        sleeper: z.optional(
-          z.strictObject({
-            thickness: length('wings.*.over.sleeper.thickness', 'Of the boards that jacks stand on.'),
-            depth: length('wings.*.over.sleeper.depth', 'Their width.'),
-          }),
-        ),
-      })
-      .check(z.describe('Of a wing framed over sheathing. 1/2 and 1 1/2 by 9 1/4 unless said.')),
-  ),
-  longFrom: z.optional(
-    z.enum(['A', 'B']).check(z.describe('Which valley is the long one: on the side of end A unless said.')),
-  ),
-});
-
-const dormer = z.strictObject({
-  kind: z
-    .enum(['shed'])
-    .check(z.describe('One plane of a lower slope. A gable dormer cannot be figured yet.')),
-  side: z.enum(['street', 'yard']).check(z.describe('The side of the main roof it stands in.')),
-  at: length('dormers.*.at', 'Its middle, from end A of the main roof.'),
-  width: length('dormers.*.width', 'Between the outsides of its side walls.'),
-  front: length(
-    'dormers.*.front',
-    'Level, from the main reference face in to the face of its front wall; 0 for a wall over the main wall, whose eave it interrupts.',
-  ),
-  wall: length(
-    'dormers.*.wall',
-    "Top of its front wall's plate above the top of the main plate on its side.",
-  ),
-  slope: z.optional(
-    slope(
-      'Lower than that of the main roof. Left out, its rafters run to the main ridge, whatever slope that takes.',
-    ),
-  ),
-  overhang: z.optional(length('dormers.*.overhang', 'That of the side it stands in unless said.')),
-  seat: z.optional(length('dormers.*.seat', 'That of the side it stands in unless said.')),
-  header: z.optional(
-    z
-      .strictObject({
-        thickness: length('dormers.*.header.thickness', 'Of one of its two members. Actual, dry.'),
-        depth: length('dormers.*.header.depth', 'Actual, dry.'),
-      })
-      .check(z.describe("Headers, of two members each. Of the main ridge's stock unless said.")),
-  ),
-  studs: z.optional(
-    z
-      .strictObject({
-        spacing: z.optional(length('dormers.*.studs.spacing', 'From the front wall back. 16 unless said.')),
-        thickness: z.optional(length('dormers.*.studs.thickness', '1 1/2 unless said.')),
-      })
-      .check(z.describe('Studs of its side walls, on the trimmers.')),
-  ),
-});
-
-const manyDormers = '1 to 20 dormers';
-
-const gablet = z.strictObject({
-  back: length(
-    'gablet.back',
-    "Level, from the end's reference face to the face of the small gable, which is the outside of the commons there.",
-  ),
-  ends: z.optional(
-    z
-      .array(z.enum(['A', 'B']), '"A", "B", or both')
-      .check(
-        z.minLength(1, '"A", "B", or both'),
-        z.maxLength(2, '"A", "B", or both'),
-        z.describe('Ends that have one. Both unless said.'),
-      ),
-  ),
-  header: z.optional(
-    z
-      .strictObject({
-        thickness: length('gablet.header.thickness', 'Actual, dry.'),
-        depth: length('gablet.header.depth', 'Actual, dry.'),
-      })
-      .check(
-        z.describe(
-          "Across the outside of the commons there: hips and the end's rafters come to it. Of the ridge's stock unless said.",
-        ),
-      ),
-  ),
-  doubled: z.optional(
-    z.boolean('true or false').check(z.describe('Two rafters side by side in that pair. One unless said.')),
-  ),
-});
-
-const manyWings = '1 to 20 wings';
 
 export const roofSchema = z.strictObject({
   format: z.literal('tack-and-true/roof@1').check(z.describe('Says what this file is.')),
@@ -326,6 +139,67 @@ export const roofSchema = z.strictObject({
         z.maxLength(20, manyDormers),
         z.describe('Shed dormers in a gable roof. Figured, not yet played.'),
       ),
+  ),
+  upperSlope: z.optional(
+    slope('Of a gambrel: the flatter slope over the break. Its `slope` is the steep one below.'),
+  ),
+  breakIn: z.optional(
+    length('breakIn', 'Of a gambrel: level, from the reference face in to the line where the slopes meet.'),
+  ),
+  halfCircle: z.optional(
+    z
+      .literal(true, 'true, or left out')
+      .check(
+        z.describe(
+          'Of a gambrel: break and ridge lie on a half circle over the reference faces, as the lines of its rafters are measured. `upperSlope` and `breakIn` follow from the slope and are left out.',
+        ),
+      ),
+  ),
+  breakOn: z.optional(
+    z
+      .enum(['purlin', 'gussets'])
+      .check(
+        z.describe(
+          'How a gambrel is framed at the break. On a purlin the upper rafters sit with a birdsmouth and both slopes are cut plumb over its outer face; with gussets both are mitered along the line that halves their angle and plywood is nailed over the joint. A purlin unless said.',
+        ),
+      ),
+  ),
+  purlin: z.optional(
+    z
+      .strictObject({
+        thickness: length('purlin.thickness', 'Actual, dry.'),
+        depth: length(
+          'purlin.depth',
+          'Actual, dry. At least what the lower rafters reach below the upper ones, or a caution is given.',
+        ),
+        seat: z.optional(
+          length(
+            'purlin.seat',
+            "Level cut of the upper rafters' birdsmouth. All of its thickness unless said.",
+          ),
+        ),
+      })
+      .check(z.describe("Under a gambrel's break. Of the ridge's stock unless said.")),
+  ),
+  gussets: z.optional(
+    z
+      .strictObject({
+        thickness: z.optional(length('gussets.thickness', 'Of the plywood. 1/2 unless said.')),
+        reach: z.optional(
+          length('gussets.reach', 'From the break along the top edge of each rafter. 12 unless said.'),
+        ),
+      })
+      .check(z.describe("Over both faces of a gambrel's mitered joints.")),
+  ),
+  breakTies: off(
+    z.strictObject({
+      every: every(
+        '1 for a tie at every pair of rafters, 2 for every other pair.',
+        roofDefaults.breakTiesEvery,
+      ),
+    }),
+    'false, or {"every"}',
+    'Ties of a gambrel from break to break; false for none.',
   ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
   seat: length('seat', 'Level cut of the birdsmouth, from the reference face inward.'),

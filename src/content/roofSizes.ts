@@ -1,10 +1,12 @@
-import type { GablePlan, HipPlan, RoofPlan, Section, ShedPlan } from '../core/roof/plan';
+import type { GablePlan, GambrelPlan, HipPlan, RoofPlan, Section, ShedPlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
+import { gradient } from '../core/units/slope';
 import { shortInches } from '../core/units/lengthText';
 import { complaint, type Complaint } from './complaint';
 import { roofDefaults, roofLimits, slopeLimits, type Limit, type RoofLength } from './roofLimits';
-import { lengthWanted, type RoofFile } from './roofSchema';
+import type { RoofFile } from './roofSchema';
+import { lengthWanted } from './roofSchemaParts';
 import { sizeOf, slopeOf, unitsOf, type Units } from './fileLengths';
 import { at, keysOf, said } from './shape';
 import { dormerOf } from './dormerSizes';
@@ -24,7 +26,7 @@ export const wrongSizes = (file: unknown): readonly Complaint[] => {
   ];
 };
 
-const slopePaths = ['slope', 'endSlope', 'yard.slope', 'wings.*.slope', 'dormers.*.slope'];
+const slopePaths = ['slope', 'endSlope', 'upperSlope', 'yard.slope', 'wings.*.slope', 'dormers.*.slope'];
 
 /** A path, or with `*` in it that of each item there is. */
 const eachOf = (file: unknown, path: string): readonly string[] => {
@@ -86,6 +88,7 @@ const wrongSlope = (file: unknown, path: string, units: Units): readonly Complai
 export const planOf = (file: RoofFile): RoofPlan => {
   const size = sizesIn(file);
   if (file.kind === 'shed') return shedOf(file, size);
+  if (file.kind === 'gambrel') return gambrelOf(file, size);
   return file.kind === 'hip' ? hipOf(file, size) : gableOf(file, size);
 };
 
@@ -203,6 +206,50 @@ const gabletOf = (
     gablet: { back: size('gablet.back'), ends, header, doubled: gablet.doubled ?? false },
     rakeOverhang: size('rakeOverhang'),
     ...studsOf(file, size),
+  };
+};
+
+const gambrelOf = (file: RoofFile, size: Sizes): GambrelPlan => {
+  const shared = sharedOf(file, size);
+  return {
+    kind: 'gambrel',
+    ...shared,
+    ...ridgedOf(file, size),
+    ...(file.halfCircle
+      ? inHalfCircle(shared)
+      : { upperSlope: slopeOf(file.upperSlope ?? file.slope, file.units), breakIn: size('breakIn') }),
+    breakOn: breakOnOf(file, size),
+    breakTies: file.breakTies !== false && { every: file.breakTies?.every ?? roofDefaults.breakTiesEvery },
+    rakeOverhang: size('rakeOverhang'),
+    ...studsOf(file, size),
+    datum: datumOf(file),
+  };
+};
+
+/**
+ * A line that climbs m from the end of a half circle of radius R meets it again 2R / (1 + m²) in, and the one from there to
+ * its top climbs (m − 1) / (m + 1).
+ */
+const inHalfCircle = (
+  plan: Pick<GambrelPlan, 'slope' | 'span' | 'reference' | 'sheathing'>,
+): Pick<GambrelPlan, 'upperSlope' | 'breakIn'> => {
+  const m = gradient(plan.slope);
+  const clad = plan.reference === 'sheathing' ? plan.sheathing : 0;
+  return {
+    upperSlope: { rise: m - 1, run: m + 1 },
+    breakIn: inch((plan.span + 2 * clad) / (1 + m * m)),
+  };
+};
+
+const breakOnOf = ({ breakOn, purlin }: RoofFile, size: Sizes): GambrelPlan['breakOn'] => {
+  if (breakOn === 'gussets')
+    return { what: 'gussets', thickness: size('gussets.thickness'), reach: size('gussets.reach') };
+  const stock = purlin ? 'purlin' : 'ridge';
+  const section = { thickness: size(`${stock}.thickness`), depth: size(`${stock}.depth`) };
+  return {
+    what: 'purlin',
+    purlin: section,
+    seat: purlin?.seat === undefined ? section.thickness : size('purlin.seat'),
   };
 };
 

@@ -3,7 +3,9 @@ import { figure } from '../core/roof/figure';
 import type {
   Cheek,
   FiguredBlock,
+  FiguredBreak,
   FiguredDormer,
+  FiguredGussets,
   FiguredHip,
   FiguredJacks,
   FiguredRoof,
@@ -51,6 +53,9 @@ const printed = (roof: FiguredRoof): object => {
     sleepers,
     rakeRafters,
     lookouts,
+    breaks,
+    purlins,
+    gussets,
     cutInPlace,
     dormers,
     cautions,
@@ -69,6 +74,9 @@ const printed = (roof: FiguredRoof): object => {
     ...(valleys && { valleys: valleys.map(hipPrinted) }),
     ...(sleepers && { sleepers: sleepers.map(sleeperPrinted) }),
     ...(jacks && { jacks: jacks.map(jackPrinted) }),
+    ...(breaks && { breaks: breaks.map(breakPrinted) }),
+    ...(purlins && { purlins }),
+    ...(gussets && { gussets: gussets.map(gussetsPrinted) }),
     ...(rakeRafters && { rakeRafters }),
     ...(lookouts && { lookouts }),
     ...(cutInPlace && { cutInPlace }),
@@ -86,6 +94,17 @@ const blockPrinted = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
 const studsPrinted = ({ bevel, ...studs }: FiguredStuds): unknown => ({
   ...studs,
   bevelDeg: degreesOf(bevel),
+});
+
+const breakPrinted = ({ lowerCut, upperCut, ...rest }: FiguredBreak): unknown => ({
+  ...rest,
+  lowerCutDeg: degreesOf(lowerCut),
+  upperCutDeg: degreesOf(upperCut),
+});
+
+const gussetsPrinted = ({ bend, ...gussets }: FiguredGussets): unknown => ({
+  ...gussets,
+  bendDeg: degreesOf(bend),
 });
 
 const slantPrinted = <T extends { readonly slope: Turn; readonly cheeks: readonly Cheek[] }>({

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readRoofText } from '../../src/content/readRoof';
-import { roofKinds } from '../../src/content/roofSchema';
+import { roofKinds } from '../../src/content/roofSchemaParts';
 import { figure } from '../../src/core/roof/figure';
 
 /** The roofs that show how a file is written. */

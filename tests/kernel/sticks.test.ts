@@ -2,13 +2,14 @@ import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { FiguredLists, MemberKind } from '../../src/core/roof/figuredLists';
 import { figure } from '../../src/core/roof/figure';
+import { readRoof } from '../../src/content/readRoof';
 import { expand } from '../../src/core/roof/expand';
 import { listsOf } from '../../src/core/roof/lists';
 import type { HipPlan, RoofPlan } from '../../src/core/roof/plan';
 import type { Timber } from '../../src/core/roof/timber';
 import { timbersOf } from '../../src/core/roof/timbers';
-import { hipPlan } from '../roof/hips';
-import { planOf } from '../roof/roofs';
+import { hipPlan, hipSample } from '../roof/hips';
+import { planOf, type Changes } from '../roof/roofs';
 import { freeSolids, sizesInPlane, solidOf, volumeOf } from './support/kernel';
 
 /** Lengths and weights of the cut list against solids, which know nothing of it: how long a board each comes out of. */
@@ -29,17 +30,19 @@ const some = fc.record({
 });
 type Some = typeof some extends fc.Arbitrary<infer T> ? T : never;
 
-const planFor = ({ rise, endRise = rise, span, ridge, hipThick, ...rest }: Some): HipPlan =>
-  hipPlan({
-    ...rest,
-    span,
-    slope: { rise, run: 12 },
-    endSlope: { rise: endRise, run: 12 },
-    length: (span * rise) / endRise + ridge,
-    ridge: { thickness: 1.5, depth: 14 },
-    hip: { thickness: hipThick, depth: 11.25 },
-    seat: 2,
-  });
+const changesFor = ({ rise, endRise = rise, span, ridge, hipThick, ...rest }: Some): Changes => ({
+  ...rest,
+  span,
+  slope: { rise, run: 12 },
+  endSlope: { rise: endRise, run: 12 },
+  length: (span * rise) / endRise + ridge,
+  ridge: { thickness: 1.5, depth: 14 },
+  hip: { thickness: hipThick, depth: 11.25 },
+  seat: 2,
+});
+const planFor = (so: Some): HipPlan => hipPlan(changesFor(so));
+/** Those whose ends do not ask for a seat that no plate has. */
+const framed = some.filter((so) => readRoof({ ...hipSample, ...changesFor(so) }).ok);
 
 /** Of the sticks of some kinds, one by one. */
 const lengthsOf = ({ cutList }: FiguredLists, kinds: readonly MemberKind[]): readonly number[] =>
@@ -69,7 +72,7 @@ const eaveSlope = (plan: RoofPlan) => {
 describe('sticks and the solids cut from them', () => {
   it('commons and jacks come out of the boards the list has for them, to the long points of their cheeks', () => {
     fc.assert(
-      fc.property(some, (so) => {
+      fc.property(framed, (so) => {
         const plan = planFor(so);
         const listed = lengthsOf(listsOf(plan, figure(plan)), ['common', 'jack']);
         const found = boardsOf(raftersOf(plan), eaveSlope(plan));
@@ -81,9 +84,9 @@ describe('sticks and the solids cut from them', () => {
     );
   });
 
-  it('hips too: exactly where both sides are alike, otherwise with less to spare than they are thick', () => {
+  it('hips too: exactly where both sides are alike, otherwise with less to spare than three thicknesses', () => {
     fc.assert(
-      fc.property(some, (so) => {
+      fc.property(framed, (so) => {
         const plan = planFor(so);
         const roof = figure(plan);
         const listed = lengthsOf(listsOf(plan, roof), ['hip']);
@@ -95,7 +98,7 @@ describe('sticks and the solids cut from them', () => {
           const spare = (listed[i] as number) - length;
           expect(spare).toBeGreaterThan(-1e-5);
           if (alike && so.hipTop === 'betweenCommons') expect(spare).toBeLessThan(1e-5);
-          expect(spare).toBeLessThan(2 * so.hipThick);
+          expect(spare).toBeLessThan(3 * so.hipThick);
         });
         freeSolids();
       }),

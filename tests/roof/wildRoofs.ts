@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { readRoof } from '../../src/content/readRoof';
-import { roofKinds } from '../../src/content/roofSchema';
+import { roofKinds } from '../../src/content/roofSchemaParts';
 import { figure } from '../../src/core/roof/figure';
 import type { FiguredRoof } from '../../src/core/roof/figured';
 import { listsOf } from '../../src/core/roof/lists';
@@ -129,6 +129,21 @@ const byKind: Readonly<Record<string, object>> = {
     hipFit: maybe(fc.constantFrom('backed', 'dropped')),
     ...small,
   },
+  gambrel: {
+    ridge: section,
+    // Steep enough below and flat enough above that most of them bend the right way.
+    slope: fc.record({ rise: between(12, 34), run: mostly(fc.constant(12)) }),
+    upperSlope: mostly(fc.record({ rise: between(2, 14), run: mostly(fc.constant(12)) })),
+    breakIn: between(6, 120),
+    halfCircle: maybe(fc.constant(true)),
+    breakOn: maybe(fc.constantFrom('purlin', 'gussets')),
+    purlin: maybe(section),
+    gussets: maybe(fc.record({ thickness: maybe(between(0.3, 1)), reach: maybe(between(4, 24)) })),
+    breakTies: maybe(fc.constantFrom(false, { every: 2 })),
+    joists: maybe(fc.record({ height: between(0, 120) })),
+    rakeOverhang: maybe(between(0, 24)),
+    gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+  },
   shed: { ledger: section, ...rakes, gableStuds: maybe(fc.record({})) },
 };
 
@@ -147,12 +162,22 @@ const shared = {
   blockStands: maybe(fc.constantFrom('plumb', 'square')),
 };
 
+/** What a half circle says itself is mostly left out beside it. */
+const halved = <T extends Readonly<Record<string, unknown>>>(file: T): object => {
+  const { upperSlope, breakIn, ...rest } = file;
+  return file['halfCircle'] === true && typeof upperSlope === 'object' && typeof breakIn === 'number'
+    ? rest
+    : file;
+};
+
 export const wildRoof: fc.Arbitrary<unknown> = fc.constantFrom(...roofKinds).chain((kind) =>
-  fc.record({
-    ...shared,
-    kind: mostly(fc.constant(kind)),
-    ...(byKind[kind] as Record<string, fc.Arbitrary<unknown>>),
-  }),
+  fc
+    .record({
+      ...shared,
+      kind: mostly(fc.constant(kind)),
+      ...(byKind[kind] as Record<string, fc.Arbitrary<unknown>>),
+    })
+    .map(halved),
 );
 
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */

@@ -98,6 +98,36 @@ describe('tt figure', () => {
     expect(roof.lookouts).toMatchObject([{ id: 'lookout', count: 28, side: 'both', length: 37.75 }]);
   });
 
+  it('prints a gambrel with both cuts of its break in degrees', () => {
+    const gambrel = {
+      kind: 'gambrel',
+      slope: { rise: 24, run: 12 },
+      upperSlope: { rise: 6, run: 12 },
+      breakIn: 60,
+      seat: 2,
+    };
+    const parts = (changes: object) =>
+      JSON.parse(figured({ ...gambrel, ...changes }).out) as Record<
+        string,
+        readonly Record<string, unknown>[]
+      >;
+    const plumb = parts({ purlin: { thickness: 3.5, depth: 9.25 } });
+    expect(Object.keys(plumb)).toEqual(expect.arrayContaining(['breaks', 'purlins']));
+    // Slopes of 2 and 1/2 are 63.4349° and 26.5651°: plumb cuts are as far off square, a miter half of what lies between.
+    expect(plumb.breaks?.[0]?.lowerCutDeg).toBeCloseTo(63.4349, 4);
+    expect(plumb.breaks?.[0]?.upperCutDeg).toBeCloseTo(26.5651, 4);
+    const miter = parts({ breakOn: 'gussets' });
+    expect(Object.keys(miter)).toEqual(expect.arrayContaining(['breaks', 'gussets']));
+    expect(miter.breaks?.[0]?.lowerCutDeg).toBeCloseTo(18.4349, 4);
+    expect(miter.gussets?.[0]?.bendDeg).toBeCloseTo(18.4349, 4);
+    for (const member of [plumb.breaks, plumb.purlins, miter.gussets].flat())
+      expect(member).toMatchObject({
+        id: expect.any(String),
+        count: expect.any(Number),
+        side: expect.any(String),
+      });
+  });
+
   it('keeps its arrays where nothing is in them, and vents and cautions where there are some', () => {
     const { code, out } = figured({
       joists: false,

@@ -18,6 +18,7 @@ export const figuredBlocks = (plan: RoofPlan, framing: Framing): readonly Figure
           count: count * rows.length,
           side: sideOf(framing.form, rows),
           length: block,
+          ...(rows[0].eave.part && { part: rows[0].eave.part }),
           ...standing(plan, rows[0].eave),
           ...ventOf(plan.vents, block),
         })),
@@ -37,8 +38,13 @@ export const eaveRows = ({
   const beside = inPlace.filter(({ eave }) => frameOf(form, eave.body).header);
   for (const piece of [...pieces, ...beside])
     if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
-  return form.eaves.map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
+  return form.eaves
+    .filter(isBearing)
+    .map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
 };
+
+/** Blocks stand on plates and purlins; over a mitered break there is nothing to stand on. */
+const isBearing = ({ stands }: Eave): boolean => stands === undefined || stands.purlin !== undefined;
 
 const runsOf = (
   stations: readonly number[],

@@ -3,6 +3,7 @@ import { scenesOf, type RoofForm } from './form';
 import {
   alongMeeting,
   dot2,
+  isSameWay,
   meeting,
   pointOn,
   type Body,
@@ -63,11 +64,16 @@ const edgesBetween = (a: Of, b: Of, { bodies, isOver }: Among): readonly Edge[] 
   }));
 };
 
-/** Over sheathing a valley is where sleepers lie. Planes that climb against each other make a ridge; of one body, round a corner, a hip; of two, a valley, or where one slope goes over into another a break. */
+/**
+ * Over sheathing a valley is where sleepers lie. Planes of one body that climb against each other make a ridge, the same way
+ * a break, round a corner a hip; of two a valley, or where one slope goes over into another a break.
+ */
 const kindOf = ([a, b]: readonly [Of, Of]): Edge['kind'] => {
   const [one, other] = [a.plane.up, b.plane.up];
   if (a.body !== b.body) return Math.abs(one[0] * other[1] - one[1] * other[0]) < level ? 'break' : 'valley';
-  return dot2(a.plane.up, b.plane.up) < 0 ? 'ridge' : 'hip';
+  const same = dot2(one, other);
+  if (same < 0) return 'ridge';
+  return isSameWay(same) ? 'break' : 'hip';
 };
 
 /** The plane of the sleepers' tops that an edge lies in; nothing of one that is framed on both sides. */

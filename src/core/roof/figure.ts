@@ -1,5 +1,6 @@
+import { breakCautions } from './breakCautions';
+import { figuredBreaks } from './breaks';
 import { figuredBlocks } from './blocks';
-import { cautionsOf } from './cautions';
 import { dormerCautions } from './dormerCautions';
 import { figuredDormers } from './dormers';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
@@ -45,11 +46,12 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ...studsOf(plan, { form, headers }, planes),
     ...figuredRakes(plan, mains),
     ...slants,
+    ...figuredBreaks(plan, framing, planes),
     ...inPlaceOf(framing),
     ...(dormers.length > 0 && { dormers }),
     cautions: [
       ...groups.flatMap((group) =>
-        cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
+        breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
       ),
       ...rakeCautions(plan, mains),
       ...gabletCautions(plan, headers, topOn(form.frames[0])),
@@ -132,11 +134,19 @@ const studsOf = (
   if (!gableStuds) return {};
   const foot = header && { at: header.topHeight - header.wood.depth, least: header.wood.depth };
   const long = planes.filter(({ eave }) => !header || eave.side === 'street' || eave.side === 'yard');
-  return {
-    gableStuds: frames
-      .filter(({ gables }) => gables > 0)
-      .flatMap((frame) => figuredStuds(gableStuds, on(long, frame), { ...frame, ...(foot && { foot }) })),
-  };
+  const told = frames
+    .filter(({ gables }) => gables > 0)
+    .flatMap((frame) => {
+      const own = on(long, frame);
+      return [...new Set(own.map(({ eave }) => eave.part))].flatMap((part) =>
+        figuredStuds(
+          gableStuds,
+          own.filter(({ eave }) => eave.part === part),
+          { ...frame, ...(part !== undefined && { name: part }), ...(foot && { foot }) },
+        ),
+      );
+    });
+  return { gableStuds: told };
 };
 
 /** Told by what they are of where they differ; where that does not tell two apart, by a number too. */

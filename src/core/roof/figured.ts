@@ -21,6 +21,10 @@ export type FiguredRoof = {
   readonly jacks?: readonly FiguredJacks[];
   /** On the sheathing of the main roof, under the jacks of a wing framed over it. */
   readonly sleepers?: readonly FiguredSleeper[];
+  /** Of a gambrel: where its two slopes meet, and what holds them there. */
+  readonly breaks?: readonly FiguredBreak[];
+  readonly purlins?: readonly FiguredPurlin[];
+  readonly gussets?: readonly FiguredGussets[];
   /** Rafters that the layout puts where more than two members come together: no entry here has their cuts. */
   readonly cutInPlace?: readonly CutInPlace[];
   readonly dormers?: readonly FiguredDormer[];
@@ -134,6 +138,7 @@ export type CommonRafter = {
   readonly plumbCutLength: number;
   readonly seat: number;
   readonly heelCut: number;
+  /** Of the upper ones of a gambrel: over their purlin, or over their underside plumb at a miter, which has no seat. */
   readonly heightAbovePlate: number;
   readonly notchDepth: number;
   readonly maxSeat: number;
@@ -151,6 +156,50 @@ export type FiguredRidge = {
   readonly bearsFully: boolean;
   /** With unequal slopes: whose rafters stand over the ridge's top if they are not beveled to it, and by how much. */
   readonly proud?: { readonly side: Side; readonly by: number };
+};
+
+/** The line where the top edges of both slopes meet, from gable to gable. */
+export type FiguredBreak = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly length: number;
+  /** Level, from the reference face in; and plumb, from the plate to the top edges. */
+  readonly run: number;
+  readonly height: number;
+  /** Along the plumb line over the purlin's outer face, or along the line that halves the angle of the two slopes. */
+  readonly joint: 'plumb' | 'miter';
+  /** Of the faces that both rafters share. */
+  readonly jointLength: number;
+  /** Both off square; `tt` prints them as lowerCutDeg and upperCutDeg. */
+  readonly lowerCut: Turn;
+  readonly upperCut: Turn;
+};
+
+/** Under the upper rafters, its outer face under the break; the lower ones are cut against that face. */
+export type FiguredPurlin = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly section: Section;
+  readonly length: number;
+  readonly topHeight: number;
+  readonly leastDepth: number;
+  readonly bearsFully: boolean;
+};
+
+/** Plywood over a mitered joint: two legs as deep as the rafters, each so long along the top edge. */
+export type FiguredGussets = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly thickness: number;
+  readonly reach: number;
+  /** Of the piece it is cut from, square to the miter and along it. */
+  readonly length: number;
+  readonly width: number;
+  /** Of each leg off the piece's length; `tt` prints it as bendDeg. */
+  readonly bend: Turn;
 };
 
 /** On a wall: its top flush with the rafters' where they meet its face. */
@@ -211,6 +260,8 @@ export type FiguredBlock = {
   readonly id: string;
   readonly count: number;
   readonly side: Walls;
+  /** Of a gambrel: on the plates, or on the purlins. */
+  readonly part?: 'lower' | 'upper';
   readonly length: number;
   /** Of its outer face, from the plate to the roof plane. */
   readonly height: number;
@@ -224,7 +275,7 @@ export type FiguredTie = {
   readonly id: string;
   readonly count: number;
   readonly side: 'both';
-  readonly kind: 'joist' | 'rafterTie' | 'collar';
+  readonly kind: 'joist' | 'rafterTie' | 'collar' | 'breakTie';
   readonly height: number;
   readonly length: number;
   /** What is cut off each upper corner, plumb at the plate's outer face, of a tie as deep as the rafters. */

@@ -22,6 +22,8 @@ export type MemberKind =
   | 'joist'
   | 'rafterTie'
   | 'collar'
+  | 'breakTie'
+  | 'purlin'
   | 'post'
   | 'stud';
 

@@ -74,6 +74,14 @@ export type Eave = {
   readonly through?: readonly number[];
   /** Of a dormer's own eave. */
   readonly dormer?: DormerShape;
+  /** Of several planes over one wall: which this one is, as ids call it. */
+  readonly part?: 'lower' | 'upper';
+  /** Level, from the end of its run to the ridge's centre line, where other planes go on. Inches. */
+  readonly beyond?: number;
+  /** Of a plane that begins at a break: what its rafters stand on there. */
+  readonly stands?: AtBreak;
+  /** Level, in from the reference face: where its underside is open to studs, where that is not all of it. Inches. */
+  readonly open?: readonly [from: number, to: number];
 };
 
 /** A shed dormer as it stands in a plane of the main roof. Inches, level ones in from its own reference face. */
@@ -106,6 +114,13 @@ export type HostSide = {
   readonly m: number;
   readonly over: number;
 };
+
+/** How far over the plane's own line its rafters bear, or their undersides are, plumb at the break; and the purlin. Inches. */
+export type AtBreak = { readonly lift: number; readonly purlin?: Section };
+
+/** Height of what an eave's rafters bear on. Inches. */
+export const bearsAt = ({ plane, stands }: Pick<Eave, 'plane' | 'stands'>): number =>
+  plane.base + (stands?.lift ?? 0);
 
 /** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */
 export const bearingOf = ({ seat, clad }: Pick<Eave, 'seat' | 'clad'>): number => seat - clad;

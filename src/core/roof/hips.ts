@@ -21,7 +21,7 @@ export const heightAt = ({ rafter }: RoofPlan, eave: Eave): number => heightOver
 export const eaveOf = ({ eaves }: RoofForm, one: Plane): Eave =>
   eaves.find(({ plane }) => plane === one) as Eave;
 
-/** Of what a hip or valley is cut. */
+/** Of what a hip or valley is cut; a break has no rafter along it. */
 export const woodOf = (form: RoofForm, edge: Edge): Section | undefined => {
   if (edge.kind === 'hip') return frameOf(form, edge.planes[0].body).hip;
   if (edge.kind === 'sleeper' || edge.kind === 'break') return undefined;

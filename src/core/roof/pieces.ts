@@ -1,6 +1,6 @@
 import type { Vec2 } from '../geometry/vector';
 import { scenesOf, type Eave, type RoofForm } from './form';
-import { alongPlane, dot2, type Line, type Stop } from './surface';
+import { alongPlane, dot2, isSameWay, type Line, type Stop } from './surface';
 
 /** Rafters are where the layout cuts the planes: a line up a plane at each station, as far as the plane is the roof. */
 export type Piece = {
@@ -14,7 +14,7 @@ export type Piece = {
 };
 
 /** What a rafter comes to at its upper end. */
-export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'header' | 'slope';
+export type Top = 'ridge' | 'ridgeEnd' | 'wall' | 'header' | 'break' | 'slope';
 
 export const piecesOf = (form: RoofForm): readonly Piece[] => {
   const scenes = scenesOf(form);
@@ -38,12 +38,13 @@ export const lineAt = ({ plane: { foot, up } }: Eave, at: number): Line => ({
 const meets = ({ eave, high }: Piece): readonly Vec2[] =>
   high.flatMap((stop) => (stop.what === 'plane' && stop.body === eave.body ? [stop.plane.up] : []));
 
-/** A wall or the plane across ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
+/** A wall, the plane across or a flatter one over it ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
 export const topOf = (piece: Piece): Top => {
   if (piece.eave.dormer) return 'header';
   const sides = meets(piece).map((up) => dot2(up, piece.eave.plane.up));
   if (piece.high.some(({ what }) => what === 'limit')) return 'wall';
   if (sides.some((side) => side < 0)) return 'ridge';
+  if (sides.some(isSameWay)) return 'break';
   return sides.length > 1 ? 'ridgeEnd' : 'slope';
 };
 

@@ -2,7 +2,7 @@ import type { Inch } from '../units/inch';
 import type { Slope } from '../units/slope';
 
 /** A roof as somebody would type it, parsed, checked and in inches. Keys as the roof file has them. */
-export type RoofPlan = GablePlan | HipPlan | ShedPlan;
+export type RoofPlan = GablePlan | HipPlan | ShedPlan | GambrelPlan;
 
 /** Gables at both ends. */
 export type GablePlan = Shared &
@@ -101,6 +101,29 @@ export type ShedPlan = Shared & {
   readonly gableStuds?: GableStuds;
   readonly datum: 'endA' | 'endB' | 'centre';
 };
+
+/** Two slopes a side, steep below and flatter above, and gables at both ends. */
+export type GambrelPlan = Shared &
+  Ridged & {
+    readonly kind: 'gambrel';
+    readonly upperSlope: Slope;
+    /** Level, from the reference face in to the line where the two slopes meet. */
+    readonly breakIn: Inch;
+    readonly breakOn: BreakOn;
+    /** From break to break; as many as there are pairs, or fewer. */
+    readonly breakTies: { readonly every: number } | false;
+    readonly gableStuds?: GableStuds;
+    readonly rakeOverhang: Inch;
+    readonly datum: 'endA' | 'endB' | 'centre';
+  };
+
+/**
+ * What the break is framed of. On a purlin the upper rafters sit with a birdsmouth, and both slopes end plumb over its outer
+ * face. With gussets the rafters are mitered against each other and plywood is nailed over both faces of the joint.
+ */
+export type BreakOn =
+  | { readonly what: 'purlin'; readonly purlin: Section; readonly seat: Inch }
+  | { readonly what: 'gussets'; readonly thickness: Inch; readonly reach: Inch };
 
 /** What a roof with a ridge has. */
 type Ridged = {

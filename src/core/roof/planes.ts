@@ -1,14 +1,20 @@
 import { hair } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
 import type { Walls } from './figured';
-import { frameOf, tailedAt, type Eave, type RoofForm } from './form';
+import { bearsAt, frameOf, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { startsAtEave, topOf as topKind, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import type { Wall } from './side';
 
 /** Commons of one eave and the plane they lie in: all that ridges, blocks, ties and cautions are figured from. */
-export type RoofPlane = { readonly eave: Eave; readonly cuts: RafterCuts; readonly count: number };
+export type RoofPlane = {
+  readonly eave: Eave;
+  readonly cuts: RafterCuts;
+  readonly count: number;
+  /** Its rafters end at a break, under those of a flatter plane. */
+  readonly atBreak: boolean;
+};
 
 /** Planes with the same numbers share their rafters and blocks, and are told once. */
 export type PlaneGroup = RoofPlane & {
@@ -31,15 +37,21 @@ export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): rea
     if (own.length === 0 && !stands && !atRidge.includes(eave.plane)) return [];
     const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
     const bare = own.filter(({ at }) => tailedAt(eave, at) !== eave).length;
+    const atBreak = own[0] !== undefined && topKind(own[0]) === 'break';
     const alike = (one: Eave, count: number): RoofPlane => ({
       eave: one,
-      cuts: rafterCuts(one, { rafter: plan.rafter, shortening }),
+      cuts: mitered(one, rafterCuts(one, { rafter: plan.rafter, shortening })),
       count,
+      atBreak,
     });
     const tailless = bare > 0 ? [alike({ ...eave, overhang: 0 }, bare)] : [];
     return [alike(eave, own.length - bare), ...tailless];
   });
 };
+
+/** From a miter at the break up, both long points are on the top edge. */
+const mitered = ({ stands }: Eave, cuts: RafterCuts): RafterCuts =>
+  stands && !stands.purlin ? { ...cuts, stockLength: cuts.edgeLength } : cuts;
 
 /** From the plate to the ridge; where it does not come to the figured ridge the plan is not one this is figured for. */
 export const isCommon = (piece: Piece): boolean =>
@@ -61,6 +73,7 @@ export const shorteningAt = (
   const { ledger, ridge, header } = frameOf(form, eave.body);
   if (ledger) return ledger.thickness;
   if (header && eave.plane.till) return header.thickness;
+  if (piece && topKind(piece) === 'break') return 0;
   const atRidge = piece === undefined || topKind(piece) === 'ridge';
   return (atRidge && ridge ? ridge : plan.rafter).thickness / 2;
 };
@@ -89,10 +102,14 @@ const standing = (
   form: RoofForm,
 ): Pick<PlaneGroup, 'walls' | 'side' | 'part'> => {
   const walls = group.map(({ eave }) => eave.side);
-  const [part, ...others] = new Set(group.map(({ eave }) => frameOf(form, eave.body).name));
+  const [part, ...others] = new Set(group.map(({ eave }) => partOf(form, eave)));
   if (part === undefined || others.length > 0) return { walls, side: wallsOf(walls) };
   return { walls, part, side: sidesOf(walls) };
 };
+
+/** What ids call an eave's part of the roof; the main one's has no name but where it has several planes over one wall. */
+export const partOf = (form: RoofForm, { part, body }: Eave): string | undefined =>
+  part ?? frameOf(form, body).name;
 
 /** Of a part of a roof that has two eaves of its own. */
 export const sidesOf = (walls: readonly Wall[]): Walls => (walls.length > 1 ? 'both' : wallsOf(walls));
@@ -115,14 +132,14 @@ const isSame = (a: RoofPlane, b: RoofPlane): boolean =>
   a.eave.seat === b.eave.seat &&
   a.eave.clad === b.eave.clad;
 
-/** Where the plane's top edges meet the ridge's face, above the street's plate. Inches. */
+/** Where the plane's top edges meet the ridge's face, or the break, above the street's plate. Inches. */
 export const topOf = ({ eave, cuts }: RoofPlane): number =>
-  eave.plane.base + (cuts.heightAbovePlate + (eave.run - cuts.shortening) * eave.m);
+  bearsAt(eave) + (cuts.heightAbovePlate + (eave.run - cuts.shortening) * eave.m);
 
 /** Plumb, plate to plane at the outside of the plate itself, whatever face the rafter is cut to. Inches. */
 export const planeOverPlate = ({ eave, cuts }: Pick<RoofPlane, 'eave' | 'cuts'>): number =>
   cuts.heightAbovePlate + eave.clad * eave.m;
 
-/** Level, from the ridge's centre line to where the plane is `height` above the street's plate. Inches. */
+/** Level, from the end of the plane's run to where it is `height` above the street's plate. Inches. */
 export const reachAt = ({ eave, cuts }: RoofPlane, height: number): number =>
-  eave.run + (cuts.heightAbovePlate - (height - eave.plane.base)) / eave.m;
+  eave.run + (cuts.heightAbovePlate - (height - bearsAt(eave))) / eave.m;

@@ -10,7 +10,8 @@ import { ends, type End, type Side } from './side';
 /** Rake rafters and the lookouts that hold them: what carries the roof past the gables. */
 
 /** The plan's rake, where it has one. */
-export const rakeOf = (plan: RoofPlan): Rake | undefined => (plan.kind === 'hip' ? undefined : plan.rake);
+export const rakeOf = (plan: RoofPlan): Rake | undefined =>
+  plan.kind === 'hip' || plan.kind === 'gambrel' ? undefined : plan.rake;
 
 /** The plan's lookouts, where it has some. */
 export const lookoutsOf = (plan: RoofPlan): Lookouts | undefined => rakeOf(plan)?.lookouts || undefined;

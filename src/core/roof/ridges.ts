@@ -32,7 +32,9 @@ export const ridgesOn = (
     .flatMap((edge) => {
       const frame = frameOf(framing.form, edge.planes[0].body);
       if (!frame.ridge) return [];
-      const onBody = planes.filter(({ eave }) => eave.body === frame.body && !eave.plane.till);
+      const onBody = planes.filter(
+        ({ eave, atBreak }) => eave.body === frame.body && !atBreak && !eave.plane.till,
+      );
       const leastDepth = Math.max(...onBody.map(({ cuts }) => cuts.plumbCutLength));
       const onRidge = onBody.filter(({ eave }) => edge.planes.some(({ plane }) => plane === eave.plane));
       const at = (stops: readonly Stop[]): End => endOf(plan, framing, { edge, frame, stops, planes });

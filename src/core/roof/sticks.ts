@@ -138,6 +138,7 @@ const dormerSticks = ({ rafter }: RoofPlan, dormer: FiguredDormer): readonly Sti
 /** Ridges and ledgers, piece by piece. */
 const longOnes = (plan: RoofPlan, roof: FiguredRoof): readonly Sticks[] => [
   ...roof.ridges.map((ridge) => piecesOf(plan, roof, { ...ridge, kind: 'ridge' })),
+  ...(roof.purlins ?? []).map((purlin) => piecesOf(plan, roof, { ...purlin, kind: 'purlin' })),
   ...(roof.ledgers ?? []).map((ledger) => piecesOf(plan, roof, { ...ledger, kind: 'ledger' })),
 ];
 
@@ -155,7 +156,7 @@ const piecesOf = (
     readonly count: number;
     readonly length: number;
     readonly section: Section;
-    readonly kind: 'ridge' | 'ledger';
+    readonly kind: 'ridge' | 'ledger' | 'purlin';
   },
 ): Sticks => {
   const { pieces, splice } = splicedMember(plan, roof, { member: id, length, onWall: kind === 'ledger' });

@@ -1,6 +1,6 @@
 import { hair } from '../units/hair';
 import type { FiguredStuds } from './figured';
-import type { Frame } from './form';
+import { bearsAt, type Frame } from './form';
 import type { GableStuds } from './plan';
 import type { RoofPlane } from './planes';
 
@@ -42,10 +42,11 @@ const rowOf = (
   foot = onPlates,
 ): Omit<FiguredStuds, 'id' | 'count'> => {
   const under = (inFrom: number): number =>
-    eave.plane.base + cuts.heightAbovePlate + eave.m * inFrom - cuts.plumbCutLength;
-  const many = Math.ceil(eave.run / spacing);
-  const lengths = Array.from({ length: many }, (_, k) => eave.run - (k + 1) * spacing)
-    .filter((inFrom) => inFrom - thickness / 2 > eave.clad)
+    bearsAt(eave) + cuts.heightAbovePlate + eave.m * inFrom - cuts.plumbCutLength;
+  const { run, beyond = 0, open: [from, to] = [eave.clad, run] } = eave;
+  const many = Math.ceil((run + beyond) / spacing);
+  const lengths = Array.from({ length: many }, (_, k) => run + beyond - (k + 1) * spacing)
+    .filter((inFrom) => inFrom - thickness / 2 > from && (beyond === 0 || inFrom + thickness / 2 < to))
     .map((inFrom) => under(inFrom) + (thickness / 2) * eave.m - foot.at)
     .filter((length) => length > foot.least + hair)
     .reverse();

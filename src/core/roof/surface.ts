@@ -1,4 +1,5 @@
 import type { Vec2 } from '../geometry/vector';
+import { hair } from '../units/hair';
 
 /**
  * The roof as planes over plates, seen from above. A body is what stands under several planes at once: at each plan point
@@ -37,6 +38,8 @@ export type Line = { readonly from: Vec2; readonly way: Vec2 };
 type Straight = { readonly at: number; readonly by: number };
 
 export const dot2 = (a: Vec2, b: Vec2): number => a[0] * b[0] + a[1] * b[1];
+/** Two level unit directions, by their product. */
+export const isSameWay = (product: number): boolean => product > 1 - hair;
 export const pointOn = ({ from, way }: Line, u: number): Vec2 => [from[0] + way[0] * u, from[1] + way[1] * u];
 
 /** Level distance in from the plane's reference line. */

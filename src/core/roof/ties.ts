@@ -1,6 +1,6 @@
 import type { FiguredTie } from './figured';
-import type { Frame } from './form';
-import type { GablePlan, HipPlan } from './plan';
+import { bearsAt, type Frame } from './form';
+import type { GablePlan, GambrelPlan, HipPlan } from './plan';
 import { planeOverPlate, reachAt, type RoofPlane } from './planes';
 
 /** Ties and collars: how high, how long to the long points, how many. Joists and rafter ties are of rafter stock. */
@@ -12,13 +12,14 @@ export type TieTop = {
   readonly frame: Frame;
 };
 
-type RoofPlan = GablePlan | HipPlan;
+type RoofPlan = GablePlan | HipPlan | GambrelPlan;
 
 /** Share of the height of the ridge that collars stay above (IRC R802.4.6, read second hand). */
 export const collarShare = 2 / 3;
 
 export const figuredTies = (plan: RoofPlan, top: TieTop): readonly FiguredTie[] => [
   ...(plan.joists ? [lowTie(plan, plan.joists, top)] : []),
+  ...(plan.kind === 'gambrel' && plan.breakTies ? breakTie(plan, plan.breakTies.every, top) : []),
   ...(plan.collars ? [collar(plan, plan.collars, top)] : []),
 ];
 
@@ -40,14 +41,38 @@ const lowTie = (
   };
 };
 
-/** Lower edge at two thirds of the height of the ridge, so that all of it is in the upper third. */
-const collar = (plan: RoofPlan, { every }: { readonly every: number }, top: TieTop): FiguredTie => ({
-  id: idOf('collar', top),
-  count: countOf(top.pairs, every),
-  side: 'both',
-  kind: 'collar',
-  ...fitted(plan, { height: collarShare * top.topHeight, top }),
-});
+/** Lower edge at two thirds of the height of the ridge over the plates, or over the break: all of it is in the upper third. */
+const collar = (plan: RoofPlan, { every }: { readonly every: number }, top: TieTop): FiguredTie => {
+  const low = breakHeight(top.planes);
+  return {
+    id: idOf('collar', top),
+    count: countOf(top.pairs, every),
+    side: 'both',
+    kind: 'collar',
+    ...fitted(plan, { height: low + collarShare * (top.topHeight - low), top }),
+  };
+};
+
+/** What upper rafters stand on at a break, above the plates; without one they stand on those. Inches. */
+export const breakHeight = (planes: readonly RoofPlane[]): number =>
+  planes.reduce((height, { eave }) => (eave.stands ? bearsAt(eave) : height), 0);
+
+/** From break to break, its lower edge on the purlins, or where the upper rafters' undersides are plumb at the break. */
+const breakTie = (plan: RoofPlan, every: number, top: TieTop): readonly FiguredTie[] => {
+  const upper = top.planes.filter(({ eave }) => eave.stands);
+  const clips = upper.map(({ cuts }) => plan.rafter.depth - cuts.heightAbovePlate);
+  return [
+    {
+      id: idOf('breakTie', top),
+      count: countOf(top.pairs, every),
+      side: 'both',
+      kind: 'breakTie',
+      height: breakHeight(top.planes),
+      length: upper.reduce((sum, { eave }) => sum + eave.run, 0),
+      clip: Math.max(0, ...clips),
+    },
+  ];
+};
 
 /** Every so many pairs from end A, and the last pair always: a line is snapped from the first to the last. */
 const countOf = (pairs: number, every: number): number => Math.ceil((pairs - 1) / every) + 1;
@@ -61,15 +86,25 @@ const fitted = (
   { height, top }: { readonly height: number; readonly top: TieTop },
 ): Pick<FiguredTie, 'height' | 'length' | 'clip'> => {
   const passes = (plane: RoofPlane): number => plane.eave.plane.base + planeOverPlate(plane);
-  const low = top.planes.filter((plane) => height < passes(plane));
-  if (low.length === top.planes.length) {
+  const atWalls = top.planes.filter(({ eave }) => !eave.stands);
+  const low = atWalls.filter((plane) => height < passes(plane));
+  if (low.length === atWalls.length) {
     const standsOut = low.map((plane) => height + plan.rafter.depth - passes(plane));
     return { height, length: top.frame.span, clip: Math.max(0, ...standsOut) };
   }
-  const length = top.planes.reduce(
-    (sum, plane) => sum + (low.includes(plane) ? plane.eave.run - plane.eave.clad : reachAt(plane, height)),
+  const reach = (plane: RoofPlane): number =>
+    low.includes(plane) ? plane.eave.run - plane.eave.clad : reachAt(plane, height);
+  const length = atWalls.reduce(
+    (sum, plane) => sum + overAll(top.planes, plane, (one) => reach(one) + (one.eave.beyond ?? 0)),
     0,
   );
   const clip = Math.max(0, ...low.map((plane) => height + plan.rafter.depth - passes(plane)));
   return { height, length, clip };
 };
+
+/** Level, from the ridge's centre line to the plane that a side comes to first. Inches. */
+const overAll = (
+  planes: readonly RoofPlane[],
+  { eave: { side } }: RoofPlane,
+  reach: (plane: RoofPlane) => number,
+): number => Math.min(...planes.filter(({ eave }) => eave.side === side).map(reach));

@@ -5,8 +5,8 @@ import type { Timber } from './timber';
 
 /** What members as solids are made of. */
 
-export const nameIn = (form: RoofForm, { body, side }: Eave): string => {
-  const { name } = frameOf(form, body);
+export const nameIn = (form: RoofForm, { body, side, part }: Eave): string => {
+  const name = part ?? frameOf(form, body).name;
   return name ? `${name}.${side}` : side;
 };
 

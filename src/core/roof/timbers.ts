@@ -1,8 +1,9 @@
 import type { Vec2 } from '../geometry/vector';
 import { clearBays } from './bays';
+import { breakTimbers, miterCutOf } from './breakTimbers';
 import { eaveRows, type EaveRow } from './blocks';
 import { deckOf, type Edge } from './edges';
-import { frameOf, tailedAt, type Eave, type RoofForm } from './form';
+import { bearsAt, frameOf, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { headersOn, headerTimber } from './headers';
 import { heightOver } from './heightOver';
@@ -11,7 +12,7 @@ import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { dormerTimbers } from './dormerTimbers';
-import { commonsOf, isCommon, shorteningAt } from './planes';
+import { commonsOf, isCommon, shorteningAt, type RoofPlane } from './planes';
 import { notched, rakeTimbers } from './rakeTimbers';
 import { ledgersOf, ridgeTimber, sleeperTimber } from './ridgeTimbers';
 import { ridgesOn } from './ridges';
@@ -37,11 +38,14 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...jacksOf(plan, framing).map((jack) => jackTimber(plan, framing, jack)),
     ...pieces
       .filter(isCommon)
-      .map((piece) => notched(plan, form, { piece, timber: commonTimber(plan, framing, piece) })),
+      .map((piece) =>
+        notched(plan, form, { piece, timber: commonTimber(plan, { ...framing, planes }, piece) }),
+      ),
     ...rakeTimbers(plan, form, planes),
     ...dormerTimbers(plan, framing),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
-    ...form.eaves.map((eave) => plateUnder(plan, form, eave)),
+    ...form.eaves.filter(({ stands }) => !stands).map((eave) => plateUnder(plan, form, eave)),
+    ...breakTimbers(plan, framing, planes),
   ];
 };
 
@@ -60,16 +64,23 @@ const rafterTimber = (
       depth: plan.rafter.depth,
       over: heightOver(plan.rafter.depth, eave),
       till,
-    }).map(([along, z]) => [along, z + eave.plane.base] as const),
+    }).map(([along, z]) => [along, z + bearsAt(eave)] as const),
     thickness: plan.rafter.thickness,
     cuts: [],
   };
 };
 
-const commonTimber = (plan: RoofPlan, framing: Framing, piece: Piece): Timber => {
+const commonTimber = (
+  plan: RoofPlan,
+  { planes, ...framing }: Framing & { readonly planes: readonly RoofPlane[] },
+  piece: Piece,
+): Timber => {
   const { form } = framing;
-  const till = piece.to - shorteningAt(plan, form, { eave: piece.eave, piece });
-  return { ...rafterTimber(plan, form, { piece, till }), cuts: tailCutsOf(framing, piece) };
+  const { eave } = piece;
+  const miter = miterCutOf(plan, { ...framing, planes }, eave);
+  const till = miter?.till ?? piece.to - shorteningAt(plan, form, { eave, piece });
+  const cuts = [...tailCutsOf(framing, piece), ...(miter?.cuts ?? [])];
+  return { ...rafterTimber(plan, form, { piece, till }), cuts };
 };
 
 const tailCutsOf = (framing: Framing, piece: Piece): readonly Cut[] =>
@@ -139,7 +150,7 @@ const faceOf = (
 const blocksOn = (plan: RoofPlan, form: RoofForm, { eave, runs }: EaveRow): readonly Timber[] => {
   if (plan.blockStands !== 'plumb') return [];
   const over = heightOver(plan.rafter.depth, eave);
-  const { base } = eave.plane;
+  const base = bearsAt(eave);
   const bays = runs.flatMap((run) =>
     clearBays(run, plan.rafter.thickness).map((clear, i) => ({
       clear,
@@ -163,7 +174,7 @@ const blocksOn = (plan: RoofPlan, form: RoofForm, { eave, runs }: EaveRow): read
           [-length / 2, base + 2 * over + plan.rafter.depth * eave.m],
         ],
         thickness: plan.rafter.thickness,
-        cuts: [planeCut(eave.plane, over)],
+        cuts: [planeCut(eave.plane, over + (base - eave.plane.base))],
       },
     ];
   });

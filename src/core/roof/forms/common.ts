@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../geometry/vector';
 import { gradient } from '../../units/slope';
 import { heightOver } from '../heightOver';
-import type { GablePlan, RoofPlan, ShedPlan } from '../plan';
+import type { GablePlan, GambrelPlan, RoofPlan, ShedPlan } from '../plan';
 import type { Wall } from '../side';
 import { stations } from '../stations';
 import type { Limit } from '../surface';
@@ -18,7 +18,7 @@ export const gableEnds = (length: number): readonly Limit[] => [
 ];
 
 /** Marks along the eaves from gable to gable. */
-export const rowOf = (plan: GablePlan | ShedPlan): readonly number[] =>
+export const rowOf = (plan: GablePlan | ShedPlan | GambrelPlan): readonly number[] =>
   stations({
     length: plan.length,
     spacing: plan.spacing,
