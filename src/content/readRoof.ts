@@ -2,9 +2,11 @@ import type { RoofPlan } from '../core/roof/plan';
 import { complaint, type Complaint, type Read } from './complaint';
 import { readJson } from './readJson';
 import { misfits } from './roofFits';
-import { roofKinds, roofSchema, type RoofFile } from './roofSchema';
+import { lengthWanted, roofKinds, roofSchema, type RoofFile } from './roofSchema';
 import { planOf, wrongSizes } from './roofSizes';
 import { at, readShape, said } from './shape';
+import { shedKeys } from './shedFits';
+import { besideStanding } from './standingFits';
 
 /** A roof file's text to a plan in inches that can be figured, or what is wrong with it. */
 export const readRoofText = (text: string): Read<RoofPlan> => {
@@ -58,6 +60,9 @@ const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   wings: ['gable'],
   gableStuds: ['gable', 'shed'],
   ledger: ['shed'],
+  highPlate: ['shed'],
+  between: ['shed'],
+  standing: ['gable'],
   endSlope: ['hip'],
   hip: ['hip'],
   hipTop: ['hip'],
@@ -78,12 +83,18 @@ const strayKeys = (file: RoofFile): readonly Complaint[] => [
   ),
   ...datumFor(file),
   ...missing(file),
+  ...shedKeys(file),
+  ...besideStanding(file),
 ];
 
-const missing = (file: RoofFile): readonly Complaint[] => {
-  const key = file.kind === 'shed' ? 'ledger' : 'ridge';
-  return file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : [];
-};
+const missing = (file: RoofFile): readonly Complaint[] => [
+  ...(file.kind !== 'shed' && file.ridge === undefined
+    ? [complaint('ridge', 'is missing', '{"thickness", "depth"}')]
+    : []),
+  ...(file.seat === undefined && file.standing === undefined
+    ? [complaint('seat', 'is missing', lengthWanted)]
+    : []),
+];
 
 const datumFor = ({ kind, datum }: RoofFile): readonly Complaint[] => {
   if (datum === undefined || (datum === 'ridgeEnd') === (kind === 'hip')) return [];

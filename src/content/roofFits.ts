@@ -2,6 +2,8 @@ import { bearingOf } from '../core/roof/form';
 import { cladOf } from '../core/roof/forms/common';
 import { gableRuns } from '../core/roof/forms/gable';
 import { when, type Show } from './saidSizes';
+import { shedFits } from './shedFits';
+import { standingFits } from './standingFits';
 import { wingFits } from './wingFits';
 import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
@@ -33,7 +35,9 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 /** What has to hold before planes can be laid at all. */
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
-  return plan.kind === 'gable' ? [...yardFits(plan, show), ...wingFits(plan, show)] : [];
+  if (plan.kind === 'shed') return shedFits(plan, show);
+  const standing = standingFits(plan, show);
+  return standing.length > 0 ? standing : [...yardFits(plan, show), ...wingFits(plan, show)];
 };
 
 /** A ridge between the plates, and posts under it. */

@@ -99,6 +99,52 @@ const wing = z.strictObject({
   ),
 });
 
+const highPlate = z.strictObject({
+  width: z.optional(length('highPlate.width', 'That of the low plate unless said.')),
+  seat: z.optional(
+    length(
+      'highPlate.seat',
+      'Level cut, from its inner face outward. As much as lies on the low plate unless said.',
+    ),
+  ),
+  overhang: z.optional(
+    length(
+      'highPlate.overhang',
+      "Level, from the reference face of the high wall to the plumb cut of the rafters' upper ends. 0 unless said.",
+    ),
+  ),
+});
+
+const between = z.strictObject({
+  clearance: z.optional(
+    length('between.clearance', 'Level, left between each wall and the end rafter beside it. 0 unless said.'),
+  ),
+});
+
+const standing = z.strictObject({
+  end: z.enum(['A', 'B']).check(z.describe('The end of the new roof it stands at.')),
+  heightAbovePlate: length(
+    'standing.heightAbovePlate',
+    'Plumb, at the outside of its plate: from the plate to the top edge of its rafters.',
+  ),
+  ridgeTop: z.optional(
+    length(
+      'standing.ridgeTop',
+      'Top of its ridge above the plate, flush with its rafters. Where it is given, the new roof follows the slope that stands.',
+    ),
+  ),
+  ridgeThickness: z.optional(
+    length('standing.ridgeThickness', 'Of its ridge. That of the new one unless said.'),
+  ),
+  lastRafter: length(
+    'standing.lastRafter',
+    'Centre of its last rafter, behind the joint line. The first new rafter is one spacing from there.',
+  ),
+  rafterDepth: z.optional(
+    length('standing.rafterDepth', 'Of its rafters. That of the new ones unless said.'),
+  ),
+});
+
 const manyWings = '1 to 20 wings';
 
 export const roofSchema = z.strictObject({
@@ -110,7 +156,7 @@ export const roofSchema = z.strictObject({
   slope: slope('How far the roof climbs over its run: the 6 of 6 in 12. 1 to 36 in 12.'),
   span: length(
     'span',
-    'Level, from the outside of one plate to the outside of the other; of a shed roof, to the face behind its ledger.',
+    'Level, from the outside of one plate to the outside of the other; of a shed roof on a ledger, to the face behind that.',
   ),
   length: length('length', 'Along the plates, from end to end.'),
   overhang: length('overhang', 'Level, from the reference face to the plumb cut of the tails.'),
@@ -138,6 +184,27 @@ export const roofSchema = z.strictObject({
         depth: length('ledger.depth', 'Actual, dry.'),
       })
       .check(z.describe('On the high wall of a shed roof.')),
+  ),
+  highPlate: z.optional(
+    highPlate.check(
+      z.describe(
+        'Top plate of a second, higher wall that a shed roof bears on, in place of a ledger. Rafters have a second birdsmouth there, its heel cut at the inner face of this plate: their run is the span less its width.',
+      ),
+    ),
+  ),
+  between: z.optional(
+    between.check(
+      z.describe(
+        'Side walls that rise past a shed roof at both ends; then its length is from wall to wall. {} for end rafters tight to them.',
+      ),
+    ),
+  ),
+  standing: z.optional(
+    standing.check(
+      z.describe(
+        'A gable roof that stands at one end, measured: the new top edges lie in its planes, the layout goes on from its last rafter, and there is no gable or rake overhang at the joint line. Seat, datum and yard are left out.',
+      ),
+    ),
   ),
   yard: z.optional(
     z
@@ -190,7 +257,12 @@ export const roofSchema = z.strictObject({
       ),
   ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
-  seat: length('seat', 'Level cut of the birdsmouth, from the reference face inward.'),
+  seat: z.optional(
+    length(
+      'seat',
+      'Level cut of the birdsmouth, from the reference face inward. Needed, but beside a standing roof, whose height above the plate gives it.',
+    ),
+  ),
   reference: z.optional(
     z
       .enum(['plate', 'sheathing'])

@@ -7,6 +7,8 @@ import { roofDefaults, roofLimits, slopeLimits, type Limit, type RoofLength } fr
 import { lengthWanted, type RoofFile } from './roofSchema';
 import { sizeOf, slopeOf, unitsOf, type Units } from './fileLengths';
 import { at, keysOf, said } from './shape';
+import { upperEndsOf } from './shedSizes';
+import { fromStanding, standingOf } from './standingSizes';
 import { wingOf } from './wingSizes';
 
 /** The lengths of a roof file: in inches, within limits, the missing ones filled in. */
@@ -88,6 +90,8 @@ export const planOf = (file: RoofFile): RoofPlan => {
   return file.kind === 'hip' ? hipOf(file, size) : gableOf(file, size);
 };
 
+type SharedPlan = Omit<ShedPlan, 'kind' | 'rakeOverhang' | 'ledger' | 'datum'>;
+
 type Sizes = (path: RoofLength) => Inch;
 
 const sizesIn =
@@ -106,8 +110,9 @@ const datumOf = ({ datum }: RoofFile): GablePlan['datum'] =>
 const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
   const yard = yardOf(file, size);
   const posts = postsOf(file, size);
-  const shared = sharedOf(file, size);
   const ridged = ridgedOf(file, size);
+  const standing = standingOf(file, size);
+  const shared = { ...sharedOf(file, size), ...fromStanding(sharedOf(file, size), standing) };
   const main = { ...shared, ...ridged, rakeOverhang: size('rakeOverhang') };
   const wings = file.wings?.map((_, i) => wingOf(file, i, { ...main, ...(yard && { yard }) }));
   return {
@@ -119,6 +124,7 @@ const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
     ...studsOf(file, size),
     ...(yard && { yard }),
     ...(posts && { posts }),
+    ...(standing && { standing }),
     ...(wings && { wings }),
   };
 };
@@ -146,7 +152,8 @@ const shedOf = (file: RoofFile, size: Sizes): ShedPlan => ({
   kind: 'shed',
   ...sharedOf(file, size),
   rakeOverhang: size('rakeOverhang'),
-  ledger: { thickness: size('ledger.thickness'), depth: size('ledger.depth') },
+  ...upperEndsOf(file, size),
+  ...(file.between && { between: { clearance: size('between.clearance') } }),
   ...studsOf(file, size),
   datum: datumOf(file),
 });
@@ -180,7 +187,7 @@ const ridgedOf = (file: RoofFile, size: Sizes): Ridged => ({
 const sharedOf = (
   file: RoofFile,
   size: Sizes,
-): Omit<ShedPlan, 'kind' | 'rakeOverhang' | 'ledger' | 'datum'> => {
+): SharedPlan => {
   const vents = ventsOf(file, size);
   return {
     slope: slopeOf(file.slope, file.units),

@@ -54,7 +54,7 @@ export const keysOf = (path: string): readonly PropertyKey[] =>
 type Found = { readonly value: unknown; readonly keys: readonly string[] };
 
 /** More keys than this are not listed: the line would be longer than anybody reads. */
-const mostKeys = 30;
+const mostKeys = 50;
 
 const worded = (issue: Issue, { value, keys }: Found): readonly Complaint[] => {
   if (issue.code === 'unrecognized_keys') {

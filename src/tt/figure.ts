@@ -1,6 +1,14 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
-import type { Cheek, FiguredBlock, FiguredHip, FiguredRoof, FiguredStuds, Turn } from '../core/roof/figured';
+import type {
+  Cheek,
+  FiguredBlock,
+  FiguredHip,
+  FiguredRoof,
+  FiguredStanding,
+  FiguredStuds,
+  Turn,
+} from '../core/roof/figured';
 import { degreesOf } from '../present/degrees';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
@@ -25,6 +33,8 @@ const printed = (roof: FiguredRoof): unknown => {
     commonRafters,
     ridges,
     ledgers,
+    highPlates,
+    standing,
     layout,
     blocks,
     ties,
@@ -40,6 +50,8 @@ const printed = (roof: FiguredRoof): unknown => {
     commonRafters,
     ridges,
     ...(ledgers && { ledgers }),
+    ...(highPlates && { highPlates }),
+    ...(standing && { standing: standingPrinted(standing) }),
     layout,
     blocks: blocks.map(blockPrinted),
     ties,
@@ -52,6 +64,12 @@ const printed = (roof: FiguredRoof): unknown => {
     cautions,
   };
 };
+
+const standingPrinted = ({ slope, ...standing }: FiguredStanding): unknown => ({
+  ...standing,
+  slopeDeg: degreesOf(slope),
+  riseIn12: (12 * slope.rise) / slope.run,
+});
 
 const blockPrinted = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
   ...block,

@@ -30,7 +30,12 @@ export type EaveRow = { readonly eave: Eave; readonly runs: readonly (readonly n
 export const eaveRows = ({ form, pieces }: Framing): readonly EaveRow[] => {
   const standing = new Map<Eave, Set<number>>(form.eaves.map((eave) => [eave, new Set()]));
   for (const piece of pieces) if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
-  return form.eaves.map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
+  return form.eaves.map((eave) => {
+    const own = standing.get(eave);
+    if (eave.standing === undefined) return { eave, runs: runsOf(eave.stations, own) };
+    const all = [eave.standing, ...eave.stations].sort((a, b) => a - b);
+    return { eave, runs: runsOf(all, new Set([eave.standing, ...(own ?? [])])) };
+  });
 };
 
 const runsOf = (

@@ -3,6 +3,7 @@ import { cautionsOf } from './cautions';
 import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
+import { figuredHighPlates, withHighBlocks } from './highPlate';
 import { figuredSlants } from './hips';
 import { figuredJacks, jacksOf } from './jacks';
 import type { RoofPlan } from './plan';
@@ -10,7 +11,9 @@ import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type Roof
 import { isOver } from '../units/hair';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { settledFraming, type Settled } from './settled';
+import { shedCautions } from './shedCautions';
 import { slantCautions } from './slantCautions';
+import { figuredStanding, standingCautions } from './standing';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
@@ -27,8 +30,10 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     commonRafters: commons(groups),
     ridges: ridges.map(({ figured }) => figured),
     ...ledgersOf(plan, form, groups),
+    ...figuredHighPlates(plan, form),
+    ...standingOf(plan),
     layout: layoutOf(plan, form),
-    blocks: figuredBlocks(plan, framing),
+    blocks: withHighBlocks(plan, framing, figuredBlocks(plan, framing)),
     ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
     ...postsOf(plan, topOn(form.frames[0])),
     ...studsOf(plan, form, planes),
@@ -39,6 +44,8 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
         cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
       ),
       ...slantCautions({ plan, framing, groups, ...slants }),
+      ...standingCautions(plan),
+      ...shedCautions(plan, groups),
     ],
   };
 };
@@ -89,6 +96,11 @@ const ledgersOf = (
   };
 };
 
+const standingOf = (plan: RoofPlan): Pick<FiguredRoof, 'standing'> => {
+  const standing = figuredStanding(plan);
+  return standing ? { standing } : {};
+};
+
 const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> => {
   if (plan.kind !== 'gable' || !plan.posts) return {};
   const { at, below } = plan.posts;
@@ -120,7 +132,9 @@ const commons = (groups: readonly PlaneGroup[]): readonly CommonRafter[] => {
 };
 
 /** Stations of the first eave, and of those that are laid out otherwise. */
-const layoutOf = ({ spacing, datum }: RoofPlan, form: RoofForm): Layout => {
+const layoutOf = (plan: RoofPlan, form: RoofForm): Layout => {
+  const { spacing } = plan;
+  const datum = plan.kind === 'gable' && plan.standing ? 'standing' : plan.datum;
   const [first] = form.eaves;
   const stations = first?.stations ?? [];
   const others = form.eaves.filter((eave) => eave.stations !== stations);

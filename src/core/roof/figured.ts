@@ -9,6 +9,8 @@ export type FiguredRoof = {
   readonly ties: readonly FiguredTie[];
   /** Absent where the roof has none. */
   readonly ledgers?: readonly FiguredLedger[];
+  readonly highPlates?: readonly FiguredHighPlate[];
+  readonly standing?: FiguredStanding;
   readonly posts?: readonly FiguredPosts[];
   readonly gableStuds?: readonly FiguredStuds[];
   readonly hips?: readonly FiguredHip[];
@@ -106,6 +108,19 @@ export type CommonRafter = {
   readonly heightAbovePlate: number;
   readonly notchDepth: number;
   readonly maxSeat: number;
+  /** Of one that bears on a second, higher plate. */
+  readonly high?: HighEnd;
+};
+
+/** The upper birdsmouth of a rafter that bears on a high plate: its heel cut at the plate's inner face, where `run` ends. */
+export type HighEnd = {
+  readonly seat: number;
+  readonly heelCut: number;
+  /** Plumb, high plate to top edge, at the plate's inner face. */
+  readonly heightAbovePlate: number;
+  readonly notchDepth: number;
+  /** Upper heel plumb line to the plumb cut of the upper end, along the slope. */
+  readonly tailLength: number;
 };
 
 export type FiguredRidge = {
@@ -130,6 +145,33 @@ export type FiguredLedger = {
   readonly topHeight: number;
   readonly leastDepth: number;
   readonly bearsFully: boolean;
+};
+
+/** The top plate of the higher wall: how high it has to stand for the slope and the seats to come out. */
+export type FiguredHighPlate = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly length: number;
+  /** Its top, above the top of the low plate. */
+  readonly height: number;
+};
+
+/** What there is to know where a new roof planes in with one that stands. */
+export type FiguredStanding = {
+  readonly end: 'A' | 'B';
+  /** That the new rafters are figured to; `tt` prints it as slopeDeg. */
+  readonly slope: Turn;
+  /** How much more (+) or less (−) what stands rises than its nominal slope, from the plate to the ridge's face. */
+  readonly riseOffNominal: number;
+  /** Level: what a plumb cut for the nominal slope would leave open at one end. */
+  readonly nominalGap: number;
+  /** Centre of the standing roof's last rafter, from end A as the stations are. */
+  readonly lastRafter: number;
+  /** Clear, between it and the first new rafter, if it is as thick as that. */
+  readonly firstBay: number;
+  /** Plumb: how much lower (+) or higher (−) the new undersides are. */
+  readonly underside: number;
 };
 
 /** In both gables, to their long points, shortest first. */

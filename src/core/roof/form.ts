@@ -27,9 +27,19 @@ export type Frame = {
   readonly gables: number;
   readonly ridge?: Section;
   readonly ledger?: Section;
+  readonly highPlate?: HighPlate;
   readonly hip?: HipFrame;
   /** Of a body that stands against another. */
   readonly wing?: WingFrame;
+};
+
+/** A plate that the upper ends of rafters bear on. */
+export type HighPlate = {
+  readonly width: number;
+  /** Level cut, from its inner face outward; that face is where the rafters' theoretical line ends. Inches. */
+  readonly seat: number;
+  /** Level, from its inner face to the plumb cut of the upper ends. Inches. */
+  readonly past: number;
 };
 
 export type HipFrame = Section & {
@@ -62,6 +72,8 @@ export type Eave = {
   readonly clad: number;
   /** Rafter centres along the eave: x on the long walls, y on the ends. Inches. */
   readonly stations: readonly number[];
+  /** Centre of a rafter that stands already, of the roof that this one goes on from: the first or last bay is beside it. */
+  readonly standing?: number;
 };
 
 /** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */

@@ -29,7 +29,9 @@ export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): rea
     const own = pieces.filter((piece) => piece.eave === eave && isCommon(piece));
     if (own.length === 0 && !atRidge.includes(eave.plane)) return [];
     const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
-    return [{ eave, cuts: rafterCuts(eave, { rafter: plan.rafter, shortening }), count: own.length }];
+    const { highPlate } = frameOf(form, eave.body);
+    const cuts = rafterCuts(eave, { rafter: plan.rafter, shortening, ...(highPlate && { highPlate }) });
+    return [{ eave, cuts, count: own.length }];
   });
 };
 
@@ -43,8 +45,9 @@ export const shorteningAt = (
   form: RoofForm,
   { eave, piece }: { readonly eave: Eave; readonly piece: Piece | undefined },
 ): number => {
-  const { ledger, ridge } = frameOf(form, eave.body);
+  const { ledger, highPlate, ridge } = frameOf(form, eave.body);
   if (ledger) return ledger.thickness;
+  if (highPlate) return 0;
   const atRidge = piece === undefined || topKind(piece) === 'ridge';
   return (atRidge && ridge ? ridge : plan.rafter).thickness / 2;
 };

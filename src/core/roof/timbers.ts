@@ -6,6 +6,7 @@ import { handsOf, type Edge } from './edges';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { eaveOf, heelOf, heightAt, hipCuts, valleyFaces, woodOf } from './hips';
+import { highPlateTimbers, overHighPlate } from './highPlateTimbers';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
@@ -28,6 +29,7 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...pieces.filter(isCommon).map((piece) => commonTimber(plan, framing, piece)),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
     ...form.eaves.map((eave) => plateUnder(plan, form, eave)),
+    ...highPlateTimbers(plan, framing),
   ];
 };
 
@@ -44,12 +46,14 @@ type Side = {
   readonly till: number;
   /** How far outside of its line the heel cut stands. */
   readonly heel?: number;
+  /** Upper birdsmouth: its corners, from its outer end to the underside below its heel. */
+  readonly notch?: Timber['outline'];
 };
 
 /** Side of a rafter: along from its reference face, up from the plate. */
 const rafterSide = (
   { m, seat, overhang }: Pick<Eave, 'm' | 'seat' | 'overhang'>,
-  { depth, over, till, heel = 0 }: Side,
+  { depth, over, till, heel = 0, notch = [] }: Side,
 ): Timber['outline'] => {
   const top = (u: number): number => over + m * u;
   const plumb = depth * Math.sqrt(1 + m * m);
@@ -66,13 +70,13 @@ const rafterSide = (
           [-heel, 0],
           [-heel, top(-heel)],
         ];
-  return [[till, top(till)], [till, under(till)], [seat, 0], ...tail];
+  return [[till, top(till)], [till, under(till)], ...notch, [seat, 0], ...tail];
 };
 
 const rafterTimber = (
   plan: RoofPlan,
   form: RoofForm,
-  { piece, till }: { piece: Piece; till: number },
+  { piece, till, notch }: { piece: Piece; till: number; notch?: Timber['outline'] },
 ): Timber => {
   const { eave, at } = piece;
   return {
@@ -83,6 +87,7 @@ const rafterTimber = (
       depth: plan.rafter.depth,
       over: heightOver(plan.rafter.depth, eave),
       till,
+      ...(notch && { notch }),
     }).map(([along, z]) => [along, z + eave.plane.base] as const),
     thickness: plan.rafter.thickness,
     cuts: [],
@@ -92,7 +97,8 @@ const rafterTimber = (
 const commonTimber = (plan: RoofPlan, framing: Framing, piece: Piece): Timber => {
   const { form } = framing;
   const till = piece.to - shorteningAt(plan, form, { eave: piece.eave, piece });
-  return { ...rafterTimber(plan, form, { piece, till }), cuts: tailCutsOf(framing, piece) };
+  const high = overHighPlate(plan, form, piece.eave);
+  return { ...rafterTimber(plan, form, { piece, till, ...high }), cuts: tailCutsOf(framing, piece) };
 };
 
 const tailCutsOf = (framing: Framing, piece: Piece): readonly Cut[] =>

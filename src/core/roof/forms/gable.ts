@@ -1,7 +1,8 @@
 import { gradient } from '../../units/slope';
 import type { Frame, RoofForm } from '../form';
 import type { GablePlan } from '../plan';
-import type { Body, Plane } from '../surface';
+import { standingLimit, standingRow } from '../standing';
+import type { Body, Limit, Plane } from '../surface';
 import { cladOf, gableEnds, inward, rowOf } from './common';
 import { wingOf } from './wing';
 
@@ -17,6 +18,9 @@ export const gableRuns = (plan: GablePlan): Readonly<Record<'street' | 'yard', n
   return { street, yard: over - street };
 };
 
+const endsOf = ({ length, standing }: GablePlan): readonly Limit[] =>
+  gableEnds(length).map((limit) => (limit.id === standing?.end ? { ...limit, id: standingLimit } : limit));
+
 export const gable = (plan: GablePlan): RoofForm => {
   const clad = cladOf(plan);
   const runs = gableRuns(plan);
@@ -29,8 +33,8 @@ export const gable = (plan: GablePlan): RoofForm => {
     base: sides[wall].plateHeight,
     m: gradient(sides[wall].slope),
   }));
-  const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
-  const marks = rowOf(plan);
+  const body: Body = { id: 'main', planes, limits: endsOf(plan) };
+  const row = plan.standing ? standingRow({ ...plan, standing: plan.standing }) : { stations: rowOf(plan) };
   const eaves = planes.map((plane) => ({
     side: plane.id,
     plane,
@@ -40,13 +44,13 @@ export const gable = (plan: GablePlan): RoofForm => {
     overhang: sides[plane.id].overhang,
     seat: sides[plane.id].seat,
     clad,
-    stations: marks,
+    ...row,
   }));
   const main: Frame = {
     body,
     span: plan.span,
     past: plan.rakeOverhang,
-    gables: 2,
+    gables: plan.standing ? 1 : 2,
     ridge: plan.ridge,
   };
   const wings = (plan.wings ?? []).map((wing, i, all) =>
