@@ -184,10 +184,7 @@ const ridgedOf = (file: RoofFile, size: Sizes): Ridged => ({
   collars: file.collars !== false && { every: file.collars?.every ?? roofDefaults.collarsEvery },
 });
 
-const sharedOf = (
-  file: RoofFile,
-  size: Sizes,
-): SharedPlan => {
+const sharedOf = (file: RoofFile, size: Sizes): SharedPlan => {
   const vents = ventsOf(file, size);
   return {
     slope: slopeOf(file.slope, file.units),

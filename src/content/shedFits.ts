@@ -34,7 +34,10 @@ export const shedFits = (plan: ShedPlan, show: Show): readonly Complaint[] => [
   ...highPlateFits(plan, show),
 ];
 
-const roomBetween = ({ between, length, rafter: { thickness } }: ShedPlan, show: Show): readonly Complaint[] => {
+const roomBetween = (
+  { between, length, rafter: { thickness } }: ShedPlan,
+  show: Show,
+): readonly Complaint[] => {
   const most = (length - 2 * thickness) / 2;
   return when(between !== undefined && most >= 0 && between.clearance > most + hair, () =>
     complaint(

@@ -32,7 +32,9 @@ export const standingFits = (plan: GablePlan, show: Show): readonly Complaint[] 
   const { standing } = plan;
   if (!standing) return [];
   const measured = slopeFits(plan, standing, show);
-  return measured.length > 0 ? measured : [...seatFits(plan, standing, show), ...layoutFits(plan, standing, show)];
+  return measured.length > 0
+    ? measured
+    : [...seatFits(plan, standing, show), ...layoutFits(plan, standing, show)];
 };
 
 const slopeFits = (plan: GablePlan, standing: Standing, show: Show): readonly Complaint[] => {
@@ -41,7 +43,11 @@ const slopeFits = (plan: GablePlan, standing: Standing, show: Show): readonly Co
   if (ridgeTop === undefined) return [];
   if (run <= hair)
     return [
-      complaint('standing.ridgeThickness', `is ${show(ridgeThickness)}`, `less than the span, ${show(plan.span)}`),
+      complaint(
+        'standing.ridgeThickness',
+        `is ${show(ridgeThickness)}`,
+        `less than the span, ${show(plan.span)}`,
+      ),
     ];
   const m = (ridgeTop - heightAbovePlate) / run;
   const top = (by: number): string => show(heightAbovePlate + by * run);

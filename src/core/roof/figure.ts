@@ -13,7 +13,7 @@ import { ridgesOn, type RidgeOn } from './ridges';
 import { settledFraming, type Settled } from './settled';
 import { shedCautions } from './shedCautions';
 import { slantCautions } from './slantCautions';
-import { figuredStanding, standingCautions } from './standing';
+import { atStanding, figuredStanding, standingCautions } from './standing';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
@@ -40,8 +40,11 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ...slants,
     ...inPlaceOf(framing),
     cautions: [
-      ...groups.flatMap((group) =>
-        cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
+      ...atStanding(
+        plan,
+        groups.flatMap((group) =>
+          cautionsOf({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }),
+        ),
       ),
       ...slantCautions({ plan, framing, groups, ...slants }),
       ...standingCautions(plan),

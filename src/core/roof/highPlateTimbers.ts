@@ -68,7 +68,10 @@ const blocksOn = (plan: RoofPlan, form: RoofForm, { eave, runs }: EaveRow): read
   const over = heightOver(depth, eave);
   const tall = 2 * (over + (run + highPlate.width) * m - top + plane.base) + depth;
   const bays = runs.flatMap((row) =>
-    clearBays(row, thickness).map((clear, i) => ({ clear, mid: (row[i] as number) + (clear + thickness) / 2 })),
+    clearBays(row, thickness).map((clear, i) => ({
+      clear,
+      mid: (row[i] as number) + (clear + thickness) / 2,
+    })),
   );
   const normal: Vec3 = [-m * plane.up[0], -m * plane.up[1], 1];
   return bays.flatMap(({ clear, mid }, i): readonly Timber[] => {

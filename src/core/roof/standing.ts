@@ -82,6 +82,12 @@ const inTwelve = (m: number): string => `${shortInches(12 * m)} in 12`;
 /** Heights on a roof that stands are read to the sixteenth; ours. Inches. */
 const read = 1 / 16;
 
+/** A seat that nobody gave is mended where it comes from. */
+export const atStanding = (plan: RoofPlan, cautions: readonly Caution[]): readonly Caution[] =>
+  plan.kind === 'gable' && plan.standing
+    ? cautions.map((one) => (one.at === 'seat' ? { ...one, at: 'standing.heightAbovePlate' } : one))
+    : cautions;
+
 export const standingCautions = (plan: RoofPlan): readonly Caution[] => {
   const told = figuredStanding(plan);
   if (plan.kind !== 'gable' || !plan.standing || !told) return [];
@@ -105,10 +111,7 @@ const slopeOff = (
   };
 };
 
-const stockDiffers = (
-  { rafterDepth }: Standing,
-  { underside }: FiguredStanding,
-): Caution | undefined => {
+const stockDiffers = ({ rafterDepth }: Standing, { underside }: FiguredStanding): Caution | undefined => {
   const off = Math.abs(underside);
   if (!isOver(off, 0)) return undefined;
   return {

@@ -7,7 +7,8 @@ import { stations } from '../stations';
 import type { Limit } from '../surface';
 
 /** How far the reference face stands outside the plate. Inches. */
-export const cladOf = (plan: Pick<RoofPlan, 'reference' | 'sheathing'>): number => (plan.reference === 'sheathing' ? plan.sheathing : 0);
+export const cladOf = (plan: Pick<RoofPlan, 'reference' | 'sheathing'>): number =>
+  plan.reference === 'sheathing' ? plan.sheathing : 0;
 
 /** The level way a plane climbs from each wall. */
 export const inward: Readonly<Record<Wall, Vec2>> = { street: [0, 1], yard: [0, -1], A: [1, 0], B: [-1, 0] };
