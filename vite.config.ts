@@ -23,7 +23,7 @@ const wholeJobs = [
   'tests/audio/sprite.test.ts',
   'tests/engines/**/*.test.ts',
   'tests/hands/**/*.test.ts',
-  'tests/kernel/{gable,hip,kinds}.test.ts',
+  'tests/kernel/{gable,hip,kinds,sheds,standing}.test.ts',
   'tests/levels/**/*.test.ts',
   'tests/mechanics/laws.test.ts',
   'tests/order/chance.test.ts',
