@@ -25,6 +25,13 @@ export const readLevel = (value: unknown): Read<Level> => {
         complaint('roof.kind', `is ${said(plan.kind)}, which can be figured but not played yet`, '"gable"'),
       ],
     };
+  if (plan.standing)
+    return {
+      ok: false,
+      complaints: [
+        complaint('roof.standing', 'can be figured but not played yet', 'a gable with nothing beside it'),
+      ],
+    };
   const { format: _format, roof: _roof, machine, par, ...rest } = shape.value;
   return { ok: true, value: { ...rest, machine, par: par as Level['par'], plan } };
 };

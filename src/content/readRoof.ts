@@ -6,6 +6,8 @@ import { roofSchema, type RoofFile } from './roofSchema';
 import { lengthWanted, roofKinds } from './roofSchemaParts';
 import { planOf, wrongSizes } from './roofSizes';
 import { at, readShape, said } from './shape';
+import { shedKeys } from './shedFits';
+import { besideStanding } from './standingFits';
 
 /** A roof file's text to a plan in inches that can be figured, or what is wrong with it. */
 export const readRoofText = (text: string): Read<RoofPlan> => {
@@ -32,7 +34,7 @@ const readPlain = (value: unknown): Read<RoofPlan> => {
   if (stranger) return no([stranger]);
   const shape = readShape(roofSchema, value);
   const sizes = wrongSizes(value);
-  if (!shape.ok) return no([...shape.complaints, ...sizes]);
+  if (!shape.ok) return no([...shape.complaints, ...missingSeat(value), ...sizes]);
   if (sizes.length > 0) return no(sizes);
   const stray = strayKeys(shape.value);
   if (stray.length > 0) return no(stray);
@@ -61,6 +63,9 @@ const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   dormers: ['gable'],
   gableStuds: ['gable', 'hip', 'shed', 'gambrel'],
   ledger: ['shed'],
+  highPlate: ['shed'],
+  between: ['shed'],
+  standing: ['gable'],
   endSlope: ['hip'],
   hip: ['hip'],
   hipTop: ['hip'],
@@ -91,6 +96,8 @@ const strayKeys = (file: RoofFile): readonly Complaint[] => [
   ...datumFor(file),
   ...missing(file),
   ...otherBreak(file),
+  ...shedKeys(file),
+  ...besideStanding(file),
 ];
 
 /** On a hip roof these are of its small gables. */
@@ -103,13 +110,23 @@ const withGablet = (file: RoofFile): readonly Complaint[] =>
           : [complaint(key, 'means nothing on a hip roof without a small gable', 'only with gablet')],
       );
 
-const missing = (file: RoofFile): readonly Complaint[] => {
-  const key = file.kind === 'shed' ? 'ledger' : 'ridge';
-  return [
-    ...(file[key] === undefined ? [complaint(key, 'is missing', '{"thickness", "depth"}')] : []),
-    ...(file.kind === 'gambrel' ? missingBreak(file) : []),
-  ];
-};
+/** A roof that goes on from another has its seat from that. */
+const missingSeat = (file: unknown): readonly Complaint[] =>
+  typeof file === 'object' &&
+  file !== null &&
+  !Array.isArray(file) &&
+  at(file, ['seat']) === undefined &&
+  at(file, ['standing']) === undefined
+    ? [complaint('seat', 'is missing', lengthWanted)]
+    : [];
+
+const missing = (file: RoofFile): readonly Complaint[] => [
+  ...(file.kind !== 'shed' && file.ridge === undefined
+    ? [complaint('ridge', 'is missing', '{"thickness", "depth"}')]
+    : []),
+  ...missingSeat(file),
+  ...(file.kind === 'gambrel' ? missingBreak(file) : []),
+];
 
 const missingBreak = ({ halfCircle, upperSlope, breakIn }: RoofFile): readonly Complaint[] => {
   const one = (key: string, value: unknown, wanted: string): readonly Complaint[] => {

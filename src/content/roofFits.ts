@@ -5,6 +5,8 @@ import { gabletFits } from './gabletFits';
 import { when, type Show } from './saidSizes';
 import { dormerFits } from './dormerFits';
 import { gambrelFits } from './gambrelFits';
+import { shedFits } from './shedFits';
+import { standingFits } from './standingFits';
 import { wingFits } from './wingFits';
 import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
@@ -40,9 +42,11 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
   if (plan.kind === 'gambrel') return gambrelFits(plan, show);
-  return plan.kind === 'gable'
-    ? [...yardFits(plan, show), ...wingFits(plan, show), ...dormerFits(plan, show)]
-    : [];
+  if (plan.kind === 'shed') return shedFits(plan, show);
+  const standing = standingFits(plan, show);
+  return standing.length > 0
+    ? standing
+    : [...yardFits(plan, show), ...wingFits(plan, show), ...dormerFits(plan, show)];
 };
 
 /** A ridge between the plates, and posts under it. */

@@ -16,6 +16,9 @@ import {
   manyDormers,
   gablet,
   manyWings,
+  highPlate,
+  between,
+  standing,
 } from './roofSchemaParts';
 
 /** A roof file as people write it: lengths are numbers in the file's units, or texts such as `12' 3-7/16"`. */
@@ -29,7 +32,7 @@ export const roofSchema = z.strictObject({
   slope: slope('How far the roof climbs over its run: the 6 of 6 in 12. 1 to 36 in 12.'),
   span: length(
     'span',
-    'Level, from the outside of one plate to the outside of the other; of a shed roof, to the face behind its ledger.',
+    'Level, from the outside of one plate to the outside of the other; of a shed roof on a ledger, to the face behind that.',
   ),
   length: length('length', 'Along the plates, from end to end.'),
   overhang: length('overhang', 'Level, from the reference face to the plumb cut of the tails.'),
@@ -80,6 +83,27 @@ export const roofSchema = z.strictObject({
         depth: length('ledger.depth', 'Actual, dry.'),
       })
       .check(z.describe('On the high wall of a shed roof.')),
+  ),
+  highPlate: z.optional(
+    highPlate.check(
+      z.describe(
+        'Top plate of a second, higher wall that a shed roof bears on, in place of a ledger. Rafters have a second birdsmouth there, its heel cut at the inner face of this plate: their run is the span less its width.',
+      ),
+    ),
+  ),
+  between: z.optional(
+    between.check(
+      z.describe(
+        'Side walls that rise past a shed roof at both ends; then its length is from wall to wall. {} for end rafters tight to them.',
+      ),
+    ),
+  ),
+  standing: z.optional(
+    standing.check(
+      z.describe(
+        'A gable roof that stands at one end, measured: the new top edges lie in its planes, the layout goes on from its last rafter, and there is no gable or rake overhang at the joint line. Seat, datum and yard are left out.',
+      ),
+    ),
   ),
   yard: z.optional(
     z
@@ -202,7 +226,12 @@ export const roofSchema = z.strictObject({
     'Ties of a gambrel from break to break; false for none.',
   ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
-  seat: length('seat', 'Level cut of the birdsmouth, from the reference face inward.'),
+  seat: z.optional(
+    length(
+      'seat',
+      'Level cut of the birdsmouth, from the reference face inward. Needed, but beside a standing roof, whose height above the plate gives it.',
+    ),
+  ),
   reference: z.optional(
     z
       .enum(['plate', 'sheathing'])

@@ -206,3 +206,49 @@ export const gablet = z.strictObject({
 });
 
 export const manyWings = '1 to 20 wings';
+
+export const highPlate = z.strictObject({
+  width: z.optional(length('highPlate.width', 'That of the low plate unless said.')),
+  seat: z.optional(
+    length(
+      'highPlate.seat',
+      'Level cut, from its inner face outward. As much as lies on the low plate unless said.',
+    ),
+  ),
+  overhang: z.optional(
+    length(
+      'highPlate.overhang',
+      "Level, from the reference face of the high wall to the plumb cut of the rafters' upper ends. 0 unless said.",
+    ),
+  ),
+});
+
+export const between = z.strictObject({
+  clearance: z.optional(
+    length('between.clearance', 'Level, left between each wall and the end rafter beside it. 0 unless said.'),
+  ),
+});
+
+export const standing = z.strictObject({
+  end: z.enum(['A', 'B']).check(z.describe('The end of the new roof it stands at.')),
+  heightAbovePlate: length(
+    'standing.heightAbovePlate',
+    'Plumb, at the outside of its plate: from the plate to the top edge of its rafters.',
+  ),
+  ridgeTop: z.optional(
+    length(
+      'standing.ridgeTop',
+      'Top of its ridge above the plate, flush with its rafters. Where it is given, the new roof follows the slope that stands.',
+    ),
+  ),
+  ridgeThickness: z.optional(
+    length('standing.ridgeThickness', 'Of its ridge. That of the new one unless said.'),
+  ),
+  lastRafter: length(
+    'standing.lastRafter',
+    'Centre of its last rafter, behind the joint line. The first new rafter is one spacing from there.',
+  ),
+  rafterDepth: z.optional(
+    length('standing.rafterDepth', 'Of its rafters. That of the new ones unless said.'),
+  ),
+});

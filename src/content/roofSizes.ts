@@ -10,6 +10,8 @@ import { lengthWanted } from './roofSchemaParts';
 import { sizeOf, slopeOf, unitsOf, type Units } from './fileLengths';
 import { at, keysOf, said } from './shape';
 import { dormerOf } from './dormerSizes';
+import { upperEndsOf } from './shedSizes';
+import { fromStanding, standingOf } from './standingSizes';
 import { wingOf } from './wingSizes';
 
 /** The lengths of a roof file: in inches, within limits, the missing ones filled in. */
@@ -92,6 +94,8 @@ export const planOf = (file: RoofFile): RoofPlan => {
   return file.kind === 'hip' ? hipOf(file, size) : gableOf(file, size);
 };
 
+type SharedPlan = Omit<ShedPlan, 'kind' | 'rakeOverhang' | 'ledger' | 'datum'>;
+
 type Sizes = (path: RoofLength) => Inch;
 
 const sizesIn =
@@ -110,8 +114,9 @@ const datumOf = ({ datum }: RoofFile): GablePlan['datum'] =>
 const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
   const yard = yardOf(file, size);
   const posts = postsOf(file, size);
-  const shared = sharedOf(file, size);
   const ridged = ridgedOf(file, size);
+  const standing = standingOf(file, size);
+  const shared = { ...sharedOf(file, size), ...fromStanding(sharedOf(file, size), standing) };
   const main = { ...shared, ...ridged, rakeOverhang: size('rakeOverhang') };
   const wings = file.wings?.map((_, i) => wingOf(file, i, { ...main, ...(yard && { yard }) }));
   const dormers = file.dormers?.map((_, i) => dormerOf(file, i, { ...main, ...(yard && { yard }) }));
@@ -125,6 +130,7 @@ const gableOf = (file: RoofFile, size: Sizes): GablePlan => {
     ...studsOf(file, size),
     ...(yard && { yard }),
     ...(posts && { posts }),
+    ...(standing && { standing }),
     ...(wings && { wings }),
     ...(dormers && { dormers }),
   };
@@ -170,7 +176,8 @@ const shedOf = (file: RoofFile, size: Sizes): ShedPlan => ({
   ...sharedOf(file, size),
   rakeOverhang: size('rakeOverhang'),
   ...rakeOf(file, size),
-  ledger: { thickness: size('ledger.thickness'), depth: size('ledger.depth') },
+  ...upperEndsOf(file, size),
+  ...(file.between && { between: { clearance: size('between.clearance') } }),
   ...studsOf(file, size),
   datum: datumOf(file),
 });
@@ -264,10 +271,7 @@ const ridgedOf = (file: RoofFile, size: Sizes): Ridged => ({
   collars: file.collars !== false && { every: file.collars?.every ?? roofDefaults.collarsEvery },
 });
 
-const sharedOf = (
-  file: RoofFile,
-  size: Sizes,
-): Omit<ShedPlan, 'kind' | 'rakeOverhang' | 'ledger' | 'datum'> => {
+const sharedOf = (file: RoofFile, size: Sizes): SharedPlan => {
   const vents = ventsOf(file, size);
   return {
     slope: slopeOf(file.slope, file.units),

@@ -1,18 +1,15 @@
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
 import type {
-  Cheek,
   FiguredBlock,
   FiguredBreak,
   FiguredDormer,
   FiguredGussets,
-  FiguredHip,
-  FiguredJacks,
   FiguredRoof,
-  FiguredSleeper,
+  FiguredStanding,
   FiguredStuds,
-  Turn,
 } from '../core/roof/figured';
+import type { Cheek, FiguredHip, FiguredJacks, FiguredSleeper, Turn } from '../core/roof/figuredSlants';
 import type { FiguredBoards, FiguredLists } from '../core/roof/figuredLists';
 import { listsOf } from '../core/roof/lists';
 import { degreesOf } from '../present/degrees';
@@ -42,6 +39,8 @@ const printed = (roof: FiguredRoof): object => {
     ridges,
     ledgers,
     headers,
+    highPlates,
+    standing,
     layout,
     blocks,
     ties,
@@ -65,6 +64,8 @@ const printed = (roof: FiguredRoof): object => {
     ridges,
     ...(ledgers && { ledgers }),
     ...(headers && { headers }),
+    ...(highPlates && { highPlates }),
+    ...(standing && { standing: standingPrinted(standing) }),
     layout,
     blocks: blocks.map(blockPrinted),
     ties,
@@ -84,6 +85,12 @@ const printed = (roof: FiguredRoof): object => {
     cautions,
   };
 };
+
+const standingPrinted = ({ slope, ...standing }: FiguredStanding): unknown => ({
+  ...standing,
+  slopeDeg: degreesOf(slope),
+  riseIn12: (12 * slope.rise) / slope.run,
+});
 
 const blockPrinted = ({ bevel, vent, ...block }: FiguredBlock): unknown => ({
   ...block,

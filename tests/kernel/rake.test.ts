@@ -177,7 +177,8 @@ describe.each([
       const along = timbers.map((timber) => boxOf(solidOf(timber)));
       expect(Math.min(...along.map(({ min }) => min[0]))).toBeCloseTo(-plan.rakeOverhang, 9);
       expect(Math.max(...along.map(({ max }) => max[0]))).toBeCloseTo(plan.length + plan.rakeOverhang, 9);
-      const [bearer, { depth }] = plan.kind === 'shed' ? ['ledger', plan.ledger] : ['ridge', plan.ridge];
+      const [bearer, wood] = plan.kind === 'shed' ? ['ledger', plan.ledger] : ['ridge', plan.ridge];
+      const { depth } = wood!;
       const board = timbers.find(({ id }) => id === bearer)!;
       const boardTop = Math.max(...board.outline.map(([, z]) => z));
       const { rafter } = rakeOf(plan)!;

@@ -1,5 +1,6 @@
 import { figure } from '../../src/core/roof/figure';
-import type { FiguredHeader, FiguredHip, FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredHeader, FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredHip } from '../../src/core/roof/figuredSlants';
 import type { Gablet, HipPlan } from '../../src/core/roof/plan';
 import { inch } from '../../src/core/units/inch';
 import { hipPlan, hipSample } from './hips';

@@ -1,6 +1,7 @@
 import { readRoof } from '../../src/content/readRoof';
 import { figure } from '../../src/core/roof/figure';
-import type { FiguredHip, FiguredJacks, FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredHip, FiguredJacks } from '../../src/core/roof/figuredSlants';
 import type { HipPlan } from '../../src/core/roof/plan';
 import { sample, type Changes } from './roofs';
 

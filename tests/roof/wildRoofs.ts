@@ -108,6 +108,15 @@ const small = {
   ),
 };
 
+const standing = fc.record({
+  end: mostly(fc.constantFrom('A', 'B')),
+  heightAbovePlate: between(3, 12),
+  ridgeTop: maybe(between(20, 300)),
+  ridgeThickness: maybe(between(0.7, 4)),
+  lastRafter: between(0.5, 30),
+  rafterDepth: maybe(between(3, 16)),
+});
+
 const byKind: Readonly<Record<string, object>> = {
   gable: {
     ridge: section,
@@ -118,6 +127,7 @@ const byKind: Readonly<Record<string, object>> = {
     ),
     posts: maybe(fc.record({ at: fc.array(between(0, 400), { maxLength: 4 }), below: between(0, 120) })),
     gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+    standing: maybe(standing),
     wings: fc.oneof(fc.constant(undefined), fc.array(wing, { minLength: 1, maxLength: 2 })),
     dormers: maybe(fc.array(dormer, { minLength: 1, maxLength: 2 })),
   },
@@ -144,7 +154,19 @@ const byKind: Readonly<Record<string, object>> = {
     rakeOverhang: maybe(between(0, 24)),
     gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
   },
-  shed: { ledger: section, ...rakes, gableStuds: maybe(fc.record({})) },
+  shed: {
+    ledger: fc.oneof({ weight: 2, arbitrary: section }, { weight: 1, arbitrary: fc.constant(undefined) }),
+    highPlate: maybe(
+      fc.record({
+        width: maybe(between(3, 12)),
+        seat: maybe(between(0.5, 6)),
+        overhang: maybe(between(0, 24)),
+      }),
+    ),
+    between: maybe(fc.record({ clearance: maybe(between(0, 12)) })),
+    ...rakes,
+    gableStuds: maybe(fc.record({})),
+  },
 };
 
 const shared = {
@@ -170,18 +192,47 @@ const halved = <T extends Readonly<Record<string, unknown>>>(file: T): object =>
     : file;
 };
 
-export const wildRoof: fc.Arbitrary<unknown> = fc.constantFrom(...roofKinds).chain((kind) =>
-  fc
-    .record({
-      ...shared,
-      kind: mostly(fc.constant(kind)),
-      ...(byKind[kind] as Record<string, fc.Arbitrary<unknown>>),
-    })
-    .map(halved),
+const anyKeys: fc.Arbitrary<Readonly<Record<string, unknown>>> = fc.constantFrom(...roofKinds).chain((kind) =>
+  fc.record({
+    ...shared,
+    kind: mostly(fc.constant(kind)),
+    ...(byKind[kind] as Record<string, fc.Arbitrary<unknown>>),
+  }),
 );
 
+/** Keys that stand in for others, which the reader asks to leave out beside them. */
+const insteadOf: Readonly<Record<string, readonly string[]>> = {
+  standing: ['seat', 'yard', 'datum', 'rake', 'dormers'],
+  highPlate: ['ledger', 'rake'],
+  between: ['rakeOverhang', 'rake', 'gableStuds'],
+};
+
+/** A standing roof of about the new one's own slope and seat: heights drawn freely hardly ever fit. */
+const measured = (file: Readonly<Record<string, unknown>>): unknown => {
+  const { slope, rafter, plate, span, standing } = file as Readonly<Record<string, Record<string, number>>>;
+  const m = Number(slope?.['rise']) / 12;
+  const over = Number(rafter?.['depth']) * Math.sqrt(1 + m * m) - (Number(plate?.['width']) / 2) * m;
+  const top = standing?.['ridgeTop'] === undefined ? {} : { ridgeTop: over + (Number(span) / 2) * m };
+  const last = (standing?.['lastRafter'] ?? 0) / 2;
+  return typeof standing === 'object'
+    ? { ...standing, heightAbovePlate: over, lastRafter: last, ...top }
+    : standing;
+};
+
+/** Nine in ten leave out what another key stands in for, or nearly all with such a key would be refused for that. */
+export const wildRoof: fc.Arbitrary<unknown> = fc
+  .tuple(anyKeys, fc.integer({ min: 0, max: 9 }))
+  .map(([wild, dice]) => {
+    const file = halved(wild) as typeof wild;
+    const out = Object.entries(insteadOf).flatMap(([key, keys]) => (file[key] === undefined ? [] : keys));
+    if (dice === 0) return file;
+    const kept = Object.fromEntries(Object.entries(file).filter(([key]) => !out.includes(key)));
+    return dice < 3 || kept['standing'] === undefined ? kept : { ...kept, standing: measured(kept) };
+  });
+
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
-const signed = /^(height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
+const signed =
+  /^(riseOffNominal|lastRafter|underside|height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
 
 /** What is wrong with a figured roof whatever its plan: the place of a number that is none, or is below nothing. */
 const wrongIn = (value: unknown, path: string, key: string): readonly string[] => {

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
 import { figure } from '../../src/core/roof/figure';
-import type { FiguredHip, FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredHip } from '../../src/core/roof/figuredSlants';
 import { roofOf, type Changes } from './roofs';
 import { jacksOfKind, valleysOf, wingRidge, wingRoof, wingSample } from './wings';
 

@@ -1,6 +1,7 @@
 import { readRoof } from '../../src/content/readRoof';
 import { figure } from '../../src/core/roof/figure';
-import type { FiguredHip, FiguredJacks, FiguredRidge, FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredRidge, FiguredRoof } from '../../src/core/roof/figured';
+import type { FiguredHip, FiguredJacks } from '../../src/core/roof/figuredSlants';
 import { sample, type Changes } from './roofs';
 
 /** A 24 by 40 ft gable with a wing 16 ft wide and 10 ft long in its yard side, all at 6 in 12 and 1 1/2 in thick. */

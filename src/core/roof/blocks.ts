@@ -38,9 +38,12 @@ export const eaveRows = ({
   const beside = inPlace.filter(({ eave }) => frameOf(form, eave.body).header);
   for (const piece of [...pieces, ...beside])
     if (startsAtEave(piece)) standing.get(piece.eave)?.add(piece.at);
-  return form.eaves
-    .filter(isBearing)
-    .map((eave) => ({ eave, runs: runsOf(eave.stations, standing.get(eave)) }));
+  return form.eaves.filter(isBearing).map((eave) => {
+    const own = standing.get(eave);
+    if (eave.standing === undefined) return { eave, runs: runsOf(eave.stations, own) };
+    const all = [eave.standing, ...eave.stations].sort((a, b) => a - b);
+    return { eave, runs: runsOf(all, new Set([eave.standing, ...(own ?? [])])) };
+  });
 };
 
 /** Blocks stand on plates and purlins; over a mitered break there is nothing to stand on. */

@@ -50,6 +50,7 @@ const ridgeThin: RidgedCheck = ({ plan: { ridge } }) =>
 
 const ledgerShallow: Check = ({ plan, cuts }) =>
   plan.kind === 'shed' &&
+  plan.ledger !== undefined &&
   isOver(cuts.plumbCutLength, plan.ledger.depth) &&
   `The ledger is ${show(plan.ledger.depth)} deep and the plumb cut is ${show(cuts.plumbCutLength)} long: the bottom ${show(cuts.plumbCutLength - plan.ledger.depth)} of the cut bears on nothing.`;
 

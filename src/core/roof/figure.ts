@@ -7,6 +7,7 @@ import type { CommonRafter, FiguredRoof, Layout } from './figured';
 import { frameOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { figuredHeaders, headersOn, type Header } from './headers';
+import { figuredHighPlates, withHighBlocks } from './highPlate';
 import { figuredSlants } from './hips';
 import { figuredJacks, jacksOf } from './jacks';
 import type { RoofPlan } from './plan';
@@ -17,8 +18,10 @@ import { rakeCautions } from './rakeCautions';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { gabletCautions } from './gabletCautions';
 import { settledFraming, type Settled } from './settled';
+import { shedCautions } from './shedCautions';
 import { slantCautions } from './slantCautions';
 import { figuredSleepers } from './sleepers';
+import { atStanding, figuredStanding, standingCautions } from './standing';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
@@ -39,8 +42,10 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ridges: ridges.map(({ figured }) => figured),
     ...ledgersOf(plan, form, groups),
     ...(headers.length > 0 && { headers: figuredHeaders(headers) }),
+    ...figuredHighPlates(plan, form),
+    ...standingOf(plan),
     layout: layoutOf(plan, form),
-    blocks: figuredBlocks(plan, framing),
+    blocks: withHighBlocks(plan, framing, figuredBlocks(plan, framing)),
     ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
     ...postsOf(plan, topOn(form.frames[0])),
     ...studsOf(plan, { form, headers }, planes),
@@ -50,13 +55,18 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ...inPlaceOf(framing),
     ...(dormers.length > 0 && { dormers }),
     cautions: [
-      ...groups.flatMap((group) =>
-        breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
+      ...atStanding(
+        plan,
+        groups.flatMap((group) =>
+          breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
+        ),
       ),
       ...rakeCautions(plan, mains),
       ...gabletCautions(plan, headers, topOn(form.frames[0])),
       ...slantCautions({ plan, framing, groups, ...slants }),
       ...dormerCautions(plan, framing, dormers),
+      ...standingCautions(plan),
+      ...shedCautions(plan, groups),
     ],
   };
 };
@@ -118,6 +128,11 @@ const ledgersOf = (
   };
 };
 
+const standingOf = (plan: RoofPlan): Pick<FiguredRoof, 'standing'> => {
+  const standing = figuredStanding(plan);
+  return standing ? { standing } : {};
+};
+
 const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> => {
   if (plan.kind !== 'gable' || !plan.posts) return {};
   const { at, below } = plan.posts;
@@ -164,7 +179,9 @@ const commons = (groups: readonly PlaneGroup[]): readonly CommonRafter[] => {
 };
 
 /** Stations of the first eave, and of those that are laid out otherwise. */
-const layoutOf = ({ spacing, datum }: RoofPlan, form: RoofForm): Layout => {
+const layoutOf = (plan: RoofPlan, form: RoofForm): Layout => {
+  const { spacing } = plan;
+  const datum = plan.kind === 'gable' && plan.standing ? 'standing' : plan.datum;
   const [first] = form.eaves;
   const stations = first?.stations ?? [];
   const others = form.eaves.filter((eave) => eave.stations !== stations);

@@ -1,4 +1,4 @@
-import type { Walls } from './figured';
+import type { Walls } from './figuredSlants';
 
 /** What a figured roof needs bought, carried and marked. Lengths in inches, unrounded; weights in pounds. */
 export type FiguredLists = {

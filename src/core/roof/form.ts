@@ -27,6 +27,7 @@ export type Frame = {
   readonly gables: number;
   readonly ridge?: Section;
   readonly ledger?: Section;
+  readonly highPlate?: HighPlate;
   readonly hip?: HipFrame;
   /** What hips and rafters come to where a plane ends at a small gable: on the outside of the commons there. */
   readonly header?: Section;
@@ -34,6 +35,15 @@ export type Frame = {
   readonly twins?: number;
   /** Of a body that stands against another. */
   readonly wing?: WingFrame;
+};
+
+/** A plate that the upper ends of rafters bear on. */
+export type HighPlate = {
+  readonly width: number;
+  /** Level cut, from its inner face outward; that face is where the rafters' theoretical line ends. Inches. */
+  readonly seat: number;
+  /** Level, from its inner face to the plumb cut of the upper ends. Inches. */
+  readonly past: number;
 };
 
 export type HipFrame = Section & {
@@ -82,6 +92,8 @@ export type Eave = {
   readonly stands?: AtBreak;
   /** Level, in from the reference face: where its underside is open to studs, where that is not all of it. Inches. */
   readonly open?: readonly [from: number, to: number];
+  /** Centre of a rafter that stands already, of the roof that this one goes on from: the first or last bay is beside it. */
+  readonly standing?: number;
 };
 
 /** A shed dormer as it stands in a plane of the main roof. Inches, level ones in from its own reference face. */

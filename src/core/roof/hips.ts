@@ -2,7 +2,7 @@ import type { Vec2 } from '../geometry/vector';
 import { hair } from '../units/hair';
 import { heightOver } from './heightOver';
 import { handsOf, leftOf, type Edge } from './edges';
-import type { Cheek, FiguredHip, Turn } from './figured';
+import type { Cheek, FiguredHip, Turn } from './figuredSlants';
 import { frameOf, type Eave, type RoofForm } from './form';
 import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
 import type { RoofPlan, Section } from './plan';

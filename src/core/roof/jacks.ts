@@ -1,7 +1,7 @@
 import type { Vec2 } from '../geometry/vector';
 import { hair } from '../units/hair';
 import { deckOf, handsOf, hasPlane, type Edge } from './edges';
-import type { FiguredJacks } from './figured';
+import type { FiguredJacks } from './figuredSlants';
 import { frameOf, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { heightAt, woodOf } from './hips';

@@ -1,4 +1,4 @@
-import type { Turn } from './figured';
+import type { Turn } from './figuredSlants';
 
 /** The slopes of two rafters that meet, and how deep both are. */
 export type Bend = { readonly steep: number; readonly flat: number; readonly depth: number };

@@ -17,6 +17,8 @@ export type GablePlan = Shared &
     readonly dormers?: readonly Dormer[];
     /** A ridge that carries as a beam, and where its posts stand. */
     readonly posts?: Posts;
+    /** A roof that stands at one end, in whose planes this one's top edges lie. */
+    readonly standing?: Standing;
     readonly rakeOverhang: Inch;
     readonly rake?: Rake;
     readonly datum: 'endA' | 'endB' | 'centre';
@@ -92,12 +94,35 @@ export type Lookouts = {
 /** Their centres from end A, and how far below the top of the plates they stand. */
 export type Posts = { readonly at: readonly Inch[]; readonly below: Inch };
 
-/** One plane, from a low plate to a ledger on a wall. `span` is from the outside of the plate to the face behind the ledger. */
+/** What was measured on a standing gable, and how the new one goes on from it. Slope and seat of the plan follow from it. */
+export type Standing = {
+  /** Where it stands. Its gable and the new roof's plates meet in the joint line. */
+  readonly end: 'A' | 'B';
+  /** Plumb, at the outside of the plate: from the plate to the top edge of its rafters. */
+  readonly heightAbovePlate: Inch;
+  /** Of its ridge over the plate, where it was measured; then the plan's slope is the one that stands. */
+  readonly ridgeTop?: Inch;
+  readonly ridgeThickness: Inch;
+  /** Centre of its last rafter, behind the joint line. */
+  readonly lastRafter: Inch;
+  readonly rafterDepth: Inch;
+  /** What it was said to have, which the new rafters follow only where nothing was measured. */
+  readonly nominal: Slope;
+};
+
+/**
+ * One plane, from a low plate to a ledger on a wall, or to the plate of a higher wall. `span` is from the outside of the low
+ * plate to the face behind the ledger, or to the outside of the high plate.
+ */
 export type ShedPlan = Shared & {
   readonly kind: 'shed';
   readonly rakeOverhang: Inch;
   readonly rake?: Rake;
-  readonly ledger: Section;
+  /** One of the two. */
+  readonly ledger?: Section;
+  readonly highPlate?: HighPlate;
+  /** Walls at both ends that rise past the roof. */
+  readonly between?: Between;
   readonly gableStuds?: GableStuds;
   readonly datum: 'endA' | 'endB' | 'centre';
 };
@@ -124,6 +149,18 @@ export type GambrelPlan = Shared &
 export type BreakOn =
   | { readonly what: 'purlin'; readonly purlin: Section; readonly seat: Inch }
   | { readonly what: 'gussets'; readonly thickness: Inch; readonly reach: Inch };
+
+/** Its rafters have a second birdsmouth there, whose heel cut stands at the plate's inner face. */
+export type HighPlate = {
+  readonly width: Inch;
+  /** Level cut, from the plate's inner face outward. */
+  readonly seat: Inch;
+  /** Level, from the reference face of the high wall to the plumb cut of the rafters' upper ends. */
+  readonly overhang: Inch;
+};
+
+/** Level, left between each wall and the end rafter beside it. */
+export type Between = { readonly clearance: Inch };
 
 /** What a roof with a ridge has. */
 type Ridged = {

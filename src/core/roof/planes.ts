@@ -1,6 +1,6 @@
 import { hair } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
-import type { Walls } from './figured';
+import type { Walls } from './figuredSlants';
 import { bearsAt, frameOf, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { startsAtEave, topOf as topKind, type Piece } from './pieces';
@@ -36,11 +36,15 @@ export const commonsOf = ({ form, edges, pieces }: Framing, plan: RoofPlan): rea
     const stands = eave.dormer !== undefined || eave.plane.till !== undefined;
     if (own.length === 0 && !stands && !atRidge.includes(eave.plane)) return [];
     const shortening = shorteningAt(plan, form, { eave, piece: own[0] });
+    const { highPlate } = frameOf(form, eave.body);
     const bare = own.filter(({ at }) => tailedAt(eave, at) !== eave).length;
     const atBreak = own[0] !== undefined && topKind(own[0]) === 'break';
     const alike = (one: Eave, count: number): RoofPlane => ({
       eave: one,
-      cuts: mitered(one, rafterCuts(one, { rafter: plan.rafter, shortening })),
+      cuts: mitered(
+        one,
+        rafterCuts(one, { rafter: plan.rafter, shortening, ...(highPlate && { highPlate }) }),
+      ),
       count,
       atBreak,
     });
@@ -70,10 +74,11 @@ export const shorteningAt = (
   { eave, piece }: { readonly eave: Eave; readonly piece: Piece | undefined },
 ): number => {
   if (eave.dormer) return eave.dormer.shortening;
-  const { ledger, ridge, header } = frameOf(form, eave.body);
+  const { ledger, highPlate, ridge, header } = frameOf(form, eave.body);
   if (ledger) return ledger.thickness;
   if (header && eave.plane.till) return header.thickness;
   if (piece && topKind(piece) === 'break') return 0;
+  if (highPlate) return 0;
   const atRidge = piece === undefined || topKind(piece) === 'ridge';
   return (atRidge && ridge ? ridge : plan.rafter).thickness / 2;
 };

@@ -42,7 +42,9 @@ const show = (value: number): string => `${shortInches(value)} in`;
 
 /** Where the commons' cut is as long, theirs is said. */
 const rakeOffBoard: RakeCheck = ({ plan, rake: { rafter }, group: { eave, cuts } }) => {
-  const [what, { depth }] = plan.kind === 'shed' ? ['ledger', plan.ledger] : ['ridge', plan.ridge];
+  const [what, board] = plan.kind === 'shed' ? ['ledger', plan.ledger] : ['ridge', plan.ridge];
+  if (!board) return false;
+  const { depth } = board;
   const plumb = rafter.depth * Math.sqrt(1 + eave.m * eave.m);
   return (
     isOver(plumb, Math.max(depth, cuts.plumbCutLength)) &&

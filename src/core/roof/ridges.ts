@@ -4,6 +4,7 @@ import type { FiguredRidge } from './figured';
 import { frameOf, type Frame, type RoofForm } from './form';
 import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
 import { topOf, type RoofPlane } from './planes';
+import { standingLimit } from './standing';
 import type { RoofPlan } from './plan';
 import type { Side } from './side';
 import { halfAcross, skewOf } from './skew';
@@ -75,6 +76,8 @@ const endOf = (plan: RoofPlan, { form, edges }: Framing, { edge, frame, stops, p
   if (bodies.includes(frame.body)) return { past: 0, more: pastHips(plan, edge, { frame, edges }) };
   if (bodies.length > 0 || stops.some((stop) => stop.what === 'limit' && stop.limit.id === 'host'))
     return atHost(form, edges, { edge, frame, planes });
+  if (stops.some((stop) => stop.what === 'limit' && stop.limit.id === standingLimit))
+    return { past: 0, more: 0 };
   return { past: frame.past, more: 0 };
 };
 

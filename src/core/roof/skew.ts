@@ -1,5 +1,5 @@
 import type { Vec2 } from '../geometry/vector';
-import type { Cheek, Turn } from './figured';
+import type { Cheek, Turn } from './figuredSlants';
 import { dot2 } from './surface';
 
 /** Two upright members that meet aslant in plan: how that shows in their lengths and cuts. */

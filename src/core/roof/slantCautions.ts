@@ -1,6 +1,7 @@
 import { hair, isOver } from '../units/hair';
 import { shortInches } from '../units/lengthText';
-import type { Caution, FiguredHip } from './figured';
+import type { Caution } from './figured';
+import type { FiguredHip } from './figuredSlants';
 import type { Framing } from './framing';
 import { tailReaches, woodOf } from './hips';
 import { limits } from './limits';

@@ -1,6 +1,6 @@
 import { hair } from '../units/hair';
 import { deckOf, type Edge } from './edges';
-import type { FiguredSleeper } from './figured';
+import type { FiguredSleeper } from './figuredSlants';
 import { frameOf, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { eaveOf } from './hips';

@@ -6,6 +6,8 @@ export type Row = {
   readonly spacing: number;
   readonly thickness: number;
   readonly datum: 'endA' | 'endB' | 'centre';
+  /** Left free at both ends; nothing unless said. */
+  readonly clearance?: number;
 };
 
 /**
@@ -13,7 +15,7 @@ export type Row = {
  * that would stand closer than two thicknesses to a flush one, centre to centre, is left out.
  */
 export const stations = (row: Row): readonly number[] => {
-  const first = row.thickness / 2;
+  const first = row.thickness / 2 + (row.clearance ?? 0);
   const last = row.length - first;
   const clear = 2 * row.thickness - hair;
   const inner = innerMarks(row).filter((x) => x - first >= clear && last - x >= clear);

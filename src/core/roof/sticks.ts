@@ -1,7 +1,8 @@
 import { lumber, nominalOf } from '../stock/lumber';
 import type { Pieces } from '../stock/splices';
 import { sawn, woodOf, type Wood } from '../stock/wood';
-import type { FiguredBlock, FiguredDormer, FiguredHip, FiguredJacks, FiguredRoof, Turn } from './figured';
+import type { FiguredBlock, FiguredDormer, FiguredRoof } from './figured';
+import type { FiguredHip, FiguredJacks, Turn } from './figuredSlants';
 import type { FiguredSplice, FiguredStick, MemberKind, Stock } from './figuredLists';
 import type { RoofPlan } from './plan';
 import { splicedMember } from './splicing';

@@ -18,12 +18,14 @@ type Side = {
   readonly till: number;
   /** How far outside of its line the heel cut stands. */
   readonly heel?: number;
+  /** Upper birdsmouth: its corners, from its outer end to the underside below its heel. */
+  readonly notch?: Timber['outline'];
 };
 
 /** Side of a rafter: along from its reference face, up from the plate. */
 export const rafterSide = (
   { m, seat, overhang }: Pick<Eave, 'm' | 'seat' | 'overhang'>,
-  { depth, over, till, heel = 0 }: Side,
+  { depth, over, till, heel = 0, notch = [] }: Side,
 ): Timber['outline'] => {
   const top = (u: number): number => over + m * u;
   const plumb = depth * Math.sqrt(1 + m * m);
@@ -40,7 +42,7 @@ export const rafterSide = (
           [-heel, 0],
           [-heel, top(-heel)],
         ];
-  return [[till, top(till)], [till, under(till)], [seat, 0], ...tail];
+  return [[till, top(till)], [till, under(till)], ...notch, [seat, 0], ...tail];
 };
 
 /** The other side of a cut. */

@@ -7,6 +7,7 @@ import { bearsAt, frameOf, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { headersOn, headerTimber } from './headers';
 import { heightOver } from './heightOver';
+import { highPlateTimbers, overHighPlate } from './highPlateTimbers';
 import { heightAt, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
@@ -46,13 +47,14 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
     ...form.eaves.filter(({ stands }) => !stands).map((eave) => plateUnder(plan, form, eave)),
     ...breakTimbers(plan, framing, planes),
+    ...highPlateTimbers(plan, framing),
   ];
 };
 
 const rafterTimber = (
   plan: RoofPlan,
   form: RoofForm,
-  { piece, till }: { piece: Piece; till: number },
+  { piece, till, notch }: { piece: Piece; till: number; notch?: Timber['outline'] },
 ): Timber => {
   const { at } = piece;
   const eave = tailedAt(piece.eave, at);
@@ -64,6 +66,7 @@ const rafterTimber = (
       depth: plan.rafter.depth,
       over: heightOver(plan.rafter.depth, eave),
       till,
+      ...(notch && { notch }),
     }).map(([along, z]) => [along, z + bearsAt(eave)] as const),
     thickness: plan.rafter.thickness,
     cuts: [],
@@ -80,7 +83,8 @@ const commonTimber = (
   const miter = miterCutOf(plan, { ...framing, planes }, eave);
   const till = miter?.till ?? piece.to - shorteningAt(plan, form, { eave, piece });
   const cuts = [...tailCutsOf(framing, piece), ...(miter?.cuts ?? [])];
-  return { ...rafterTimber(plan, form, { piece, till }), cuts };
+  const high = overHighPlate(plan, form, eave);
+  return { ...rafterTimber(plan, form, { piece, till, ...high }), cuts };
 };
 
 const tailCutsOf = (framing: Framing, piece: Piece): readonly Cut[] =>

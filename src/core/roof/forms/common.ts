@@ -7,7 +7,8 @@ import { stations } from '../stations';
 import type { Limit } from '../surface';
 
 /** How far the reference face stands outside the plate. Inches. */
-export const cladOf = (plan: RoofPlan): number => (plan.reference === 'sheathing' ? plan.sheathing : 0);
+export const cladOf = (plan: Pick<RoofPlan, 'reference' | 'sheathing'>): number =>
+  plan.reference === 'sheathing' ? plan.sheathing : 0;
 
 /** The level way a plane climbs from each wall. */
 export const inward: Readonly<Record<Wall, Vec2>> = { street: [0, 1], yard: [0, -1], A: [1, 0], B: [-1, 0] };
@@ -24,6 +25,7 @@ export const rowOf = (plan: GablePlan | ShedPlan | GambrelPlan): readonly number
     spacing: plan.spacing,
     thickness: plan.rafter.thickness,
     datum: plan.datum,
+    ...(plan.kind === 'shed' && plan.between && { clearance: plan.between.clearance }),
   });
 
 /** Planes that meet over a hip or valley stand equally high over the plate; with another slope that takes another seat. */

@@ -2,7 +2,8 @@ import { gradient } from '../../units/slope';
 import type { DormerShape, Eave, Frame, HostSide, RoofForm } from '../form';
 import { heightOver } from '../heightOver';
 import type { GablePlan } from '../plan';
-import type { Body, Plane } from '../surface';
+import { standingLimit, standingRow } from '../standing';
+import type { Body, Limit, Plane } from '../surface';
 import { cladOf, gableEnds, inward, rowOf } from './common';
 import { dormerOf, dormerShape, innerMarks, withTrimmers } from './dormer';
 import { wingOf } from './wing';
@@ -19,6 +20,13 @@ export const gableRuns = (plan: GablePlan): Readonly<Record<'street' | 'yard', n
   return { street, yard: over - street };
 };
 
+const endsOf = ({ length, standing }: GablePlan): readonly Limit[] =>
+  gableEnds(length).map((limit) => (limit.id === standing?.end ? { ...limit, id: standingLimit } : limit));
+
+/** Marks of the long walls; where a roof stands already they go on from its last rafter. */
+const marksOf = (plan: GablePlan): Pick<Eave, 'stations' | 'standing'> =>
+  plan.standing ? standingRow({ ...plan, standing: plan.standing }) : { stations: rowOf(plan) };
+
 /** A side of the main roof as a dormer meets it. */
 export const hostSide = (plan: GablePlan, side: 'street' | 'yard'): HostSide => {
   const { slope, seat, plateHeight } =
@@ -30,7 +38,7 @@ export const hostSide = (plan: GablePlan, side: 'street' | 'yard'): HostSide => 
 
 /** Each dormer with the marks of the main row that fall between its trimmers. */
 export const dormerShapes = (plan: GablePlan): readonly DormerShape[] => {
-  const marks = rowOf(plan);
+  const { stations: marks } = marksOf(plan);
   return (plan.dormers ?? []).map((dormer) => {
     const shape = dormerShape(plan, dormer, hostSide(plan, dormer.side));
     return { ...shape, inner: innerMarks(shape, marks, plan.rafter.thickness) };
@@ -74,8 +82,8 @@ export const gable = (plan: GablePlan): RoofForm => {
     base: sides[wall].plateHeight,
     m: gradient(sides[wall].slope),
   }));
-  const body: Body = { id: 'main', planes, limits: gableEnds(plan.length) };
-  const marks = rowOf(plan);
+  const body: Body = { id: 'main', planes, limits: endsOf(plan) };
+  const { stations: marks, ...row } = marksOf(plan);
   const shapes = dormerShapes(plan);
   const eaves = planes.map((plane) => ({
     side: plane.id,
@@ -86,6 +94,7 @@ export const gable = (plan: GablePlan): RoofForm => {
     overhang: sides[plane.id].overhang,
     seat: sides[plane.id].seat,
     clad,
+    ...row,
     ...rowOn(plan, plane.id, { marks, shapes }),
     ...bareOn(plan, plane.id),
   }));
@@ -93,7 +102,7 @@ export const gable = (plan: GablePlan): RoofForm => {
     body,
     span: plan.span,
     past: plan.rakeOverhang,
-    gables: 2,
+    gables: plan.standing ? 1 : 2,
     ridge: plan.ridge,
   };
   const wings = (plan.wings ?? []).map((wing, i, all) =>
