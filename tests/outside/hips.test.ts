@@ -120,4 +120,15 @@ describe('worked examples of hips', () => {
     }
     expect(drop).toBeCloseTo(plumb, 3);
   });
+
+  // IRC R802.3 (2006 text, read second hand): as deep as the cut end of the rafter, 8.106 in for 7 1/4 at 6 in 12 (row 1.2).
+  it.each([
+    [7.25, true],
+    [8.1, true],
+    [8.11, false],
+    [9.25, false],
+  ])('1.6: a hip %f in deep is warned of: %s', (depth, warned) => {
+    const codes = hipRoof({ hip: { thickness: 1.5, depth } }).cautions.map(({ code }) => code);
+    expect(codes.includes('hipShallow')).toBe(warned);
+  });
 });

@@ -57,6 +57,16 @@ describe('W18: what valley jacks are shortened by, NAV p. 2-33', () => {
   });
 });
 
+// IRC R802.3 (2006 text, read second hand): as deep as the cut end of the rafter, 8.106 in for 7 1/4 at 6 in 12 (row 1.2).
+it.each([
+  [7.25, true],
+  [8.1, true],
+  [8.11, false],
+])('1.6: a valley %f in deep is warned of: %s', (depth, warned) => {
+  const codes = wingRoof({ valley: { thickness: 1.5, depth } }).cautions.map(({ code }) => code);
+  expect(codes.includes('valleyShallow')).toBe(warned);
+});
+
 describe('ridges of additions, NAV pp. 2-33 and 2-34, fig. 2-55', () => {
   const [plates, half, mainHalf] = [120, 96, 144];
 
