@@ -11,6 +11,9 @@ export const parseLevel = (text: string): Read<Level> => {
   return json.ok ? readLevel(json.value) : json;
 };
 
+/** What the site, its order and its score know nothing of. */
+const unplayed = ['yard', 'posts', 'wings', 'dormers', 'rake', 'standing'] as const;
+
 /** The same from plain data. */
 export const readLevel = (value: unknown): Read<Level> => {
   const shape = readShape(levelSchema, value);
@@ -25,12 +28,13 @@ export const readLevel = (value: unknown): Read<Level> => {
         complaint('roof.kind', `is ${said(plan.kind)}, which can be figured but not played yet`, '"gable"'),
       ],
     };
-  if (plan.standing)
+  const beyond = unplayed.filter((key) => plan[key] !== undefined);
+  if (beyond.length > 0)
     return {
       ok: false,
-      complaints: [
-        complaint('roof.standing', 'can be figured but not played yet', 'a gable with nothing beside it'),
-      ],
+      complaints: beyond.map((key) =>
+        complaint(`roof.${key}`, 'can be figured but not played yet', 'a plain gable, without this key'),
+      ),
     };
   const { format: _format, roof: _roof, machine, par, ...rest } = shape.value;
   return { ok: true, value: { ...rest, machine, par: par as Level['par'], plan } };

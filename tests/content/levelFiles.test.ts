@@ -57,4 +57,17 @@ describe('level files', () => {
     expect(key?.reason).toContain('color');
     for (const { reason } of troubles) expect(reason).toMatch(/^[^\n]+\(.+\)$/);
   });
+
+  it.each([
+    ['wings', [{ side: 'yard', at: 72, span: 60, length: 40 }]],
+    ['yard', { plateHeight: 1 }],
+    ['posts', { at: [10], below: 96 }],
+    ['rake', {}],
+  ])('whose roof has %s, which the site knows nothing of, are refused', (key, value) => {
+    const level = JSON.parse(sound) as { roof: object };
+    const file = { ...level, roof: { ...level.roof, rakeOverhang: 12, [key]: value } };
+    const { levels, troubles } = readLevels({ 'more.json': JSON.stringify(file, null, 2) });
+    expect(levels).toEqual([]);
+    expect(troubles[0]?.reason).toMatch(new RegExp(`${key}.*figured but not played yet`));
+  });
 });
