@@ -29,7 +29,10 @@ export const rowOf = (plan: GablePlan | ShedPlan | GambrelPlan): readonly number
   });
 
 /** Planes that meet over a hip or valley stand equally high over the plate; with another slope that takes another seat. */
-export const seatFor = (plan: Pick<RoofPlan, 'slope' | 'seat' | 'rafter'>, m: number): number => {
+export const seatFor = (
+  plan: Pick<RoofPlan, 'slope' | 'rafter'> & { readonly seat: number },
+  m: number,
+): number => {
   const first = gradient(plan.slope);
   if (m === first) return plan.seat;
   const { depth } = plan.rafter;

@@ -1,11 +1,10 @@
 import { hair } from '../../units/hair';
 import { gradient } from '../../units/slope';
 import type { Eave, Frame, RoofForm, WingFrame } from '../form';
-import { heightOver } from '../heightOver';
 import type { GablePlan, Wing } from '../plan';
 import { signOf } from '../side';
 import type { Body, Plane } from '../surface';
-import { cladOf, inward } from './common';
+import { cladOf, inward, seatFor } from './common';
 
 type Place = {
   readonly wing: Wing;
@@ -93,11 +92,8 @@ const deckOn = ({ over: { sheathing, sleeper } }: Wing, { body }: Frame): NonNul
 
 /** Seat of a wing's rafters, that they stand as high over the plate as those they meet in the valley. Inches. */
 export const wingSeat = (plan: GablePlan, { side, slope }: Wing, seat: number): number => {
-  const m = gradient(slope);
-  const first = gradient(side === 'yard' && plan.yard ? plan.yard.slope : plan.slope);
-  if (m === first) return seat;
-  const { depth } = plan.rafter;
-  return (heightOver(depth, { m, seat: 0 }) - heightOver(depth, { m: first, seat })) / m;
+  const host = side === 'yard' && plan.yard ? plan.yard : plan;
+  return seatFor({ slope: host.slope, seat, rafter: plan.rafter }, gradient(slope));
 };
 
 /** Distances in from the gable to the host's ridge line: one flush, then every so far, none that crowds the flush one. */
