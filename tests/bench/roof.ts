@@ -4,6 +4,7 @@ import { figure } from '../../src/core/roof/figure';
 import { listsOf } from '../../src/core/roof/lists';
 import { planOf } from '../roof/roofs';
 import { hipPlan } from '../roof/hips';
+import { byVectors } from './byVectors';
 import { powerOf, timed } from './timing';
 
 /** The third part of `npm run bench`: what figuring a roof costs. Figures go to tests/bench/last.json; nothing is asserted. */
@@ -30,11 +31,21 @@ const listed = listRows(sizes.map(gableOf));
 const listedHips = listRows(sizes.slice(2).map(hipOf));
 const shown = (all: typeof gables): string => all.map(([n, ms]) => `${n}: ${ms.toFixed(3)} ms`).join(', ');
 
+/** The line lengths alone of a hip roof with 100 stations along its walls, by a library for vectors. */
+const drawn = hipOf(100);
+const half = drawn.length / 2;
+const alongWall = figure(drawn).layout.stations.filter((x) => x < half);
+const acrossEnd = figure(drawn).layout.eaves?.find(({ side }) => side === 'ends')?.stations ?? [];
+const asVectors = { ...drawn, endSlope: drawn.endSlope ?? drawn.slope, along: alongWall, across: acrossEnd };
+const vectors = timed(() => byVectors(asVectors));
+
 const figures = {
   machine: `${cpus()[0]?.model ?? 'unknown'}, ${cpus().length} cores`,
   load: loadavg()[0],
   gable100: timed(() => figure(gableOf(100))),
   hip100: timed(() => figure(hipOf(100))),
+  // Line lengths of half the long wall and one end by a vector library; ours figures every cut of the whole roof meanwhile.
+  hip100Vectors: vectors,
   gablePower: powerOf(gables),
   hipPower: powerOf(hips),
   listedPower: powerOf(listed),
@@ -44,6 +55,10 @@ console.log(`gables, pairs: ${shown(gables)}`);
 console.log(`hip roofs, stations of a long wall: ${shown(hips)}`);
 console.log(`gables with their lists: ${shown(listed)}`);
 console.log(`hip roofs with their lists: ${shown(listedHips)}`);
+const times = (figures.hip100 / figures.hip100Vectors).toFixed(0);
+console.log(
+  `hip roof of 100: every cut of the whole takes ${times} times what a vector library takes for its line lengths`,
+);
 console.log(JSON.stringify(figures));
 
 const file = new URL('./last.json', import.meta.url);

@@ -56,7 +56,7 @@ describe('a rafter that dries after it was cut', () => {
 
 describe('a rafter that lies at another slope than it was cut for', () => {
   law.prop([size(3.5, 11.25), size(0.2, 1.5), size(0.001, 0.3)])(
-    'opens at the bottom when it lies steeper, at the top when flatter, not at all when right',
+    'opens at the top when it lies steeper, at the bottom when flatter, not at all when right',
     (depth, slope, more) => {
       expect(openOffSlope(depth, { cut: slope, lies: slope })).toBe(0);
       expect(openOffSlope(depth, { cut: slope, lies: slope + more })).toBeGreaterThan(0);
@@ -64,8 +64,17 @@ describe('a rafter that lies at another slope than it was cut for', () => {
     },
   );
 
+  law.prop([size(3.5, 11.25), size(0.2, 1.5), size(0.001, 0.08)])(
+    'opens like a cut that dried, which is one for a steeper slope',
+    (depth, m, share) => {
+      const left = 1 - share;
+      const { open } = driedCut({ depth, seat: 0, heightAbovePlate: 0, m }, share);
+      expect(open).toBeCloseTo(-openOffSlope(depth * left, { cut: m / left, lies: m }), 9);
+    },
+  );
+
   law.prop([size(3.5, 11.25), size(0.2, 1.5), size(0.201, 1.7)])(
-    'by where its lower corner comes to lie',
+    'by how far its lower corner comes to lie past the upper one, toward the ridge',
     (depth, slope, lies) => {
       const corner = turned([-depth * slope, depth], lies);
       expect(corner.level).toBeCloseTo(openOffSlope(depth, { cut: slope, lies }), 9);

@@ -60,8 +60,9 @@ export const driedCut = ({ depth, seat, heightAbovePlate, m }: CutForDrying, sha
 };
 
 /**
- * Level gap at the bottom (+) or top (−) of a plumb cut for slope `cut` on a rafter that lies at slope `lies`, over a depth:
- * D·(m′ − m)/√(1 + m′²), m′ where it lies. Geometry, ours.
+ * Level gap at the top (+) or bottom (−) of a plumb cut for slope `cut` on a rafter that lies at slope `lies`, over a depth:
+ * D·(m′ − m)/√(1 + m′²), m′ where it lies. One that lies too steep touches with its lower corner and is open at the top; a
+ * cut that dried is too steep for where its rafter lies, and open at the bottom. Geometry, ours.
  */
 export const openOffSlope = (
   depth: number,
