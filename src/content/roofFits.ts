@@ -5,6 +5,7 @@ import { gabletFits } from './gabletFits';
 import { when, type Show } from './saidSizes';
 import { dormerFits } from './dormerFits';
 import { gambrelFits } from './gambrelFits';
+import { lostSlants } from './lostSlants';
 import { shedFits } from './shedFits';
 import { standingFits } from './standingFits';
 import { wingFits } from './wingFits';
@@ -33,6 +34,7 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
     ),
     ...alongRoof(plan, show),
   ];
+  if (all.length === 0 && plan.kind === 'gable') return lostSlants(plan, show);
   return all.filter(({ path, wrong }, i) => all.findIndex((c) => c.path === path && c.wrong === wrong) === i);
 };
 

@@ -42,7 +42,7 @@ const seen = ['scenes', 'panels', 'audio'];
 /** Who may import whom. Nobody's row names main, tt or dev, so nothing imports them. */
 export const layers: readonly Layer[] = [
   ...coreLayers,
-  upon('content', [], ['zod', '@noble/hashes', 'canonicalize']),
+  upon('content', [], ['zod', '@noble/hashes', 'canonicalize', 'fflate']),
   upon('session', ['content'], ['idb', '@preact/signals-core']),
   upon('records', ['content', 'session'], ['idb']),
   upon('present', []),
