@@ -19,6 +19,7 @@ import {
   highPlate,
   between,
   standing,
+  site,
 } from './roofSchemaParts';
 
 /** A roof file as people write it: lengths are numbers in the file's units, or texts such as `12' 3-7/16"`. */
@@ -292,6 +293,15 @@ export const roofSchema = z.strictObject({
   joists: off(joists, 'false, or {"every", "height"}', 'Ceiling joists or rafter ties; false for none.'),
   collars: off(collars, 'false, or {"every"}', 'Collar ties in the upper third; false for none.'),
   vents: z.optional(vents.check(z.describe('Openings in the blocks. None unless said.'))),
+  name: z.optional(
+    z
+      .string()
+      .check(
+        z.maxLength(60, 'at most 60 characters'),
+        z.describe('What the crew calls it. Stands on the set card.'),
+      ),
+  ),
+  site: z.optional(site),
 });
 
 export type RoofFile = z.infer<typeof roofSchema>;

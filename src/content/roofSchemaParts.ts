@@ -252,3 +252,23 @@ export const standing = z.strictObject({
     length('standing.rafterDepth', 'Of its rafters. That of the new ones unless said.'),
   ),
 });
+
+/** What likely goes wrong there; a job to practice on is drawn with more of it. */
+export const troubles = ['grown', 'walls', 'bowed', 'dried', 'mixed'] as const;
+
+export const site = z
+  .strictObject({
+    machine: z.optional(
+      z.boolean('true or false').check(z.describe('Whether one lifts the ridge. None unless said.')),
+    ),
+    trouble: z.optional(
+      z
+        .enum(troubles)
+        .check(
+          z.describe(
+            'What likely goes wrong: bays that grow, walls out of true, a bowed ridge, cuts that dried, boards of several batches.',
+          ),
+        ),
+    ),
+  })
+  .check(z.describe('Nothing that is figured: for the job that can be practiced on this roof.'));
