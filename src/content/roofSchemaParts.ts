@@ -256,6 +256,20 @@ export const standing = z.strictObject({
 /** What likely goes wrong there; a job to practice on is drawn with more of it. */
 export const troubles = ['grown', 'walls', 'bowed', 'dried', 'mixed'] as const;
 
+/** Species groups the span advice knows, No. 2 grade. */
+export const woods = ['HF', 'SPF', 'SP', 'DF-L'] as const;
+
+const psf = (max: number, what: string) =>
+  z.optional(
+    z
+      .number(`0 to ${max}`)
+      .check(
+        z.gte(0, `0 to ${max}`),
+        z.lte(max, `0 to ${max}`),
+        z.describe(`${what} Pounds a square foot on the level.`),
+      ),
+  );
+
 export const site = z
   .strictObject({
     machine: z.optional(
@@ -270,5 +284,10 @@ export const site = z
           ),
         ),
     ),
+    wood: z.optional(z.enum(woods).check(z.describe('Species group of the rafters, No. 2 grade.'))),
+    live: psf(200, 'Snow or roof live load the plans name.'),
+    dead: psf(60, 'Roof covering, sheathing and rafters themselves.'),
   })
-  .check(z.describe('Nothing that is figured: for the job that can be practiced on this roof.'));
+  .check(
+    z.describe('Nothing that is figured: for advice, and for the job that can be practiced on this roof.'),
+  );

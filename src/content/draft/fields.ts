@@ -1,4 +1,4 @@
-import { troubles } from '../roofSchemaParts';
+import { troubles, woods } from '../roofSchemaParts';
 
 /** The form for a crew's own roof: what it asks, roof by roof, and where an answer goes in the roof file. */
 
@@ -33,12 +33,22 @@ export type Field = {
   | { readonly kind: 'rise'; readonly optional?: boolean }
   | { readonly kind: 'stock'; readonly optional?: boolean }
   | { readonly kind: 'places' }
-  | { readonly kind: 'count' }
+  | { readonly kind: 'count' | 'load'; readonly optional?: boolean }
   | { readonly kind: 'text' }
   | { readonly kind: 'choice'; readonly options: Readonly<Record<string, Puts>> }
 );
 
-export const groups = ['walls', 'slope', 'boards', 'rafters', 'meets', 'ties', 'blocks', 'site'] as const;
+export const groups = [
+  'walls',
+  'slope',
+  'boards',
+  'rafters',
+  'meets',
+  'ties',
+  'blocks',
+  'loads',
+  'site',
+] as const;
 export type Group = (typeof groups)[number];
 
 const all = styles;
@@ -261,6 +271,18 @@ const site: readonly Field[] = [
   },
 ];
 
+const loads: readonly Field[] = [
+  {
+    id: 'site.wood',
+    group: 'loads',
+    styles: gables,
+    kind: 'choice',
+    options: { unsaid: {}, ...Object.fromEntries(woods.map((one) => [one, { 'site.wood': one }])) },
+  },
+  { id: 'site.live', group: 'loads', styles: gables, kind: 'load', optional: true },
+  { id: 'site.dead', group: 'loads', styles: gables, kind: 'load', optional: true },
+];
+
 export const fields: readonly Field[] = [
   ...walls,
   ...slopes,
@@ -269,6 +291,7 @@ export const fields: readonly Field[] = [
   ...meets,
   ...ties,
   ...blocks,
+  ...loads,
   ...site,
 ];
 

@@ -53,10 +53,10 @@ const putBy = (field: Field, typed: RoofDraft['typed']): Puts => {
   if (text === '') return {};
   if (field.kind === 'rise') return { [`${field.id}.rise`]: riseOf(text) ?? text, [`${field.id}.run`]: 12 };
   if (field.kind === 'places') return { [field.id]: text.split(/[,;]/).map((place) => place.trim()) };
-  return { [field.id]: field.kind === 'count' ? countOf(text) : text };
+  return { [field.id]: field.kind === 'count' || field.kind === 'load' ? numberIn(text) : text };
 };
 
-const countOf = (text: string): unknown => (/^\d{1,9}$/.test(text) ? Number(text) : text);
+const numberIn = (text: string): unknown => (/^\d{1,9}(\.\d{1,3})?$/.test(text) ? Number(text) : text);
 
 /** The 6 of 6 in 12, as a number: `6`, `6 1/2`, `6.5`. */
 const riseOf = (text: string): number | undefined => parseLength(text.replace(/ ?(?:"|in\.?)$/, ''));

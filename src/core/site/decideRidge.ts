@@ -16,7 +16,7 @@ import type { RidgeState, SiteState } from './state';
 /** Acts on the ridge and at the machine. */
 
 /** What two people lift, pounds. */
-const twoPeople = 2 * loadConstant;
+export const twoPeople = 2 * loadConstant;
 
 export const landRidge = (standing: Standing, { at }: Of<'place'>): Decision => {
   const { site, level } = standing;
