@@ -17,6 +17,7 @@ import './panels/print.css';
 import './panels/recall.css';
 import './panels/proof.css';
 import './panels/states.css';
+import './panels/own.css';
 import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { readLevels } from './content/levelFiles';
@@ -25,6 +26,8 @@ import type { Proof } from './core/score/proof';
 import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
+import { loadOwn } from './panels/own/ownJobList';
+import { loadDraft, openLink } from './panels/own/ownRoof';
 import { deskOf, openLeft, startRun, type Desk } from './panels/desk';
 import { isOver } from './core/site/state';
 import { drawAtOnce } from './main/drawAtOnce';
@@ -114,7 +117,9 @@ const start = async (): Promise<void> => {
     heads,
     seed: Math.round(seed),
   });
-  await openAsked(desk, query);
+  await Promise.all([loadDraft(desk), loadOwn(desk)]);
+  if (!openedByLink(desk)) await openAsked(desk, query);
+  addEventListener('hashchange', () => void openedByLink(desk));
   document.dispatchEvent(new CustomEvent('come', { detail: 'runs' }));
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
   document.getElementById('loading')?.remove();
@@ -152,6 +157,15 @@ const stayOnce = (desk: Desk): void => {
   });
 };
 
+/** A link that carries a roof opens it; one that cannot be read says why. */
+const openedByLink = (desk: Desk): boolean => {
+  const read = openLink(desk, location.hash);
+  if (!read) return false;
+  desk.unread.value = read.ok ? undefined : read;
+  desk.screen.value = 'roof';
+  return true;
+};
+
 const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   const asked = query.get('level');
   const level = desk.levels.find(({ id }) => id === asked);
@@ -164,7 +178,7 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   if (screen === 'site' && level) {
     const mode = modesOf(level).find((one) => one === query.get('mode')) ?? 'own';
     await startRun(desk, level, mode);
-  } else if (screen === 'proof') desk.screen.value = screen;
+  } else if (screen === 'proof' || screen === 'roof') desk.screen.value = screen;
   else if (screen === 'talk' && level) desk.screen.value = 'talk';
   else if (asked === null && screen === null) await openLeft(desk);
 };

@@ -36,7 +36,7 @@ export const ownJob = (file: unknown, par: Par = {}): Read<Level> => {
     par,
   });
   if (!read.ok) return read;
-  const level = byHandsToo(read.value);
+  const level = asRun(byHandsToo(read.value));
   const pairs = stationsOf(level).length;
   if (pairs <= mostPairs) return { ok: true, value: level };
   return no(
@@ -70,6 +70,12 @@ const byHandsToo = (level: Level): Level =>
   ridgeWeight({ level }) > twoPeople
     ? level
     : { ...level, methods: { ...level.methods, hang: [...level.methods.hang, 'hand'] } };
+
+/** Only the ways that were run through. */
+const asRun = (level: Level): Level => {
+  const ways = level.methods.hang.filter((way) => level.par[way] !== undefined);
+  return ways.length === 0 ? level : { ...level, methods: { ...level.methods, hang: ways } };
+};
 
 const methods = {
   ties: ['joistsFirst', 'byPair'],

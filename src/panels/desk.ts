@@ -1,4 +1,7 @@
 import { signal, type Signal } from '@preact/signals-core';
+import type { Read } from '../content/complaint';
+import { sampleOf } from '../content/draft/samples';
+import type { RoofDraft } from '../content/draft/roofDraft';
 import type { Trouble } from '../content/levelFiles';
 import type { Level } from '../core/level/level';
 import type { Mode } from '../core/level/mode';
@@ -17,7 +20,7 @@ import { beginRun, reopenRun, resumeRun, type Session } from '../session/session
 import { saveSettings, type Settings } from '../session/settings';
 import type { RunHead, Store } from '../session/store';
 
-export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof';
+export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof' | 'roof' | 'card';
 
 /** Where the keyboard is among the members. In a list its element says what it is; on the drawing that has to be told. */
 export type At = { readonly id: string; readonly on: 'drawing' | 'list' | 'tap' };
@@ -52,6 +55,12 @@ export type Desk = {
   readonly loads: Signal<boolean>;
   readonly strip: Signal<boolean>;
   readonly seed: Signal<number>;
+  /** The crew's own roof as it is typed. */
+  readonly draft: Signal<RoofDraft>;
+  /** Why the roof of a link was not opened. */
+  readonly unread: Signal<Read<unknown> | undefined>;
+  /** Jobs on own roofs; they stand among the levels. */
+  readonly own: Signal<readonly Level[]>;
   /** Which five jobs to ask for before the talk; undefined when nothing is asked. */
   readonly recall: Signal<number | undefined>;
 };
@@ -70,27 +79,37 @@ export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'proof' | 'store' | '
   readonly seed: number;
 };
 
-export const deskOf = ({ settings, heads, seed, ...given }: DeskParts): Desk => ({
-  ...given,
-  lost: signal(false),
-  screen: signal<Screen>('start'),
-  back: signal<Screen>('start'),
-  level: signal(given.levels[0]),
-  session: signal<Session | undefined>(undefined),
-  settings: signal(settings),
-  overlay: signal<'settings' | 'words' | undefined>(undefined),
-  heads: signal(heads),
-  tool: signal<Tool>('crew'),
-  spot: signal<string | undefined>(undefined),
-  aim: signal<Aim | undefined>(undefined),
-  at: signal<At | undefined>(undefined),
-  view: signal<StageView>('overview'),
-  corner: signal<StageCorner>('street'),
-  loads: signal(false),
-  strip: signal(false),
-  seed: signal(seed),
-  recall: signal<number | undefined>(undefined),
-});
+export const deskOf = ({ settings, heads, seed, levels, ...given }: DeskParts): Desk => {
+  const own = signal<readonly Level[]>([]);
+  return {
+    ...given,
+    own,
+    // The course's jobs and then those on own roofs, as many as there are at any time.
+    get levels() {
+      return [...levels, ...own.value];
+    },
+    draft: signal(sampleOf('gable')),
+    unread: signal<Read<unknown> | undefined>(undefined),
+    lost: signal(false),
+    screen: signal<Screen>('start'),
+    back: signal<Screen>('start'),
+    level: signal(levels[0]),
+    session: signal<Session | undefined>(undefined),
+    settings: signal(settings),
+    overlay: signal<'settings' | 'words' | undefined>(undefined),
+    heads: signal(heads),
+    tool: signal<Tool>('crew'),
+    spot: signal<string | undefined>(undefined),
+    aim: signal<Aim | undefined>(undefined),
+    at: signal<At | undefined>(undefined),
+    view: signal<StageView>('overview'),
+    corner: signal<StageCorner>('street'),
+    loads: signal(false),
+    strip: signal(false),
+    seed: signal(seed),
+    recall: signal<number | undefined>(undefined),
+  };
+};
 
 export const wordsOf = ({ settings }: Pick<Desk, 'settings'>): Messages => catalogues[settings.value.lang];
 

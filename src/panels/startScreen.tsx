@@ -16,6 +16,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
   useSignal(desk.heads);
+  useSignal(desk.own);
   return (
     <div class="page">
       <header>
@@ -38,6 +39,11 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
         <p class="lead">{words.ui.start.know}</p>
         <StartNotices desk={desk} />
         <LastDebrief desk={desk} />
+        <p class="lead going">
+          <button type="button" class="btn" id="toRoof" onClick={() => (desk.screen.value = 'roof')}>
+            {words.own.title}: {words.own.open}
+          </button>
+        </p>
         <ul class="jobs">
           {desk.levels.map((level) => (
             <JobCard desk={desk} level={level} key={level.id} />

@@ -1,6 +1,7 @@
 import { done as enDone } from './en/done';
 import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
+import { own as enOwn } from './en/own';
 import { proof as enProof } from './en/proof';
 import { states as enStates } from './en/states';
 import { spoken as enSpoken } from './en/spoken';
@@ -11,6 +12,7 @@ import { done as esDone } from './es/done';
 import { heard as esHeard } from './es/heard';
 import { views as enViews } from './en/views';
 import * as esRules from './es/rules';
+import { own as esOwn } from './es/own';
 import { proof as esProof } from './es/proof';
 import { states as esStates } from './es/states';
 import { spoken as esSpoken } from './es/spoken';
@@ -27,6 +29,7 @@ export type Messages = {
   readonly tasks: typeof enTasks;
   readonly done: typeof enDone;
   readonly heard: typeof enHeard;
+  readonly own: typeof enOwn;
   readonly proof: typeof enProof;
   readonly states: typeof enStates;
   readonly spoken: typeof enSpoken;
@@ -47,6 +50,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     tasks: enTasks,
     done: enDone,
     heard: enHeard,
+    own: enOwn,
     proof: enProof,
     states: enStates,
     spoken: enSpoken,
@@ -63,6 +67,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     tasks: esTasks,
     done: esDone,
     heard: esHeard,
+    own: esOwn,
     proof: esProof,
     states: esStates,
     spoken: esSpoken,

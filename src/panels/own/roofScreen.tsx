@@ -1,0 +1,91 @@
+import { useMemo, useRef } from 'preact/hooks';
+import { cautionFields } from '../../content/draft/cautionFields';
+import { askedOf } from '../../content/draft/roofDraft';
+import { roofSaid } from '../../present/roofs/said';
+import { wordsOf, type Desk } from '../desk';
+import { LanguageButton } from '../topBar';
+import { useSignal } from '../useSignal';
+import { ownRoofOf, type OwnRoof } from './ownRoof';
+import { RoofActions, Unread } from './roofActions';
+import { Refusals, RoofForm } from './roofForm';
+
+/** Tomorrow's roof: typed on one side, drawn and figured on the other. */
+export const RoofScreen = ({ desk }: { readonly desk: Desk }) => {
+  const words = wordsOf(desk);
+  useSignal(desk.settings);
+  const draft = useSignal(desk.draft);
+  const unread = useSignal(desk.unread);
+  const own = useMemo(() => ownRoofOf(draft), [draft]);
+  const good = useLastGood(own);
+  return (
+    <div class="page ownPage">
+      <header>
+        <button type="button" class="btn small" id="roofBack" onClick={() => (desk.screen.value = 'start')}>
+          ‹ {words.own.back}
+        </button>
+        <span class="grow" />
+        <button type="button" class="btn small" onClick={() => (desk.overlay.value = 'settings')}>
+          {words.ui.site.settings}
+        </button>
+        <LanguageButton desk={desk} />
+      </header>
+      <main>
+        <h1>{words.own.title}</h1>
+        <p class="lead">{words.own.lead}</p>
+        <p class="first ownFirst">{words.own.first}</p>
+        {unread && <Unread desk={desk} title={words.own.linkNot} why={unread} />}
+        <div class="ownGrid">
+          <RoofForm desk={desk} own={own} />
+          <div class="ownSide">
+            <Refusals desk={desk} own={own} />
+            {good && <p id="drawn">{good.draft.style}</p>}
+            <Heeds desk={desk} own={own} />
+            <RoofActions desk={desk} own={own} />
+          </div>
+        </div>
+        <Help desk={desk} />
+      </main>
+    </div>
+  );
+};
+
+/** What is drawn while an answer is half typed: the last roof that could be framed. */
+const useLastGood = (own: OwnRoof): OwnRoof | undefined => {
+  const good = useRef<OwnRoof | undefined>(undefined);
+  if (own.read.ok) good.current = own;
+  return good.current;
+};
+
+/** What is to be thought of and stands beside no field. */
+const Heeds = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {
+  const words = wordsOf(desk);
+  const asked = new Set(askedOf(own.draft).map(({ id }) => id));
+  const rest = own.heeds.filter(({ code }) => !asked.has(cautionFields[code] ?? ''));
+  if (rest.length === 0) return null;
+  return (
+    <section class="paper heeds">
+      <h2>{words.own.heedTitle}</h2>
+      <ul class="cautions">
+        {rest.map(({ code, text, source }) => (
+          <li key={`${code} ${text}`}>
+            {roofSaid(words.lang, text)} {source !== undefined && <small>{words.own.source(source)}</small>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+const Help = ({ desk }: { readonly desk: Desk }) => {
+  const { own } = wordsOf(desk);
+  return (
+    <section class="paper ownHelp">
+      <h2>{own.help}</h2>
+      <ol>
+        {own.helpRows.map((row) => (
+          <li key={row}>{row}</li>
+        ))}
+      </ol>
+    </section>
+  );
+};

@@ -1,0 +1,46 @@
+import type { Read } from '../content/complaint';
+import { ownJob } from '../content/ownJob';
+import type { Level } from '../core/level/level';
+import type { JobNews } from './jobWorker';
+import type { Par, Tell } from './provedJob';
+import type { Store } from './store';
+
+/** Jobs on own roofs, kept as the files they were made of with what a clean run took. */
+export type KeptJob = { readonly file: unknown; readonly par: Par };
+
+const kept = 'own jobs';
+/** More are not kept: the oldest goes. */
+export const mostKept = 12;
+
+export const loadOwnJobs = async (store: Store): Promise<readonly KeptJob[]> => {
+  const value = await store.get(kept).catch(() => undefined);
+  if (!Array.isArray(value)) return [];
+  return value.filter(
+    (one: unknown): one is KeptJob =>
+      typeof one === 'object' && one !== null && levelOf(one as KeptJob) !== undefined,
+  );
+};
+
+export const keepOwnJobs = (store: Store, jobs: readonly KeptJob[]): Promise<void> => store.put(kept, jobs);
+
+/** Undefined where the file is none any more. */
+export const levelOf = ({ file, par }: KeptJob): Level | undefined => {
+  const read = ownJob(file, par);
+  return read.ok ? read.value : undefined;
+};
+
+/** Runs it in a worker. `stop` ends it; nothing is told after that. */
+export const tryJob = (
+  file: unknown,
+  tell: Tell,
+): { readonly done: Promise<Read<Par>>; readonly stop: () => void } => {
+  const worker = new Worker(new URL('./jobWorker.ts', import.meta.url), { type: 'module' });
+  const done = new Promise<Read<Par>>((resolve, reject) => {
+    worker.addEventListener('message', ({ data }: MessageEvent<JobNews>) =>
+      'done' in data ? resolve(data.done) : tell(data.share),
+    );
+    worker.addEventListener('error', () => reject(new Error('the worker failed')));
+    worker.postMessage(file);
+  }).finally(() => worker.terminate());
+  return { done, stop: () => worker.terminate() };
+};

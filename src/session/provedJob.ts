@@ -1,0 +1,40 @@
+import { complaint, type Read } from '../content/complaint';
+import { ownJob } from '../content/ownJob';
+import { play } from '../core/hands/play';
+import type { Level } from '../core/level/level';
+import { scoreOf } from '../core/score/scored';
+
+/** A job is offered on an own roof only when the expert hand has framed it: each way of hanging the ridge that it passes stays. */
+
+export type Par = Level['par'];
+
+/** How far it is, 0 to 1. */
+export type Tell = (share: number) => void;
+
+/** The seed that the crew tries it on. */
+const triedOn = 1;
+
+export const parOf = (file: unknown, tell: Tell): Read<Par> => {
+  const job = ownJob(file);
+  if (!job.ok) return job;
+  const ways = job.value.methods.hang;
+  const tried = ways.map((hang, i) => {
+    tell(i / ways.length);
+    const attempt = play(job.value, 'expert', { seed: triedOn, mode: 'own', wanted: { hang } });
+    const framed = attempt.site.handedOver && scoreOf(attempt).pass;
+    return [hang, framed ? Math.round(attempt.site.minutes) : undefined] as const;
+  });
+  tell(1);
+  const par = Object.fromEntries(tried.filter(([, minutes]) => minutes !== undefined)) as Par;
+  if (Object.keys(par).length > 0) return { ok: true, value: par };
+  return {
+    ok: false,
+    complaints: [
+      complaint(
+        '$',
+        'the crew could not frame it in the usual order',
+        'a roof with ties that two people or a machine can set',
+      ),
+    ],
+  };
+};
