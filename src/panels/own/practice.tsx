@@ -60,18 +60,23 @@ export const Practice = ({ desk, own }: { readonly desk: Desk; readonly own: Own
           </button>
         </div>
       )}
-      {state.is === 'refused' && (
-        <div role="alert">
-          <p>
-            <b>{words.own.practiceNot}</b>
-          </p>
-          {state.why.map(({ wrong, accepted }) => (
-            <p key={wrong}>
-              {roofSaid(words.lang, wrong)}. {words.own.accepted(roofSaid(words.lang, accepted))}
-            </p>
-          ))}
-        </div>
-      )}
+      {state.is === 'refused' && <Refused desk={desk} why={state.why} />}
+    </div>
+  );
+};
+
+const Refused = ({ desk, why }: { readonly desk: Desk; readonly why: readonly Complaint[] }) => {
+  const words = wordsOf(desk);
+  return (
+    <div role="alert">
+      <p>
+        <b>{words.own.practiceNot}</b>
+      </p>
+      {why.map(({ wrong, accepted }) => (
+        <p key={wrong}>
+          {roofSaid(words.lang, wrong)}. {words.own.accepted(roofSaid(words.lang, accepted))}
+        </p>
+      ))}
     </div>
   );
 };

@@ -2,17 +2,34 @@ import type { Lang } from '../words/messages';
 import { sayings } from '../words/es/sayings';
 
 /**
- * What the core and the readers of files say of a roof, which is English, in the language of the page. A saying that has no
- * Spanish yet stays as it is.
+ * What the core and the readers of files say of a roof, which is English, as the page says it: in its language, and with
+ * lengths as people write them. A saying that has no Spanish yet stays as it is.
  */
 export const roofSaid = (lang: Lang, english: string): string => {
-  if (lang === 'en') return english;
+  const plain = unquoted(english);
+  if (lang === 'en') return plain;
   for (const { pattern, spanish } of patterns) {
-    const found = pattern.exec(english);
-    if (found) return spanish.replace(/\{(\d)\}/g, (_, i: string) => found[Number(i) + 1] ?? '');
+    const found = pattern.exec(plain);
+    if (found) return spanish.replace(/\{(\d)\}/g, (_, i: string) => inSpanish(found[Number(i) + 1] ?? ''));
   }
-  return english;
+  return plain;
 };
+
+/** Whether a saying is known in Spanish. */
+export const isSaid = (english: string): boolean =>
+  patterns.some(({ pattern }) => pattern.test(unquoted(english)));
+
+/** A text in a file has its quotes and its slashes; on a page it is what was typed. */
+const unquoted = (text: string): string =>
+  text.replace(/"((?:[^"\\]|\\.)*)"/g, (whole, inner: string) =>
+    inner.includes('\\') ? inner.replace(/\\(.)/g, '$1') : whole,
+  );
+
+const inSpanish = (filled: string): string =>
+  filled
+    .replace(/^(-?\d+(?:\.\d+)?) in$/, '$1 pulg.')
+    .replace(/^(-?\d+(?:\.\d+)?) in to (-?\d+(?:\.\d+)?) in$/, '$1 a $2 pulg.')
+    .replace(/ or /g, ' o ');
 
 /** `{0}` in a saying stands for whatever is there. */
 const patterns = sayings.map(([english, spanish]) => ({
@@ -21,6 +38,7 @@ const patterns = sayings.map(([english, spanish]) => ({
       .split(/\{\d\}/)
       .map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
       .join('(.+?)')}$`,
+    'u',
   ),
   spanish,
 }));

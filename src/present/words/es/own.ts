@@ -162,7 +162,8 @@ export const own: typeof english = {
   },
   accepted: (what: string) => `Se acepta: ${what}.`,
   refusedTitle: 'No se puede armar así',
-  refused: (n: number) => (n === 1 ? 'Hay que mirar de nuevo un dato.' : `Hay que mirar de nuevo ${n} datos.`),
+  refused: (n: number) =>
+    n === 1 ? 'Hay que mirar de nuevo un dato.' : `Hay que mirar de nuevo ${n} datos.`,
   heedTitle: 'Piense en esto',
   source: (what: string) => `Fuente: ${what}`,
   plan: 'Planta',
@@ -180,7 +181,8 @@ export const own: typeof english = {
   practiceMaking: (percent: number) => `El equipo lo hace una vez para ver que se puede: ${percent} de 100.`,
   practiceStop: 'Parar',
   practiceNot: 'Todavía no hay obra con este techo.',
-  practiceOnly: 'Está calculado y tiene su tarjeta. Las obras son, por ahora, de dos aguas con tabla cumbrera.',
+  practiceOnly:
+    'Está calculado y tiene su tarjeta. Las obras son, por ahora, de dos aguas con tabla cumbrera.',
   share: 'Copiar un enlace a este techo',
   shared: 'Copiado. El enlace abre el mismo techo en otro aparato, sin red.',
   shareBy: 'Copie este enlace',

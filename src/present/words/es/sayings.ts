@@ -1,4 +1,6 @@
-/** What is said of roofs, English beside Spanish, from the narrowest to the widest; `{0}` stands for what is filled in. */
-export const sayings: readonly (readonly [english: string, spanish: string])[] = [
-  ['is missing', 'falta'],
-];
+import { heedSayings } from './heedSayings';
+import { acceptedSayings, wrongSayings } from './refusalSayings';
+import type { Saying } from './saying';
+
+/** All of them, from the narrowest to the widest of each list. */
+export const sayings: readonly Saying[] = [...heedSayings, ...wrongSayings, ...acceptedSayings];

@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { groups, fields, styles } from '../../src/content/draft/fields';
+import { ownRoofOf } from '../../src/panels/own/ownRoof';
+import { isSaid, roofSaid } from '../../src/present/roofs/said';
+import { catalogues } from '../../src/present/words/messages';
+import { hurried } from '../content/roofAnswers';
+
+describe('what is said of a roof', () => {
+  it('has Spanish for what the form can bring about', () => {
+    const heard = new Set<string>();
+    const hear = (text: string): void => void (isSaid(text) || heard.add(text));
+    // The same answers each time: what is rarer than these stays in English and is no reason to stop.
+    fc.assert(
+      fc.property(hurried, (draft) => {
+        const { read, heeds } = ownRoofOf(draft);
+        if (!read.ok) read.complaints.forEach(({ wrong, accepted }) => [wrong, accepted].forEach(hear));
+        heeds.forEach(({ text }) => hear(text));
+      }),
+      { numRuns: 3000, seed: 1 },
+    );
+    expect([...heard]).toEqual([]);
+  });
+
+  it('shows lengths as they were typed, and in the words of the page', () => {
+    expect(roofSaid('en', 'a length such as 24, "5 1/2\\""')).toBe('a length such as 24, 5 1/2"');
+    expect(roofSaid('es', 'is 40 in on a plate of 5.5 in')).toBe('es 40 pulg. en una solera de 5.5 pulg.');
+    expect(roofSaid('es', 'is 23 mm and cuts the rafter through')).toBe('es 23 mm y corta el cabio entero');
+    expect(roofSaid('es', 'never said before')).toBe('never said before');
+  });
+});
+
+describe('the words of the form', () => {
+  it.each(['en', 'es'] as const)('name every style, group, field and option in %s', (lang) => {
+    const { own } = catalogues[lang];
+    const missing = [
+      ...styles.filter((style) => own.styles[style] === undefined),
+      ...groups.filter((group) => own.groups[group] === undefined),
+      ...fields.filter(({ id }) => own.fields[id] === undefined).map(({ id }) => id),
+      ...fields.flatMap((field) =>
+        field.kind === 'choice'
+          ? Object.keys(field.options)
+              .map((option) => `${field.id}.${option}`)
+              .filter((key) => own.options[key] === undefined)
+          : [],
+      ),
+    ];
+    expect(missing).toEqual([]);
+  });
+});
