@@ -7,9 +7,11 @@ import { dormerFits } from './dormerFits';
 import { gambrelFits } from './gambrelFits';
 import { shedFits } from './shedFits';
 import { standingFits } from './standingFits';
+import { steppedFits } from './steppedFits';
 import { wingFits } from './wingFits';
 import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
+import { asSection, sectionKey } from '../core/roof/runCautions';
 import { planesOf } from '../core/roof/settled';
 import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
 import { lookoutsOf, rakeOf, reachOf } from '../core/roof/rake';
@@ -29,11 +31,23 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
   const planes = planesOf(plan);
   const all = [
     ...planes.flatMap((plane) =>
-      (plane.eave.dormer ? [ventsInBlock] : checks).flatMap((check) => check(plan, plane, show)),
+      (plane.eave.dormer ? [ventsInBlock] : checks).flatMap((check) => checked(plan, plane, { check, show })),
     ),
     ...alongRoof(plan, show),
   ];
   return all.filter(({ path, wrong }, i) => all.findIndex((c) => c.path === path && c.wrong === wrong) === i);
+};
+
+type Checking = { readonly check: Check; readonly show: Show };
+
+/** In a run of sections, told where that section says what is wrong, or the whole plan. */
+const checked = (plan: RoofPlan, plane: RoofPlane, { check, show }: Checking): readonly Complaint[] => {
+  const { section } = plane.eave;
+  if (plan.kind !== 'stepped' || section === undefined) return check(plan, plane, show);
+  return check(asSection(plan, section), plane, show).map((one) => ({
+    ...one,
+    path: sectionKey(plan, section, one.path),
+  }));
 };
 
 type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complaint[];
@@ -42,6 +56,7 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
   if (plan.kind === 'gambrel') return gambrelFits(plan, show);
+  if (plan.kind === 'stepped') return steppedFits(plan, show);
   if (plan.kind === 'shed') return shedFits(plan, show);
   const standing = standingFits(plan, show);
   return standing.length > 0
@@ -142,20 +157,22 @@ const roomInside: Check = ({ kind, span }, { eave, cuts }, show) => {
   );
 };
 
-const tiesUnderRidge: Check = (plan, plane, show) =>
-  when(
+const tiesUnderRidge: Check = (plan, plane, show) => {
+  const top = topOf(plane) - (plan.kind === 'stepped' ? plane.eave.plane.base : 0);
+  return when(
     plan.kind !== 'shed' &&
       !plane.atBreak &&
       !plane.eave.plane.till &&
       plan.joists !== false &&
-      plan.joists.height >= topOf(plane) - hair,
+      plan.joists.height >= top - hair,
     () =>
       complaint(
         'joists.height',
         'is at or over the top of the ridge',
-        `less than ${show(topOf(plane))}, and in the lower third of it`,
+        `less than ${show(top)}, and in the lower third of it`,
       ),
   );
+};
 
 const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, show) => {
   if (!vents) return [];

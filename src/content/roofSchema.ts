@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { roofDefaults } from './roofLimits';
+import { sections } from './roofSchemaRun';
 import {
   lengthWanted,
   length,
@@ -224,6 +225,13 @@ export const roofSchema = z.strictObject({
     }),
     'false, or {"every"}',
     'Ties of a gambrel from break to break; false for none.',
+  ),
+  sections: z.optional(
+    sections.check(
+      z.describe(
+        'Of a stepped roof: gables one after the other from end A, each with its own ridge. What a section leaves out it has from the main keys. Of two beside each other the one with the higher ridge has a gable wall between them, with studs from its own plates up, and the other ends against it. Figured, not yet played.',
+      ),
+    ),
   ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
   seat: z.optional(

@@ -4,7 +4,7 @@ import type { Caution } from './figured';
 import { bearingOf } from './form';
 import { limits } from './limits';
 import type { PlaneGroup } from './planes';
-import type { GablePlan, GambrelPlan, HipPlan, RoofPlan } from './plan';
+import type { RoofPlan, ShedPlan } from './plan';
 import { collarShare } from './ties';
 
 /** Plans that are legal to figure but unwise to build. */
@@ -26,7 +26,7 @@ const keyOf = ({ plan, eave: { dormer } }: Checked, at: string): string =>
 
 /** Of roofs with a ridge; a dormer's rafters are looked at by dormerCautions. */
 type RidgedCheck = (
-  so: PlaneGroup & { readonly plan: GablePlan | HipPlan | GambrelPlan; readonly topHeight: number },
+  so: PlaneGroup & { readonly plan: Exclude<RoofPlan, ShedPlan>; readonly topHeight: number },
 ) => string | false;
 
 const ridged =

@@ -1,0 +1,124 @@
+import { hair } from '../../units/hair';
+import { gradient } from '../../units/slope';
+import type { Eave, Frame, RoofForm, RunEnd, RunFrame } from '../form';
+import { heightOver } from '../heightOver';
+import type { RoofSection, SteppedPlan } from '../plan';
+import { innerMarks } from '../stations';
+import type { Body, Plane } from '../surface';
+import { cladOf, gableEnds, inward } from './common';
+
+/** Level, from the reference face of a section's walls to the line all ridges stand on. Inches. */
+export const sectionRun = (plan: SteppedPlan, { span }: RoofSection): number => span / 2 + cladOf(plan);
+
+/** Of a section's ridge: where the rafters' top edges come to its faces, over the plates' common height. Inches. */
+export const sectionTop = (plan: SteppedPlan, section: RoofSection): number => {
+  const m = gradient(section.slope);
+  const over = heightOver(plan.rafter.depth, { m, seat: section.seat });
+  return section.plateHeight + over + (sectionRun(plan, section) - section.ridge.thickness / 2) * m;
+};
+
+/** Where two sections meet, from end A, and which of them is the higher; with ridges at one height, that nearer to end A. */
+export type Step = { readonly at: number; readonly higher: number; readonly lower: number };
+
+export const stepsOf = (plan: SteppedPlan): readonly Step[] => {
+  const tops = plan.sections.map((section) => sectionTop(plan, section));
+  return beginsOf(plan)
+    .slice(1, -1)
+    .map((at, i) => {
+      const isUp = (tops[i + 1] as number) > (tops[i] as number) + hair;
+      return isUp ? { at, higher: i + 1, lower: i } : { at, higher: i, lower: i + 1 };
+    });
+};
+
+/** Where sections begin, from end A, and where the last one ends: the length of the run, without what sums leave over. */
+const beginsOf = ({ sections, length }: SteppedPlan): readonly number[] => {
+  const begins = sections.reduce<readonly number[]>(
+    (all, section) => [...all, (all.at(-1) ?? 0) + section.length],
+    [0],
+  );
+  return [...begins.slice(0, -1), length];
+};
+
+export const sectionName = (index: number): string => `section${index + 1}`;
+
+/**
+ * Marks of the whole run, so that they stand over one layout of the walls; each section has its own end rafters, flush with
+ * its gables and so far clear of the walls it stands against.
+ */
+const marksOn = (plan: SteppedPlan, { bearing }: RoofSection, run: RunFrame): readonly number[] => {
+  const { thickness } = plan.rafter;
+  const clearAt = (end: RunEnd): number =>
+    end.what === 'higher' ? thickness / 2 + bearing.clearance : thickness / 2;
+  const [first, last] = [run.from + clearAt(run.ends.A), run.to - clearAt(run.ends.B)];
+  const clear = 2 * thickness - hair;
+  const inner = innerMarks(plan).filter((x) => x - first >= clear && last - x >= clear);
+  return last > first ? [first, ...inner, last] : [first];
+};
+
+const runOf = (plan: SteppedPlan, index: number, section: RoofSection): RunFrame => {
+  const begins = beginsOf(plan);
+  const steps = stepsOf(plan);
+  const ending = (step: Step | undefined): RunEnd => {
+    if (!step) return { what: 'gable', past: plan.rakeOverhang };
+    if (step.higher === index) return { what: 'gable', past: section.stepOverhang };
+    return { what: 'higher', into: section.bearing.on === 'pocket' ? section.bearing.length : 0 };
+  };
+  return {
+    from: begins[index] as number,
+    to: begins[index + 1] as number,
+    plates: section.plateHeight,
+    ends: { A: ending(steps[index - 1]), B: ending(steps[index]) },
+  };
+};
+
+const sectionOf = (
+  plan: SteppedPlan,
+  index: number,
+  section: RoofSection,
+): { readonly frame: Frame; readonly eaves: readonly Eave[] } => {
+  const clad = cladOf(plan);
+  const name = sectionName(index);
+  const reach = sectionRun(plan, section);
+  const run = runOf(plan, index, section);
+  const planes = (['street', 'yard'] as const).map((wall): Plane & { readonly side: typeof wall } => ({
+    side: wall,
+    id: `${name}.${wall}`,
+    foot: [0, wall === 'street' ? -reach : reach],
+    up: inward[wall],
+    base: section.plateHeight,
+    m: gradient(section.slope),
+  }));
+  const [start, end] = gableEnds(run.to);
+  const limits = [start, end].flatMap((limit) =>
+    limit ? [limit.id === 'A' ? { ...limit, reach: -run.from } : limit] : [],
+  );
+  const body: Body = { id: name, planes, limits };
+  const stations = marksOn(plan, section, run);
+  const eaves = planes.map((plane): Eave => ({
+    side: plane.side,
+    plane,
+    body,
+    run: reach,
+    m: plane.m,
+    overhang: section.overhang,
+    seat: section.seat,
+    clad,
+    stations,
+    section: index,
+  }));
+  const gables = Object.values(run.ends).filter(({ what }) => what === 'gable').length;
+  const { span, ridge } = section;
+  return { frame: { body, name, span, past: plan.rakeOverhang, gables, ridge, run }, eaves };
+};
+
+/** Each section is a gable of its own; nothing of one lies over another. */
+export const stepped = (plan: SteppedPlan): RoofForm => {
+  const [start, ...rest] = plan.sections;
+  const first = sectionOf(plan, 0, start);
+  const others = rest.map((section, i) => sectionOf(plan, i + 1, section));
+  return {
+    bodies: [first, ...others].map(({ frame }) => frame.body),
+    eaves: [first, ...others].flatMap(({ eaves }) => eaves),
+    frames: [first.frame, ...others.map(({ frame }) => frame)],
+  };
+};

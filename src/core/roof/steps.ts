@@ -1,0 +1,170 @@
+import type { Vec2 } from '../geometry/vector';
+import { isOver } from '../units/hair';
+import { inch } from '../units/inch';
+import type { FiguredPosts, FiguredRoof, FiguredStuds } from './figured';
+import type { FiguredStep, RidgeBears } from './figuredSteps';
+import type { Frame, RoofForm } from './form';
+import { sectionName, stepsOf, type Step } from './forms/stepped';
+import type { RoofPlan, Section, SteppedPlan } from './plan';
+import type { RoofPlane } from './planes';
+import type { RidgeOn } from './ridges';
+import { figuredStuds } from './studs';
+import type { Timber } from './timber';
+
+/** Where sections of a run meet: how the lower ridge ends there, and what carries its end. */
+
+/** Both sides of a step as they are framed. */
+export type StepOn = {
+  readonly step: Step;
+  readonly higher: RidgeOn;
+  readonly lower: RidgeOn;
+  readonly bearing: RidgeBears;
+};
+
+export const stepsOn = (
+  plan: RoofPlan,
+  ridges: readonly RidgeOn[],
+  planes: readonly RoofPlane[],
+): readonly StepOn[] =>
+  plan.kind !== 'stepped'
+    ? []
+    : stepsOf(plan).flatMap((step): readonly StepOn[] => {
+        const [higher, lower] = [step.higher, step.lower].map((index) =>
+          ridges.find(({ frame }) => frame.name === sectionName(index)),
+        );
+        if (!higher || !lower) return [];
+        const plane = planes.find(({ eave }) => eave.section === step.higher);
+        const woodOver = plane ? lowestOver(higher, plane, lower.figured.section) : 0;
+        return [{ step, higher, lower, bearing: bearingAt(plan, { step, higher, lower, woodOver }) }];
+      });
+
+/** Lowest wood of a section's roof over a ridge that comes in under it: its own ridge, or its rafters over the faces of a thicker one. */
+const lowestOver = (
+  { figured: { topHeight, section } }: RidgeOn,
+  { eave, cuts }: RoofPlane,
+  under: Section,
+): number => {
+  const aside = Math.max(0, (under.thickness - section.thickness) / 2);
+  return topHeight - Math.max(section.depth, cuts.plumbCutLength + eave.m * aside);
+};
+
+const platesIn = ({ frame }: RidgeOn): number => frame.run?.plates ?? 0;
+
+type Sides = Omit<StepOn, 'bearing'> & { readonly woodOver: number };
+
+const bearingAt = (plan: SteppedPlan, sides: Sides): RidgeBears => {
+  const { step, higher, lower, woodOver } = sides;
+  const { bearing } = plan.sections[step.lower] ?? plan.sections[0];
+  const { topHeight, section } = lower.figured;
+  const inWall = bearing.on === 'pocket';
+  const way = (step.higher > step.lower ? 1 : -1) * (inWall ? 1 : -1);
+  const ends: Vec2 = [step.at, step.at + way * bearing.length];
+  const height = topHeight - section.depth;
+  const overHigher = height - platesIn(higher);
+  const overLower = height - platesIn(lower);
+  const onHigher = inWall && overHigher >= 0;
+  const length = onHigher ? overHigher : overLower + bearing.below;
+  return {
+    on: bearing.on,
+    length: bearing.length,
+    from: Math.min(...ends),
+    to: Math.max(...ends),
+    area: bearing.length * section.thickness,
+    height,
+    overLower,
+    overHigher,
+    ...(inWall && { clear: woodOver - topHeight }),
+    ...(isOver(length, 0) && {
+      stands: { on: onHigher ? 'higherPlates' : isOver(bearing.below, 0) ? 'below' : 'lowerPlates', length },
+    }),
+  };
+};
+
+/** The steps of a run, from end A. */
+export const figuredSteps = (steps: readonly StepOn[]): Pick<FiguredRoof, 'steps'> =>
+  steps.length === 0
+    ? {}
+    : {
+        steps: steps.map(({ step, higher, lower, bearing }, i): FiguredStep => ({
+          id: `step.${i + 1}`,
+          at: step.at,
+          higher: higher.frame.name ?? '',
+          lower: lower.frame.name ?? '',
+          rise: higher.figured.topHeight - lower.figured.topHeight,
+          bearing,
+        })),
+      };
+
+const sectionOfPost = ({ lower, bearing }: StepOn): Section => ({
+  thickness: lower.figured.section.thickness,
+  depth: inch(bearing.length),
+});
+
+/** What carries the ends of ridges: one at each step that leaves room for it. */
+export const stepPosts = (steps: readonly StepOn[]): readonly FiguredPosts[] =>
+  steps.flatMap((one, i): readonly FiguredPosts[] => {
+    const { from, to, stands } = one.bearing;
+    if (!stands) return [];
+    const at = [(from + to) / 2];
+    return [
+      {
+        id: `post.step${i + 1}`,
+        count: 1,
+        side: 'both',
+        length: stands.length,
+        at,
+        section: sectionOfPost(one),
+      },
+    ];
+  });
+
+/** The same as solids. */
+export const stepTimbers = (steps: readonly StepOn[]): readonly Timber[] =>
+  steps.flatMap(({ lower, bearing: { from, to, height, stands } }, i): readonly Timber[] => {
+    if (!stands) return [];
+    const low = height - stands.length;
+    return [
+      {
+        id: `post.step${i + 1}`,
+        origin: [from, 0],
+        direction: [1, 0],
+        outline: [
+          [0, low],
+          [to - from, low],
+          [to - from, height],
+          [0, height],
+        ],
+        thickness: lower.figured.section.thickness,
+        cuts: [],
+      },
+    ];
+  });
+
+type Studded = { readonly form: RoofForm; readonly planes: readonly RoofPlane[] };
+
+/** Beside a higher section that is narrower, the lower one shows ends of a gable of its own: studs outside of the higher walls. */
+export const outsideStuds = (plan: RoofPlan, { form, planes }: Studded): readonly FiguredStuds[] => {
+  if (plan.kind !== 'stepped' || !plan.gableStuds) return [];
+  const { gableStuds } = plan;
+  return stepsOf(plan).flatMap((step, i) => {
+    const [higher, lower] = [form.frames[step.higher], form.frames[step.lower]];
+    if (!higher?.run || !lower?.run || !isOver(lower.span, higher.span)) return [];
+    return figuredStuds(gableStuds, planes.filter(isIn(lower)).map(outsideOf(higher)), {
+      gables: 1,
+      name: `step${i + 1}`,
+      foot: { at: lower.run.plates, least: 0 },
+    });
+  });
+};
+
+const isIn =
+  ({ body }: Frame) =>
+  ({ eave }: RoofPlane): boolean =>
+    eave.body === body;
+
+const outsideOf =
+  ({ span }: Frame) =>
+  (plane: RoofPlane): RoofPlane => {
+    const { clad, run } = plane.eave;
+    return { ...plane, eave: { ...plane.eave, open: [clad, run - span / 2 - clad] } };
+  };
