@@ -59,7 +59,7 @@ const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
   joists: ['gable', 'hip', 'gambrel', 'stepped'],
   collars: ['gable', 'hip', 'gambrel', 'stepped'],
   yard: ['gable'],
-  posts: ['gable'],
+  posts: ['gable', 'stepped'],
   wings: ['gable'],
   dormers: ['gable'],
   gableStuds: ['gable', 'hip', 'shed', 'gambrel', 'stepped'],

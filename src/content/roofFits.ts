@@ -1,6 +1,7 @@
 import { bearingOf } from '../core/roof/form';
 import { cladOf } from '../core/roof/forms/common';
 import { gableRuns } from '../core/roof/forms/gable';
+import { postsUnder } from '../core/roof/forms/stepped';
 import { gabletFits } from './gabletFits';
 import { when, type Show } from './saidSizes';
 import { dormerFits } from './dormerFits';
@@ -56,7 +57,7 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
   if (plan.kind === 'gambrel') return gambrelFits(plan, show);
-  if (plan.kind === 'stepped') return steppedFits(plan, show);
+  if (plan.kind === 'stepped') return [...postsFit(plan, show), ...steppedFits(plan, show)];
   if (plan.kind === 'shed') return shedFits(plan, show);
   const standing = standingFits(plan, show);
   return standing.length > 0
@@ -71,7 +72,6 @@ const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
   const [m, other] = [gradient(plan.slope), gradient(plan.yard?.slope ?? plan.slope)];
   const lowest = thickness * m - other * (street + yard - thickness);
   const highest = m * (street + yard - thickness) - thickness * other;
-  const out = plan.posts?.at.find((at) => at < -hair || at > plan.length + hair);
   return [
     ...when(plan.yard !== undefined && Math.min(street, yard) <= thickness, () =>
       complaint(
@@ -80,10 +80,18 @@ const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
         `${show(lowest)} to ${show(highest)} at these slopes`,
       ),
     ),
-    ...when(out !== undefined, () =>
-      complaint('posts.at', `has a post at ${show(out ?? 0)}`, `0 to ${show(plan.length)}`),
-    ),
+    ...postsFit(plan, show),
   ];
+};
+
+const postsFit = (
+  { posts, length }: Pick<GablePlan, 'posts' | 'length'>,
+  show: Show,
+): readonly Complaint[] => {
+  const out = posts?.at.find((at) => at < -hair || at > length + hair);
+  return when(out !== undefined, () =>
+    complaint('posts.at', `has a post at ${show(out ?? 0)}`, `0 to ${show(length)}`),
+  );
 };
 
 /** What a hip roof asks besides: a ridge between its ends, and end planes that come to the height of the others. */
@@ -206,7 +214,9 @@ const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, 
 };
 
 const roomForPosts: Check = (plan, plane, show) => {
-  if (plan.kind !== 'gable' || !plan.posts) return [];
+  if (!('posts' in plan) || !plan.posts) return [];
+  const { section } = plane.eave;
+  if (plan.kind === 'stepped' && section !== undefined && postsUnder(plan, section).length === 0) return [];
   const { below } = plan.posts;
   const least = plan.ridge.depth - topOf(plane);
   return when(below <= least + hair, () =>

@@ -141,9 +141,12 @@ export const roofSchema = z.strictObject({
             z.maxLength(50, '1 to 50 places from end A'),
             z.describe('Centres of the posts, from end A.'),
           ),
-        below: length('posts.below', 'How far below the top of the plates they stand.'),
+        below: length(
+          'posts.below',
+          'How far below the top of the plates they stand; in a run, of plates without a plateHeight.',
+        ),
       })
-      .check(z.describe('Under the ridge of a gable, which then carries as a beam.')),
+      .check(z.describe('Under the ridge of a gable, or those of a run, which then carry as beams.')),
   ),
   wings: z.optional(
     z

@@ -281,8 +281,10 @@ const breakOnOf = ({ breakOn, purlin }: RoofFile, size: Sizes): GambrelPlan['bre
 const steppedOf = (file: RoofFile, size: Sizes): SteppedPlan => {
   const shared = sharedOf(file, size);
   const ridged = ridgedOf(file, size);
+  const posts = postsOf(file, size);
   return {
     kind: 'stepped',
+    ...(posts && { posts }),
     ...shared,
     ...ridged,
     rakeOverhang: size('rakeOverhang'),

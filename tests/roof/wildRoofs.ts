@@ -180,6 +180,7 @@ const byKind: Readonly<Record<string, object>> = {
     joists: maybe(fc.record({ height: between(0, 60) })),
     rakeOverhang: maybe(between(0, 24)),
     gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+    posts: maybe(fc.record({ at: fc.array(between(0, 400), { maxLength: 4 }), below: between(0, 120) })),
     sections: fc.array(runOf, { minLength: 2, maxLength: 4 }),
   },
   shed: {

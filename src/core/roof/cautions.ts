@@ -36,7 +36,7 @@ const ridged =
 
 /** Of roofs whose ridge is a board: one on posts carries, and needs no ties to do so. */
 const onBoard = (check: RidgedCheck): Check =>
-  ridged((so) => !(so.plan.kind === 'gable' && so.plan.posts) && check(so));
+  ridged((so) => !('posts' in so.plan && so.plan.posts) && check(so));
 
 const show = (value: number): string => `${shortInches(value)} in`;
 

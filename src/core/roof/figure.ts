@@ -23,7 +23,7 @@ import { shedCautions } from './shedCautions';
 import { slantCautions } from './slantCautions';
 import { figuredSleepers } from './sleepers';
 import { atStanding, figuredStanding, standingCautions } from './standing';
-import { figuredSteps, outsideStuds, stepPosts, stepsOn } from './steps';
+import { figuredSteps, outsideStuds, ridgePosts, stepPosts, stepsOn } from './steps';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
@@ -54,7 +54,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     blocks: withHighBlocks(plan, framing, figuredBlocks(plan, framing)),
     ties,
     ...figuredSteps(steps),
-    ...postsOf(plan, topOn(form.frames[0]), stepPosts(steps)),
+    ...postsOf(plan, topOn(form.frames[0]), [...ridgePosts(plan, ridges), ...stepPosts(steps)]),
     ...studsOf(plan, { form, headers }, planes),
     ...figuredRakes(plan, mains),
     ...slants,

@@ -158,6 +158,8 @@ export type SteppedPlan = Shared &
   Ridged & {
     readonly kind: 'stepped';
     readonly sections: readonly [RoofSection, ...RoofSection[]];
+    /** Ridges that carry as beams, and where their posts stand; `below` the plates that no section raises. */
+    readonly posts?: Posts;
     readonly gableStuds?: GableStuds;
     /** Past the gables at the two ends of the run. */
     readonly rakeOverhang: Inch;

@@ -3,6 +3,7 @@ import { shortInches } from '../units/lengthText';
 import { gradient } from '../units/slope';
 import type { Checked } from './cautions';
 import type { Caution, FiguredTie } from './figured';
+import { postsUnder } from './forms/stepped';
 import { limits } from './limits';
 import type { RoofPlan, RoofSection, SteppedPlan } from './plan';
 import type { StepOn } from './steps';
@@ -55,13 +56,31 @@ export const stepCautions = (
   ties: readonly FiguredTie[],
 ): readonly Caution[] => {
   if (plan.kind !== 'stepped') return [];
-  return steps.flatMap((step) => [
-    ...bearsLittle(step),
-    ...inPlates(step),
-    ...inTie(plan, step, ties),
-    ...overhangClose(step),
-  ]);
+  return [
+    ...bearsOnce(plan, steps),
+    ...steps.flatMap((step) => [
+      ...bearsLittle(step),
+      ...inPlates(step),
+      ...inTie(plan, step, ties),
+      ...overhangClose(step),
+    ]),
+  ];
 };
+
+/** A beam bears at two places, posts or the walls of higher sections. */
+const bearsOnce = (plan: SteppedPlan, steps: readonly StepOn[]): readonly Caution[] =>
+  plan.sections.flatMap((_, i) => {
+    const places = postsUnder(plan, i).length + steps.filter(({ step }) => step.lower === i).length;
+    return plan.posts && places < 2
+      ? [
+          {
+            code: 'ridgeUnsupported',
+            at: 'posts.at',
+            text: `The ridge of section ${i + 1} is to carry as a beam and bears at ${places === 1 ? 'one place' : 'no place'}: it needs two, posts or the walls of higher sections.`,
+          },
+        ]
+      : [];
+  });
 
 const pathOf = ({ step }: StepOn, key: string): string => `sections.${step.lower}.${key}`;
 

@@ -23,7 +23,7 @@ export const splicedMember = (
   { member, length, onWall }: Long,
 ): { readonly pieces: readonly Pieces[]; readonly splice?: FiguredSplice } => {
   const own = roof.ridges.find(({ id }) => id === member)?.run;
-  const { joints, marks } = own ? inSection(roof, own.part) : jointsOf(plan, roof, onWall);
+  const { joints, marks } = own ? inSection(plan, roof, own.part) : jointsOf(plan, roof, onWall);
   const begins = own?.from ?? (plan.length - length) / 2;
   const places = marks === 'anywhere' ? marks : marks.map((x) => x - begins);
   const pieces = spliced(length, places, longestBoard);
@@ -37,11 +37,11 @@ type Joints = {
   readonly marks: readonly number[] | 'anywhere';
 };
 
-/** One of several along one line is spliced on its own section's rafters. */
-const inSection = ({ layout: { eaves = [] } }: FiguredRoof, part: string): Joints => ({
-  joints: 'rafters',
-  marks: eaves.find((eave) => eave.part === part)?.stations ?? [],
-});
+/** One of several along one line is spliced on its own section's rafters, or over posts. */
+const inSection = (plan: RoofPlan, { layout: { eaves = [] } }: FiguredRoof, part: string): Joints =>
+  'posts' in plan && plan.posts
+    ? { joints: 'posts', marks: [...plan.posts.at].sort((a, b) => a - b) }
+    : { joints: 'rafters', marks: eaves.find((eave) => eave.part === part)?.stations ?? [] };
 
 const jointsOf = (plan: RoofPlan, { ridges, layout: { stations } }: FiguredRoof, onWall: boolean): Joints => {
   if (onWall)

@@ -4,7 +4,7 @@ import { inch } from '../units/inch';
 import type { FiguredPosts, FiguredRoof, FiguredStuds } from './figured';
 import type { FiguredStep, RidgeBears } from './figuredSteps';
 import type { Frame, RoofForm } from './form';
-import { sectionName, stepsOf, type Step } from './forms/stepped';
+import { postsUnder, sectionName, stepsOf, type Step } from './forms/stepped';
 import type { RoofPlan, Section, SteppedPlan } from './plan';
 import type { RoofPlane } from './planes';
 import type { RidgeOn } from './ridges';
@@ -117,6 +117,18 @@ export const stepPosts = (steps: readonly StepOn[]): readonly FiguredPosts[] =>
       },
     ];
   });
+
+/** Of a run whose ridges carry as beams: those under each ridge. */
+export const ridgePosts = (plan: RoofPlan, ridges: readonly RidgeOn[]): readonly FiguredPosts[] =>
+  plan.kind !== 'stepped' || !plan.posts
+    ? []
+    : plan.sections.flatMap((_, i) => {
+        const at = postsUnder(plan, i);
+        const ridge = ridges.find(({ frame }) => frame.name === sectionName(i))?.figured;
+        if (at.length === 0 || !ridge) return [];
+        const length = ridge.topHeight - ridge.section.depth + (plan.posts?.below ?? 0);
+        return [{ id: `post.${sectionName(i)}`, count: at.length, side: 'both', length, at }];
+      });
 
 /** The same as solids. */
 export const stepTimbers = (steps: readonly StepOn[]): readonly Timber[] =>

@@ -39,6 +39,17 @@ const beginsOf = ({ sections, length }: SteppedPlan): readonly number[] => {
   return [...begins.slice(0, -1), length];
 };
 
+/** Posts that stand under a section's ridge; one right at a step is the higher's. From end A. */
+export const postsUnder = (plan: SteppedPlan, index: number): readonly number[] => {
+  const begins = beginsOf(plan);
+  const [from, to] = [begins[index] ?? 0, begins[index + 1] ?? 0];
+  const steps = stepsOf(plan);
+  return (plan.posts?.at ?? []).filter((at) => {
+    const step = steps.find((one) => Math.abs(one.at - at) < hair);
+    return step ? step.higher === index : at > from - hair && at < to + hair;
+  });
+};
+
 export const sectionName = (index: number): string => `section${index + 1}`;
 
 /**
