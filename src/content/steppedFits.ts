@@ -1,4 +1,4 @@
-import { sectionRun, sectionTop, stepsOf, type Step } from '../core/roof/forms/stepped';
+import { sectionRun, sectionTop, stepsOf, woodOverPocket, type Step } from '../core/roof/forms/stepped';
 import type { RoofSection, SteppedPlan } from '../core/roof/plan';
 import { hair, isOver } from '../core/units/hair';
 import { gradient } from '../core/units/slope';
@@ -159,9 +159,7 @@ const pocketRoom = (plan: SteppedPlan, step: Step, show: Show): readonly Complai
   const { over, under } = sidesOf(plan, step);
   if (under.bearing.on !== 'pocket') return [];
   const tops = topsOf(plan, step);
-  const m = gradient(over.slope);
-  const aside = Math.max(0, (under.ridge.thickness - over.ridge.thickness) / 2) * m;
-  const least = Math.max(over.ridge.depth, plan.rafter.depth * Math.sqrt(1 + m * m) + aside);
+  const least = woodOverPocket(plan, over, under);
   return when(isOver(least, tops.over - tops.under), () =>
     complaint(
       `sections.${step.lower}.bearing`,

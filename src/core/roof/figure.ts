@@ -39,7 +39,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const dormers = figuredDormers(plan, framing);
   const mains = grouped(firstOfEach(on(planes, form.frames[0])), form);
   const headers = headersOn(framing, planes);
-  const steps = stepsOn(plan, ridges, planes);
+  const steps = stepsOn(plan, ridges);
   const ties = form.frames.flatMap((frame) =>
     tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) }),
   );

@@ -4,7 +4,7 @@ import { inch } from '../units/inch';
 import type { FiguredPosts, FiguredRoof, FiguredStuds } from './figured';
 import type { FiguredStep, RidgeBears } from './figuredSteps';
 import type { Frame, RoofForm } from './form';
-import { postsUnder, sectionName, stepsOf, type Step } from './forms/stepped';
+import { postsUnder, sectionName, stepsOf, woodOverPocket, type Step } from './forms/stepped';
 import type { RoofPlan, Section, SteppedPlan } from './plan';
 import type { RoofPlane } from './planes';
 import type { RidgeOn } from './ridges';
@@ -21,11 +21,7 @@ export type StepOn = {
   readonly bearing: RidgeBears;
 };
 
-export const stepsOn = (
-  plan: RoofPlan,
-  ridges: readonly RidgeOn[],
-  planes: readonly RoofPlane[],
-): readonly StepOn[] =>
+export const stepsOn = (plan: RoofPlan, ridges: readonly RidgeOn[]): readonly StepOn[] =>
   plan.kind !== 'stepped'
     ? []
     : stepsOf(plan).flatMap((step): readonly StepOn[] => {
@@ -33,28 +29,18 @@ export const stepsOn = (
           ridges.find(({ frame }) => frame.name === sectionName(index)),
         );
         if (!higher || !lower) return [];
-        const plane = planes.find(({ eave }) => eave.section === step.higher);
-        const woodOver = plane ? lowestOver(higher, plane, lower.figured.section) : 0;
-        return [{ step, higher, lower, bearing: bearingAt(plan, { step, higher, lower, woodOver }) }];
+        return [{ step, higher, lower, bearing: bearingAt(plan, { step, higher, lower }) }];
       });
-
-/** Lowest wood of a section's roof over a ridge that comes in under it: its own ridge, or its rafters over the faces of a thicker one. */
-const lowestOver = (
-  { figured: { topHeight, section } }: RidgeOn,
-  { eave, cuts }: RoofPlane,
-  under: Section,
-): number => {
-  const aside = Math.max(0, (under.thickness - section.thickness) / 2);
-  return topHeight - Math.max(section.depth, cuts.plumbCutLength + eave.m * aside);
-};
 
 const platesIn = ({ frame }: RidgeOn): number => frame.run?.plates ?? 0;
 
-type Sides = Omit<StepOn, 'bearing'> & { readonly woodOver: number };
+type Sides = Omit<StepOn, 'bearing'>;
 
 const bearingAt = (plan: SteppedPlan, sides: Sides): RidgeBears => {
-  const { step, higher, lower, woodOver } = sides;
-  const { bearing } = plan.sections[step.lower] ?? plan.sections[0];
+  const { step, higher, lower } = sides;
+  const under = plan.sections[step.lower] ?? plan.sections[0];
+  const over = plan.sections[step.higher] ?? plan.sections[0];
+  const { bearing } = under;
   const { topHeight, section } = lower.figured;
   const inWall = bearing.on === 'pocket';
   const way = (step.higher > step.lower ? 1 : -1) * (inWall ? 1 : -1);
@@ -73,7 +59,7 @@ const bearingAt = (plan: SteppedPlan, sides: Sides): RidgeBears => {
     height,
     overLower,
     overHigher,
-    ...(inWall && { clear: woodOver - topHeight }),
+    ...(inWall && { clear: higher.figured.topHeight - woodOverPocket(plan, over, under) - topHeight }),
     ...(isOver(length, 0) && {
       stands: { on: onHigher ? 'higherPlates' : isOver(bearing.below, 0) ? 'below' : 'lowerPlates', length },
     }),

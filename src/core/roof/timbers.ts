@@ -50,7 +50,7 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...form.eaves.filter(({ stands }) => !stands).map((eave) => plateUnder(plan, form, eave)),
     ...breakTimbers(plan, framing, planes),
     ...highPlateTimbers(plan, framing),
-    ...stepTimbers(stepsOn(plan, ridges, planes)),
+    ...stepTimbers(stepsOn(plan, ridges)),
   ];
 };
 

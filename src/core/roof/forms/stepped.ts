@@ -17,6 +17,21 @@ export const sectionTop = (plan: SteppedPlan, section: RoofSection): number => {
   return section.plateHeight + over + (sectionRun(plan, section) - section.ridge.thickness / 2) * m;
 };
 
+/**
+ * Plumb, from the top of a higher ridge down to the lowest wood of its roof over a ridge in a pocket: its own ridge, or where
+ * the lower one is thicker, its rafters over the faces of that. Inches.
+ */
+export const woodOverPocket = (
+  { rafter: { depth } }: SteppedPlan,
+  over: RoofSection,
+  under: RoofSection,
+): number => {
+  const m = gradient(over.slope);
+  const aside = (under.ridge.thickness - over.ridge.thickness) / 2;
+  const toRafters = aside > hair ? depth * Math.sqrt(1 + m * m) + m * aside : 0;
+  return Math.max(over.ridge.depth, toRafters);
+};
+
 /** Where two sections meet, from end A, and which of them is the higher; with ridges at one height, that nearer to end A. */
 export type Step = { readonly at: number; readonly higher: number; readonly lower: number };
 
