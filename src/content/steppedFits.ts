@@ -46,7 +46,7 @@ const lengthFits = (plan: SteppedPlan, show: Show): readonly Complaint[] => {
     ...when(Math.abs(over) <= sumsTo && own < 2 * plan.rafter.thickness - hair, () =>
       complaint(
         'length',
-        `is ${show(plan.length)} and leaves ${show(own)} for the last section`,
+        `is ${show(plan.length)} and leaves ${own > 0 ? show(own) : 'nothing'} for the last section`,
         `at least ${show(plan.length - own + 2 * plan.rafter.thickness)}`,
       ),
     ),

@@ -15,7 +15,7 @@ import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type Roof
 import { isOver } from '../units/hair';
 import { figuredRakes, ledgerPast } from './rake';
 import { rakeCautions } from './rakeCautions';
-import { inRun, stepCautions } from './runCautions';
+import { eachSection, stepCautions } from './runCautions';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { gabletCautions } from './gabletCautions';
 import { settledFraming, type Settled } from './settled';
@@ -64,10 +64,10 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     cautions: [
       ...atStanding(
         plan,
-        groups.flatMap((group) =>
-          inRun({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, (so) =>
-            breakCautions(so, groups),
-          ),
+        eachSection(
+          plan,
+          groups.map((group) => ({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) })),
+          (so) => breakCautions(so, groups),
         ),
       ),
       ...rakeCautions(plan, mains),

@@ -12,17 +12,33 @@ import type { StepOn } from './steps';
 
 const show = (value: number): string => `${shortInches(value)} in`;
 
-/** The plan as one section has it, heights over its own plates; told where that section says what is wrong, or the whole plan. */
-export const inRun = (so: Checked, check: (so: Checked) => readonly Caution[]): readonly Caution[] => {
-  const { plan, eave } = so;
-  if (plan.kind !== 'stepped' || eave.section === undefined) return check(so);
-  const index = eave.section;
-  const topHeight = so.topHeight - eave.plane.base;
-  return check({ ...so, plan: asSection(plan, index), topHeight }).map((caution) => ({
-    ...caution,
-    at: sectionKey(plan, index, caution.at),
-  }));
+/**
+ * Each section with its own sizes and heights over its own plates. What all of them have wrong alike is told once, the rest
+ * with its section, at the key that section has itself or the main one.
+ */
+export const eachSection = (
+  plan: RoofPlan,
+  all: readonly Checked[],
+  check: (so: Checked) => readonly Caution[],
+): readonly Caution[] => {
+  if (plan.kind !== 'stepped') return all.flatMap(check);
+  const told = all.flatMap((so) => {
+    const index = so.eave.section ?? 0;
+    const topHeight = so.topHeight - so.eave.plane.base;
+    return check({ ...so, plan: asSection(plan, index), topHeight }).map((caution) => ({
+      index,
+      caution: { ...caution, at: sectionKey(plan, index, caution.at) },
+    }));
+  });
+  return told.flatMap(({ index, caution }, i) => {
+    const alike = told.filter((one) => isSame(one.caution, caution));
+    if (alike.length < plan.sections.length)
+      return [{ ...caution, text: `Section ${index + 1}: ${caution.text}` }];
+    return told.findIndex((one) => isSame(one.caution, caution)) === i ? [caution] : [];
+  });
 };
+
+const isSame = (a: Caution, b: Caution): boolean => a.code === b.code && a.at === b.at && a.text === b.text;
 
 /** The plan with the sizes that one section has. */
 export const asSection = (plan: SteppedPlan, index: number): SteppedPlan => {
