@@ -188,6 +188,17 @@ describe('other ends', () => {
   });
 });
 
+describe('a post over the pocket', () => {
+  it('of the lower ridge stands on that, and the one beside it on the floor', () => {
+    const roof = runRoof({ posts: { at: [194, 300, 480], below: 90 } });
+    const [, onRidge] = roof.posts?.filter(({ id }) => id.startsWith('post.section2')) ?? [];
+    expect(roof.posts?.find(({ id }) => id === 'post.section2')?.at).toEqual([300, 480]);
+    expect(onRidge).toMatchObject({ id: 'post.section2.onStep1', count: 1, at: [194] });
+    // Tops of 77.981 and 47.981, the upper ridge 9 1/4 deep.
+    expect(onRidge?.length).toBeCloseTo(30 - 9.25, 9);
+  });
+});
+
 describe('cautions', () => {
   const codes = (sections: readonly object[], changes: object = {}) =>
     runRoof({ ...changes }, sections).cautions.map(({ code, at }) => `${code} ${at}`);

@@ -54,7 +54,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     blocks: withHighBlocks(plan, framing, figuredBlocks(plan, framing)),
     ties,
     ...figuredSteps(steps),
-    ...postsOf(plan, topOn(form.frames[0]), [...ridgePosts(plan, ridges), ...stepPosts(steps)]),
+    ...postsOf(plan, topOn(form.frames[0]), [...ridgePosts(plan, ridges, steps), ...stepPosts(steps)]),
     ...studsOf(plan, { form, headers }, planes),
     ...figuredRakes(plan, mains),
     ...slants,

@@ -104,17 +104,43 @@ export const stepPosts = (steps: readonly StepOn[]): readonly FiguredPosts[] =>
     ];
   });
 
-/** Of a run whose ridges carry as beams: those under each ridge. */
-export const ridgePosts = (plan: RoofPlan, ridges: readonly RidgeOn[]): readonly FiguredPosts[] =>
-  plan.kind !== 'stepped' || !plan.posts
-    ? []
-    : plan.sections.flatMap((_, i) => {
-        const at = postsUnder(plan, i);
-        const ridge = ridges.find(({ frame }) => frame.name === sectionName(i))?.figured;
-        if (at.length === 0 || !ridge) return [];
-        const length = ridge.topHeight - ridge.section.depth + (plan.posts?.below ?? 0);
-        return [{ id: `post.${sectionName(i)}`, count: at.length, side: 'both', length, at }];
-      });
+/** Half of a 4×4, as posts are set under ridges. Inches. */
+const halfPost = 1.75;
+
+/** Of a run whose ridges carry as beams: those under each ridge, and apart those that stand on a lower one in its pocket. */
+export const ridgePosts = (
+  plan: RoofPlan,
+  ridges: readonly RidgeOn[],
+  steps: readonly StepOn[],
+): readonly FiguredPosts[] => {
+  if (plan.kind !== 'stepped' || !plan.posts) return [];
+  const { posts } = plan;
+  return plan.sections.flatMap((_, i) => {
+    const ridge = ridges.find(({ frame }) => frame.name === sectionName(i))?.figured;
+    if (!ridge) return [];
+    const underside = ridge.topHeight - ridge.section.depth;
+    const places = postsUnder(plan, i);
+    const pocketOf = (at: number): number => steps.findIndex((one) => isInPocket(one, i, at));
+    const id = `post.${sectionName(i)}`;
+    const onFloor = {
+      id,
+      at: places.filter((at) => pocketOf(at) < 0),
+      length: underside + posts.below,
+    };
+    const onRidge = places.flatMap((at) => {
+      const step = pocketOf(at);
+      const lower = steps[step]?.lower.figured;
+      return lower ? [{ id: `${id}.onStep${step + 1}`, at: [at], length: underside - lower.topHeight }] : [];
+    });
+    return [onFloor, ...onRidge]
+      .filter(({ at, length }) => at.length > 0 && isOver(length, 0))
+      .map((post): FiguredPosts => ({ ...post, count: post.at.length, side: 'both' }));
+  });
+};
+
+/** Whether a post under a higher ridge stands over the pocket of the lower one. */
+const isInPocket = ({ step, bearing: { on, from, to } }: StepOn, section: number, at: number): boolean =>
+  step.higher === section && on === 'pocket' && isOver(at, from - halfPost) && isOver(to + halfPost, at);
 
 /** The same as solids. */
 export const stepTimbers = (steps: readonly StepOn[]): readonly Timber[] =>
