@@ -172,7 +172,7 @@ describe('a run of sections as solids', () => {
 
   it('its ridges lie from where to where they are said to', () => {
     everyRun((run) => {
-      for (const { id, run: lies, length, topHeight } of run.roof.ridges) {
+      for (const { id, lies, length, topHeight } of run.roof.ridges) {
         const { min, max } = boxOf(solidOf(named(run, id)));
         expect(min[0]).toBeCloseTo(lies!.from, 5);
         expect(max[0]).toBeCloseTo(lies!.to, 5);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
-import { ridgeIn, runFile, runRoof } from './runs';
+import { figure } from '../../src/core/roof/figure';
+import { listsOf } from '../../src/core/roof/lists';
+import { planFrom, ridgeIn, runFile, runRoof } from './runs';
 
 /** Ridges at several heights in one run: a small one by hand, what it is warned of and what is refused. */
 
@@ -35,10 +37,10 @@ describe('worked by hand', () => {
   });
 
   it('the low one runs 8 past its gable and 5 1/2 into the wall, the high one from the wall to 8 past its gable', () => {
-    expect(ridgeIn(roof, 1).run).toMatchObject({ from: -8, to: 125.5 });
+    expect(ridgeIn(roof, 1).lies).toMatchObject({ from: -8, to: 125.5 });
     expect(ridgeIn(roof, 1).length).toBeCloseTo(8 + 120 + 5.5, 9);
     expect(ridgeIn(roof, 1).lineLength).toBeCloseTo(8 + 120, 9);
-    expect(ridgeIn(roof, 2).run).toMatchObject({ from: 120, to: 278 });
+    expect(ridgeIn(roof, 2).lies).toMatchObject({ from: 120, to: 278 });
   });
 
   it('its underside lies 54.4375 - 12 high, 24 more over its own plates, and bears 5 1/2 by 1 1/2', () => {
@@ -113,7 +115,7 @@ describe('other ends', () => {
   it('on a wall the ridge ends at the face, and bears before it', () => {
     const bearing = { on: 'wall', below: 90 };
     const roof = runRoof({}, [{ length: 192, span: 216, plateHeight: -12, bearing }, {}]);
-    expect(ridgeIn(roof, 1).run?.to).toBe(192);
+    expect(ridgeIn(roof, 1).lies?.to).toBe(192);
     const [step] = roof.steps ?? [];
     expect(step?.bearing).toMatchObject({ on: 'wall', from: 188.5, to: 192, length: 3.5 });
     expect(step?.bearing.stands).toMatchObject({ on: 'below' });
@@ -133,7 +135,7 @@ describe('other ends', () => {
       { length: 160, span: 216, plateHeight: -12 },
       {},
     ]);
-    expect(ridgeIn(roof, 2).run).toMatchObject({ from: 160 - 5.5, to: 320 + 5.5 });
+    expect(ridgeIn(roof, 2).lies).toMatchObject({ from: 160 - 5.5, to: 320 + 5.5 });
     expect(roof.steps).toHaveLength(2);
     expect(roof.gableStuds?.map(({ id }) => id)).toEqual(['stud.section1.1', 'stud.section3.1']);
     expect(roof.posts?.map(({ id }) => id)).toEqual(['post.step1', 'post.step2']);
@@ -141,7 +143,7 @@ describe('other ends', () => {
 
   it('the higher ridge runs out over the lower roof where it is said to', () => {
     const roof = runRoof({}, [{ length: 192, span: 216, plateHeight: -12 }, { stepOverhang: 8 }]);
-    expect(ridgeIn(roof, 2).run?.from).toBe(184);
+    expect(ridgeIn(roof, 2).lies?.from).toBe(184);
   });
 
   it('the end rafter stands clear of the sheathing of the higher wall', () => {
@@ -167,7 +169,7 @@ describe('other ends', () => {
     );
   });
 
-  it('ridges that carry have posts, each under its own section, and are spliced over them', () => {
+  it('ridges that carry have posts, each under its own section', () => {
     const roof = runRoof({
       slope: { rise: 2, run: 12 },
       joists: false,
@@ -185,6 +187,36 @@ describe('other ends', () => {
     expect(codes).not.toContain('tiesAbsent');
     expect(codes).not.toContain('slopeLow');
     expect(roof.cautions.find(({ code }) => code === 'ridgeUnsupported')?.text).toContain('section 2');
+  });
+});
+
+describe('a ridge longer than any board', () => {
+  const joints = (changes: object) => {
+    const plan = planFrom(runFile({ length: 720, rakeOverhang: 10, ...changes }, long));
+    const { splices = [] } = plan ? listsOf(plan, figure(plan)).cutList : {};
+    const [splice] = splices.filter(({ member }) => member === 'ridge.section2');
+    const lengths = splice?.pieces.flatMap(({ length, count }) =>
+      Array.from({ length: count }, () => length),
+    );
+    // It begins 5 1/2 in before its section, in the pocket.
+    const ends = lengths?.reduce<readonly number[]>((all, one) => [...all, (all.at(-1) ?? 234.5) + one], []);
+    return { kind: splice?.joints, at: ends?.slice(0, -1), end: ends?.at(-1) };
+  };
+  const long = [{ length: 240 }, { span: 216, plateHeight: -12 }];
+
+  it("is spliced where a pair of its own section's rafters pinches it", () => {
+    const { kind, at, end } = joints({});
+    expect(kind).toBe('rafters');
+    expect(end).toBeCloseTo(730, 9);
+    expect(at?.length).toBeGreaterThan(0);
+    for (const joint of at ?? []) expect(joint / 24).toBeCloseTo(Math.round(joint / 24), 9);
+  });
+
+  it('or over a post, where it carries', () => {
+    expect(joints({ posts: { at: [0, 500, 720], below: 90 } })).toMatchObject({
+      kind: 'posts',
+      at: [expect.closeTo(500, 9)],
+    });
   });
 });
 

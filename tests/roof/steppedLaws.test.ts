@@ -169,7 +169,7 @@ describe('a run', () => {
       plan.sections.forEach((_, i) => {
         const [a, b] = [ridgeIn(roof, i + 1), ridgeIn(turned, last - i)];
         expectAlike([a.length, a.topHeight], [b.length, b.topHeight]);
-        expectAlike([a.run!.from, a.run!.to], [back(b.run!.to), back(b.run!.from)]);
+        expectAlike([a.lies!.from, a.lies!.to], [back(b.lies!.to), back(b.lies!.from)]);
         expectAlike(stationsIn(roof)[i], [...(stationsIn(turned)[last - 1 - i] ?? [])].reverse().map(back));
       });
       const told = (one: FiguredRoof) => one.steps ?? [];
@@ -198,8 +198,8 @@ describe('a run', () => {
       const small = figure(plan);
       const twice = figure(doubled(plan) as RoofPlan);
       expectAlike(
-        twice.ridges.map(({ length, topHeight, run }) => [length, topHeight, run]),
-        doubled(small.ridges.map(({ length, topHeight, run }) => [length, topHeight, run])),
+        twice.ridges.map(({ length, topHeight, lies }) => [length, topHeight, lies]),
+        doubled(small.ridges.map(({ length, topHeight, lies }) => [length, topHeight, lies])),
       );
       expectAlike(stationsIn(twice), doubled(stationsIn(small)));
       expectAlike(

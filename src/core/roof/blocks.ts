@@ -63,8 +63,8 @@ const runsOf = (
 
 /** Told where one wall has several planes over it, or several sections of a run. */
 const partIn = (form: RoofForm, { part, body }: Eave): Pick<FiguredBlock, 'part'> => {
-  const { run, name } = frameOf(form, body);
-  const told = part ?? (run && name);
+  const { section, name } = frameOf(form, body);
+  const told = part ?? (section && name);
   return told === undefined ? {} : { part: told };
 };
 

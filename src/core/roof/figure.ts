@@ -175,7 +175,7 @@ const studsOf = (
           {
             ...frame,
             ...(part !== undefined && { name: part }),
-            ...((foot ?? frame.run) && { foot: foot ?? { at: platesOf(frame), least: 0 } }),
+            foot: foot ?? { at: platesOf(frame), least: 0 },
           },
         ),
       );
@@ -203,7 +203,7 @@ const layoutOf = (plan: RoofPlan, form: RoofForm): Layout => {
   const datum = plan.kind === 'gable' && plan.standing ? 'standing' : plan.datum;
   const [first] = form.eaves;
   const stations = first?.stations ?? [];
-  const others = form.eaves.filter((eave) => eave.stations !== stations || frameOf(form, eave.body).run);
+  const others = form.eaves.filter((eave) => eave.stations !== stations || frameOf(form, eave.body).section);
   const lists = [...new Set(others.map((eave) => eave.stations))];
   if (lists.length === 0) return { spacing, datum, stations };
   const told = lists.map((list) => ({

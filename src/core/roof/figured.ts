@@ -90,7 +90,7 @@ export type FiguredRidge = {
   readonly leastDepth: number;
   readonly bearsFully: boolean;
   /** Of one of several along one line. */
-  readonly run?: RidgeInRun;
+  readonly lies?: RidgeInRun;
   /** With unequal slopes: whose rafters stand over the ridge's top if they are not beveled to it, and by how much. */
   readonly proud?: { readonly side: Side; readonly by: number };
 };

@@ -35,20 +35,20 @@ export type Frame = {
   readonly twins?: number;
   /** Of a body that stands against another. */
   readonly wing?: WingFrame;
-  /** Of one of several along one line. */
-  readonly run?: RunFrame;
+  /** Of one of several bodies along one line. */
+  readonly section?: SectionFrame;
 };
 
 /** A section of a run: where it lies, how high its plates are, what each end of its ridge comes to. Inches. */
-export type RunFrame = {
+export type SectionFrame = {
   readonly from: number;
   readonly to: number;
   readonly plates: number;
-  readonly ends: Readonly<Record<'A' | 'B', RunEnd>>;
+  readonly ends: Readonly<Record<'A' | 'B', SectionEnd>>;
 };
 
 /** A gable, with how far the ridge runs past it, or a higher section whose gable wall the ridge goes into so far. */
-export type RunEnd =
+export type SectionEnd =
   { readonly what: 'gable'; readonly past: number } | { readonly what: 'higher'; readonly into: number };
 
 /** A plate that the upper ends of rafters bear on. */
@@ -154,7 +154,7 @@ export const bearsAt = ({ plane, stands }: Pick<Eave, 'plane' | 'stands'>): numb
 export const bearingOf = ({ seat, clad }: Pick<Eave, 'seat' | 'clad'>): number => seat - clad;
 
 /** Height of the plates that ties and studs of a body stand on. Inches. */
-export const platesOf = ({ run }: Frame): number => run?.plates ?? 0;
+export const platesOf = ({ section }: Frame): number => section?.plates ?? 0;
 
 /** What an eave's rafter has of it: no tail where something else stands. */
 export const tailedAt = (eave: Eave, at: number): Eave =>

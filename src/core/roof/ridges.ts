@@ -1,7 +1,7 @@
 import { hair, isOver } from '../units/hair';
 import { deckOf, type Edge } from './edges';
 import type { FiguredRidge } from './figured';
-import { frameOf, type Frame, type RoofForm, type RunEnd } from './form';
+import { frameOf, type Frame, type RoofForm, type SectionEnd } from './form';
 import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
 import { topOf, type RoofPlane } from './planes';
 import { standingLimit } from './standing';
@@ -61,25 +61,25 @@ export const ridgesOn = (
 /** Where one of several along one line ends, with its gables' overhangs and what lies in pockets. */
 const inRun = (
   { from, to }: Edge,
-  { run, name = '', ridge }: Frame,
+  { section, name = '', ridge }: Frame,
   topHeight: number,
-): Pick<FiguredRidge, 'run'> => {
-  if (!run || !ridge) return {};
+): Pick<FiguredRidge, 'lies'> => {
+  if (!section || !ridge) return {};
   const past = ({ past, more }: End): number => past + more;
   const underside = topHeight - ridge.depth;
   return {
-    run: {
+    lies: {
       part: name,
-      from: Math.min(from[0], to[0]) - past(endInRun(run.ends.A)),
-      to: Math.max(from[0], to[0]) + past(endInRun(run.ends.B)),
+      from: Math.min(from[0], to[0]) - past(endInRun(section.ends.A)),
+      to: Math.max(from[0], to[0]) + past(endInRun(section.ends.B)),
       underside,
-      overPlates: underside - run.plates,
+      overPlates: underside - section.plates,
     },
   };
 };
 
 /** Past a gable, or into the wall of a higher section. */
-const endInRun = (end: RunEnd): End =>
+const endInRun = (end: SectionEnd): End =>
   end.what === 'gable' ? { past: end.past, more: 0 } : { past: 0, more: end.into };
 
 /** Tops of unequal slopes come to the ridge at heights of their own: it is set to the lower. */
@@ -99,7 +99,7 @@ type Ending = {
 
 const endOf = (plan: RoofPlan, { form, edges }: Framing, { edge, frame, stops, planes }: Ending): End => {
   const end = stops.flatMap((stop) => (stop.what === 'limit' ? [stop.limit.id] : []))[0];
-  if (frame.run && (end === 'A' || end === 'B')) return endInRun(frame.run.ends[end]);
+  if (frame.section && (end === 'A' || end === 'B')) return endInRun(frame.section.ends[end]);
   const bodies = stops.flatMap((stop) => (stop.what === 'plane' ? [stop.body] : []));
   if (bodies.includes(frame.body)) return { past: 0, more: pastHips(plan, edge, { frame, edges }) };
   if (bodies.length > 0 || stops.some((stop) => stop.what === 'limit' && stop.limit.id === 'host'))

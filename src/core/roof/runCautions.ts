@@ -158,7 +158,7 @@ const leastOver = 6;
 const overhangClose = (one: StepOn): readonly Caution[] => {
   const { higher, lower, step } = one;
   const end = step.higher > step.lower ? 'A' : 'B';
-  const ends = higher.frame.run?.ends[end];
+  const ends = higher.frame.section?.ends[end];
   if (ends?.what !== 'gable' || !isOver(ends.past, 0)) return [];
   const gap = higher.figured.topHeight - higher.figured.section.depth - lower.figured.topHeight;
   if (!isOver(leastOver, gap)) return [];

@@ -22,7 +22,7 @@ export const splicedMember = (
   roof: FiguredRoof,
   { member, length, onWall }: Long,
 ): { readonly pieces: readonly Pieces[]; readonly splice?: FiguredSplice } => {
-  const own = roof.ridges.find(({ id }) => id === member)?.run;
+  const own = roof.ridges.find(({ id }) => id === member)?.lies;
   const { joints, marks } = own ? inSection(plan, roof, own.part) : jointsOf(plan, roof, onWall);
   const begins = own?.from ?? (plan.length - length) / 2;
   const places = marks === 'anywhere' ? marks : marks.map((x) => x - begins);

@@ -3,7 +3,7 @@ import { isOver } from '../units/hair';
 import { inch } from '../units/inch';
 import type { FiguredPosts, FiguredRoof, FiguredStuds } from './figured';
 import type { FiguredStep, RidgeBears } from './figuredSteps';
-import type { Frame, RoofForm } from './form';
+import { platesOf, type Frame, type RoofForm } from './form';
 import { postsUnder, sectionName, stepsOf, woodOverPocket, type Step } from './forms/stepped';
 import type { RoofPlan, Section, SteppedPlan } from './plan';
 import type { RoofPlane } from './planes';
@@ -32,8 +32,6 @@ export const stepsOn = (plan: RoofPlan, ridges: readonly RidgeOn[]): readonly St
         return [{ step, higher, lower, bearing: bearingAt(plan, { step, higher, lower }) }];
       });
 
-const platesIn = ({ frame }: RidgeOn): number => frame.run?.plates ?? 0;
-
 type Sides = Omit<StepOn, 'bearing'>;
 
 const bearingAt = (plan: SteppedPlan, sides: Sides): RidgeBears => {
@@ -46,8 +44,8 @@ const bearingAt = (plan: SteppedPlan, sides: Sides): RidgeBears => {
   const way = (step.higher > step.lower ? 1 : -1) * (inWall ? 1 : -1);
   const ends: Vec2 = [step.at, step.at + way * bearing.length];
   const height = topHeight - section.depth;
-  const overHigher = height - platesIn(higher);
-  const overLower = height - platesIn(lower);
+  const overHigher = height - platesOf(higher.frame);
+  const overLower = height - platesOf(lower.frame);
   const onHigher = inWall && overHigher >= 0;
   const length = onHigher ? overHigher : overLower + bearing.below;
   return {
@@ -172,11 +170,11 @@ export const outsideStuds = (plan: RoofPlan, { form, planes }: Studded): readonl
   const { gableStuds } = plan;
   return stepsOf(plan).flatMap((step, i) => {
     const [higher, lower] = [form.frames[step.higher], form.frames[step.lower]];
-    if (!higher?.run || !lower?.run || !isOver(lower.span, higher.span)) return [];
+    if (!higher || !lower || !isOver(lower.span, higher.span)) return [];
     return figuredStuds(gableStuds, planes.filter(isIn(lower)).map(outsideOf(higher)), {
       gables: 1,
       name: `step${i + 1}`,
-      foot: { at: lower.run.plates, least: 0 },
+      foot: { at: platesOf(lower), least: 0 },
     });
   });
 };

@@ -211,8 +211,8 @@ const plateUnder = (plan: RoofPlan, form: RoofForm, eave: Eave): Timber => {
 const alongPlate = (plan: RoofPlan, form: RoofForm, eave: Eave): Vec2 => {
   const { width } = plan.plate;
   if (eave.dormer) return [eave.dormer.from, eave.dormer.to];
-  const { wing, body, run } = frameOf(form, eave.body);
-  if (run) return [run.from, run.to];
+  const { wing, body, section } = frameOf(form, eave.body);
+  if (section) return [section.from, section.to];
   if (wing) {
     const gable = body.limits.find(({ id }) => id === 'gable');
     const sign = gable && gable.normal[1] < 0 ? -1 : 1;

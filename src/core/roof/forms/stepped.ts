@@ -1,6 +1,6 @@
 import { hair } from '../../units/hair';
 import { gradient } from '../../units/slope';
-import type { Eave, Frame, RoofForm, RunEnd, RunFrame } from '../form';
+import type { Eave, Frame, RoofForm, SectionEnd, SectionFrame } from '../form';
 import { heightOver } from '../heightOver';
 import type { RoofSection, SteppedPlan } from '../plan';
 import { innerMarks } from '../stations';
@@ -71,20 +71,20 @@ export const sectionName = (index: number): string => `section${index + 1}`;
  * Marks of the whole run, so that they stand over one layout of the walls; each section has its own end rafters, flush with
  * its gables and so far clear of the walls it stands against.
  */
-const marksOn = (plan: SteppedPlan, { bearing }: RoofSection, run: RunFrame): readonly number[] => {
+const marksOn = (plan: SteppedPlan, { bearing }: RoofSection, lies: SectionFrame): readonly number[] => {
   const { thickness } = plan.rafter;
-  const clearAt = (end: RunEnd): number =>
+  const clearAt = (end: SectionEnd): number =>
     end.what === 'higher' ? thickness / 2 + bearing.clearance : thickness / 2;
-  const [first, last] = [run.from + clearAt(run.ends.A), run.to - clearAt(run.ends.B)];
+  const [first, last] = [lies.from + clearAt(lies.ends.A), lies.to - clearAt(lies.ends.B)];
   const clear = 2 * thickness - hair;
   const inner = innerMarks(plan).filter((x) => x - first >= clear && last - x >= clear);
   return last > first ? [first, ...inner, last] : [first];
 };
 
-const runOf = (plan: SteppedPlan, index: number, section: RoofSection): RunFrame => {
+const liesAt = (plan: SteppedPlan, index: number, section: RoofSection): SectionFrame => {
   const begins = beginsOf(plan);
   const steps = stepsOf(plan);
-  const ending = (step: Step | undefined): RunEnd => {
+  const ending = (step: Step | undefined): SectionEnd => {
     if (!step) return { what: 'gable', past: plan.rakeOverhang };
     if (step.higher === index) return { what: 'gable', past: section.stepOverhang };
     return { what: 'higher', into: section.bearing.on === 'pocket' ? section.bearing.length : 0 };
@@ -105,7 +105,7 @@ const sectionOf = (
   const clad = cladOf(plan);
   const name = sectionName(index);
   const reach = sectionRun(plan, section);
-  const run = runOf(plan, index, section);
+  const lies = liesAt(plan, index, section);
   const planes = (['street', 'yard'] as const).map((wall): Plane & { readonly side: typeof wall } => ({
     side: wall,
     id: `${name}.${wall}`,
@@ -114,12 +114,12 @@ const sectionOf = (
     base: section.plateHeight,
     m: gradient(section.slope),
   }));
-  const [start, end] = gableEnds(run.to);
+  const [start, end] = gableEnds(lies.to);
   const limits = [start, end].flatMap((limit) =>
-    limit ? [limit.id === 'A' ? { ...limit, reach: -run.from } : limit] : [],
+    limit ? [limit.id === 'A' ? { ...limit, reach: -lies.from } : limit] : [],
   );
   const body: Body = { id: name, planes, limits };
-  const stations = marksOn(plan, section, run);
+  const stations = marksOn(plan, section, lies);
   const eaves = planes.map((plane): Eave => ({
     side: plane.side,
     plane,
@@ -132,9 +132,9 @@ const sectionOf = (
     stations,
     section: index,
   }));
-  const gables = Object.values(run.ends).filter(({ what }) => what === 'gable').length;
+  const gables = Object.values(lies.ends).filter(({ what }) => what === 'gable').length;
   const { span, ridge } = section;
-  return { frame: { body, name, span, past: plan.rakeOverhang, gables, ridge, run }, eaves };
+  return { frame: { body, name, span, past: plan.rakeOverhang, gables, ridge, section: lies }, eaves };
 };
 
 /** Each section is a gable of its own; nothing of one lies over another. */
