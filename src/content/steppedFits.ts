@@ -60,8 +60,8 @@ const lengthFits = (plan: SteppedPlan, show: Show): readonly Complaint[] => {
   ];
 };
 
-/** Lengths told in whole millimetres and their sum may differ by rounding; ours. Inches. */
-const sumsTo = 1e-4;
+/** Lengths are told to thousandths, and the sum of some may be off by that; ours. Inches. */
+const sumsTo = 1e-3;
 
 /** The sections a step has on its two sides. */
 const sidesOf = (

@@ -170,6 +170,49 @@ describe('a run of sections as solids', () => {
     });
   });
 
+  it('the studs of its step walls reach from the higher plates to the end rafters, clear of what comes in', () => {
+    everyRun((run) => {
+      const { plan, roof, timbers } = run;
+      const half = plan.rafter.thickness / 2;
+      for (const [i, { at, higher, lower }] of (roof.steps ?? []).entries()) {
+        const section = sectionOf(run, higher);
+        const m = section.slope.rise / section.slope.run;
+        const peak = topFrom(plan, section) + (section.ridge.thickness / 2) * m;
+        const under = peak - plan.rafter.depth * Math.sqrt(1 + m * m);
+        const way = higher > lower ? 1 : -1;
+        const x = at + way * half;
+        const rafter = solidOf(named(run, `rafter.${higher}.yard.${x}`));
+        const others = timbers.filter(({ id }) => id === `ridge.${lower}` || id === `post.step${i + 1}`);
+        const row = roof.gableStuds?.find(({ id }) => id === `stud.${higher}.1`);
+        row?.lengths.forEach((length, k) => {
+          const y = (row.lengths.length - k) * row.spacing;
+          const stud: Timber = {
+            id: 'stud',
+            origin: [x, y],
+            direction: [0, 1],
+            outline: [
+              [-0.75, section.plateHeight],
+              [0.75, section.plateHeight],
+              [0.75, section.plateHeight + length],
+              [-0.75, section.plateHeight + length],
+            ],
+            thickness: plan.rafter.thickness,
+            cuts: [{ normal: [0, m, 1], reach: under }],
+          };
+          const solid = solidOf(stud);
+          expect(boxOf(solid).max[2]).toBeCloseTo(section.plateHeight + length, 5);
+          expect(overlap(solid, rafter)).toBeLessThan(1e-6);
+          const bears = contact(solid, rafter, { toward: [0, 0, 1] });
+          // The outermost may stand under the seat in part.
+          const clad = plan.reference === 'sheathing' ? plan.sheathing : 0;
+          if (section.span / 2 + clad - y - 0.75 >= section.seat)
+            expect(Math.abs(bears - 1.5 * plan.rafter.thickness)).toBeLessThan(slack);
+          for (const other of others) expect(overlap(solid, solidOf(other))).toBe(0);
+        });
+      }
+    });
+  });
+
   it('its ridges lie from where to where they are said to', () => {
     everyRun((run) => {
       for (const { id, lies, length, topHeight } of run.roof.ridges) {

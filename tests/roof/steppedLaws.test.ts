@@ -280,4 +280,30 @@ describe('what a refusal accepts', () => {
     );
     expect(mended).toBeGreaterThan(10);
   });
+
+  it('is accepted: a step that lets the lower ridge pass under the higher one', () => {
+    let mended = 0;
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 250, max: 288 }),
+        fc.constantFrom(1.5, 3.5),
+        fc.constantFrom(7.25, 9.25, 14),
+        (span, thickness, depth) => {
+          const ridge = { thickness, depth: 9.25 };
+          const sections = (height: number) => [{ length: 192, span, plateHeight: height, ridge }, {}];
+          const main = { ridge: { thickness: 1.5, depth }, posts: { at: [0], below: 90 } };
+          const read = readRoof(runFile(main, sections(-0.01)));
+          if (read.ok) return;
+          const [found] = read.complaints;
+          expect(found?.path).toBe('sections.0.bearing');
+          const step = Number(/pocket (-?[\d.]+) in/.exec(found?.wrong ?? '')?.[1]);
+          const least = Number(/at least ([\d.]+) in/.exec(found?.accepted ?? '')?.[1]);
+          const again = readRoof(runFile(main, sections(step - least - 0.012)));
+          expect(again.ok ? [] : again.complaints).toEqual([]);
+          mended += 1;
+        },
+      ),
+    );
+    expect(mended).toBeGreaterThan(10);
+  });
 });

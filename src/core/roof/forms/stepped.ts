@@ -114,9 +114,8 @@ const sectionOf = (
     base: section.plateHeight,
     m: gradient(section.slope),
   }));
-  const [start, end] = gableEnds(lies.to);
-  const limits = [start, end].flatMap((limit) =>
-    limit ? [limit.id === 'A' ? { ...limit, reach: -lies.from } : limit] : [],
+  const limits = gableEnds(lies.to).map((limit) =>
+    limit.id === 'A' ? { ...limit, reach: -lies.from } : limit,
   );
   const body: Body = { id: name, planes, limits };
   const stations = marksOn(plan, section, lies);
