@@ -8,6 +8,7 @@ import { planOf, wrongSizes } from './roofSizes';
 import { at, readShape, said } from './shape';
 import { shedKeys } from './shedFits';
 import { besideStanding } from './standingFits';
+import { missingSections } from './steppedFits';
 
 /** A roof file's text to a plan in inches that can be figured, or what is wrong with it. */
 export const readRoofText = (text: string): Read<RoofPlan> => {
@@ -52,16 +53,17 @@ const strangeKind = (value: unknown): Complaint | undefined => {
 
 /** Keys that only mean something on another kind of roof; unread, they would be a plan that is not the one figured. */
 const belongs: Readonly<Record<string, readonly RoofFile['kind'][]>> = {
-  rakeOverhang: ['gable', 'hip', 'shed', 'gambrel'],
+  rakeOverhang: ['gable', 'hip', 'shed', 'gambrel', 'stepped'],
   rake: ['gable', 'shed'],
-  ridge: ['gable', 'hip', 'gambrel'],
-  joists: ['gable', 'hip', 'gambrel'],
-  collars: ['gable', 'hip', 'gambrel'],
+  ridge: ['gable', 'hip', 'gambrel', 'stepped'],
+  joists: ['gable', 'hip', 'gambrel', 'stepped'],
+  collars: ['gable', 'hip', 'gambrel', 'stepped'],
   yard: ['gable'],
-  posts: ['gable'],
+  posts: ['gable', 'stepped'],
   wings: ['gable'],
   dormers: ['gable'],
-  gableStuds: ['gable', 'hip', 'shed', 'gambrel'],
+  gableStuds: ['gable', 'hip', 'shed', 'gambrel', 'stepped'],
+  sections: ['stepped'],
   ledger: ['shed'],
   highPlate: ['shed'],
   between: ['shed'],
@@ -126,6 +128,7 @@ const missing = (file: RoofFile): readonly Complaint[] => [
     : []),
   ...missingSeat(file),
   ...(file.kind === 'gambrel' ? missingBreak(file) : []),
+  ...(file.kind === 'stepped' ? missingSections(file) : []),
 ];
 
 const missingBreak = ({ halfCircle, upperSlope, breakIn }: RoofFile): readonly Complaint[] => {

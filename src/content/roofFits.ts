@@ -1,6 +1,7 @@
 import { bearingOf } from '../core/roof/form';
 import { cladOf } from '../core/roof/forms/common';
 import { gableRuns } from '../core/roof/forms/gable';
+import { postsUnder } from '../core/roof/forms/stepped';
 import { gabletFits } from './gabletFits';
 import { when, type Show } from './saidSizes';
 import { dormerFits } from './dormerFits';
@@ -8,9 +9,11 @@ import { gambrelFits } from './gambrelFits';
 import { lostSlants } from './lostSlants';
 import { shedFits } from './shedFits';
 import { standingFits } from './standingFits';
+import { steppedFits } from './steppedFits';
 import { wingFits } from './wingFits';
 import { endRun, endSeat } from '../core/roof/forms/hip';
 import { planeOverPlate, topOf, type RoofPlane } from '../core/roof/planes';
+import { asSection, sectionKey } from '../core/roof/runCautions';
 import { planesOf } from '../core/roof/settled';
 import type { GablePlan, HipPlan, RoofPlan } from '../core/roof/plan';
 import { lookoutsOf, rakeOf, reachOf } from '../core/roof/rake';
@@ -30,12 +33,24 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
   const planes = planesOf(plan);
   const all = [
     ...planes.flatMap((plane) =>
-      (plane.eave.dormer ? [ventsInBlock] : checks).flatMap((check) => check(plan, plane, show)),
+      (plane.eave.dormer ? [ventsInBlock] : checks).flatMap((check) => checked(plan, plane, { check, show })),
     ),
     ...alongRoof(plan, show),
   ];
   if (all.length === 0 && plan.kind === 'gable') return lostSlants(plan, show);
   return all.filter(({ path, wrong }, i) => all.findIndex((c) => c.path === path && c.wrong === wrong) === i);
+};
+
+type Checking = { readonly check: Check; readonly show: Show };
+
+/** In a run of sections, told where that section says what is wrong, or the whole plan. */
+const checked = (plan: RoofPlan, plane: RoofPlane, { check, show }: Checking): readonly Complaint[] => {
+  const { section } = plane.eave;
+  if (plan.kind !== 'stepped' || section === undefined) return check(plan, plane, show);
+  return check(asSection(plan, section), plane, show).map((one) => ({
+    ...one,
+    path: sectionKey(plan, section, one.path),
+  }));
 };
 
 type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complaint[];
@@ -44,6 +59,7 @@ type Check = (plan: RoofPlan, plane: RoofPlane, show: Show) => readonly Complain
 const firstFits = (plan: RoofPlan, show: Show): readonly Complaint[] => {
   if (plan.kind === 'hip') return hipFits(plan, show);
   if (plan.kind === 'gambrel') return gambrelFits(plan, show);
+  if (plan.kind === 'stepped') return [...postsFit(plan, show), ...steppedFits(plan, show)];
   if (plan.kind === 'shed') return shedFits(plan, show);
   const standing = standingFits(plan, show);
   return standing.length > 0
@@ -58,7 +74,6 @@ const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
   const [m, other] = [gradient(plan.slope), gradient(plan.yard?.slope ?? plan.slope)];
   const lowest = thickness * m - other * (street + yard - thickness);
   const highest = m * (street + yard - thickness) - thickness * other;
-  const out = plan.posts?.at.find((at) => at < -hair || at > plan.length + hair);
   return [
     ...when(plan.yard !== undefined && Math.min(street, yard) <= thickness, () =>
       complaint(
@@ -67,10 +82,18 @@ const yardFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
         `${show(lowest)} to ${show(highest)} at these slopes`,
       ),
     ),
-    ...when(out !== undefined, () =>
-      complaint('posts.at', `has a post at ${show(out ?? 0)}`, `0 to ${show(plan.length)}`),
-    ),
+    ...postsFit(plan, show),
   ];
+};
+
+const postsFit = (
+  { posts, length }: Pick<GablePlan, 'posts' | 'length'>,
+  show: Show,
+): readonly Complaint[] => {
+  const out = posts?.at.find((at) => at < -hair || at > length + hair);
+  return when(out !== undefined, () =>
+    complaint('posts.at', `has a post at ${show(out ?? 0)}`, `0 to ${show(length)}`),
+  );
 };
 
 /** What a hip roof asks besides: a ridge between its ends, and end planes that come to the height of the others. */
@@ -144,20 +167,22 @@ const roomInside: Check = ({ kind, span }, { eave, cuts }, show) => {
   );
 };
 
-const tiesUnderRidge: Check = (plan, plane, show) =>
-  when(
+const tiesUnderRidge: Check = (plan, plane, show) => {
+  const top = topOf(plane) - (plan.kind === 'stepped' ? plane.eave.plane.base : 0);
+  return when(
     plan.kind !== 'shed' &&
       !plane.atBreak &&
       !plane.eave.plane.till &&
       plan.joists !== false &&
-      plan.joists.height >= topOf(plane) - hair,
+      plan.joists.height >= top - hair,
     () =>
       complaint(
         'joists.height',
         'is at or over the top of the ridge',
-        `less than ${show(topOf(plane))}, and in the lower third of it`,
+        `less than ${show(top)}, and in the lower third of it`,
       ),
   );
+};
 
 const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, show) => {
   if (!vents) return [];
@@ -191,7 +216,9 @@ const ventsInBlock: Check = ({ vents, spacing, rafter, blockAllowance }, plane, 
 };
 
 const roomForPosts: Check = (plan, plane, show) => {
-  if (plan.kind !== 'gable' || !plan.posts) return [];
+  if (!('posts' in plan) || !plan.posts) return [];
+  const { section } = plane.eave;
+  if (plan.kind === 'stepped' && section !== undefined && postsUnder(plan, section).length === 0) return [];
   const { below } = plan.posts;
   const least = plan.ridge.depth - topOf(plane);
   return when(below <= least + hair, () =>

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { roofDefaults } from './roofLimits';
+import { sections } from './roofSchemaRun';
 import {
   lengthWanted,
   length,
@@ -141,9 +142,12 @@ export const roofSchema = z.strictObject({
             z.maxLength(50, '1 to 50 places from end A'),
             z.describe('Centres of the posts, from end A.'),
           ),
-        below: length('posts.below', 'How far below the top of the plates they stand.'),
+        below: length(
+          'posts.below',
+          'How far below the top of the plates they stand; in a run, of plates without a plateHeight.',
+        ),
       })
-      .check(z.describe('Under the ridge of a gable, which then carries as a beam.')),
+      .check(z.describe('Under the ridge of a gable, or those of a run, which then carry as beams.')),
   ),
   wings: z.optional(
     z
@@ -225,6 +229,13 @@ export const roofSchema = z.strictObject({
     }),
     'false, or {"every"}',
     'Ties of a gambrel from break to break; false for none.',
+  ),
+  sections: z.optional(
+    sections.check(
+      z.describe(
+        'Of a stepped roof: gables one after the other from end A, each with its own ridge. What a section leaves out it has from the main keys. Of two beside each other the one with the higher ridge has a gable wall between them, with studs from its own plates up, and the other ends against it. Figured, not yet played.',
+      ),
+    ),
   ),
   plate: z.strictObject({ width: length('plate.width', 'Of the top plate.') }),
   seat: z.optional(

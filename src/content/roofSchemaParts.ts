@@ -21,7 +21,7 @@ const count = (what: string) =>
 export const every = (what: string, usual: number) => z.optional(count(`${what} ${usual} unless said.`));
 
 /** Kinds that can be figured so far. */
-export const roofKinds = ['gable', 'hip', 'shed', 'gambrel'] as const;
+export const roofKinds = ['gable', 'hip', 'shed', 'gambrel', 'stepped'] as const;
 
 /** A part of the slope: only the two together have a meaning, so any measure will do for both. */
 const leg = (what: string) =>

@@ -1,4 +1,12 @@
-import type { GablePlan, GambrelPlan, HipPlan, RoofPlan, Section, ShedPlan } from '../core/roof/plan';
+import type {
+  GablePlan,
+  GambrelPlan,
+  HipPlan,
+  RoofPlan,
+  Section,
+  ShedPlan,
+  SteppedPlan,
+} from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { inch, mmPerInch, type Inch } from '../core/units/inch';
 import { gradient } from '../core/units/slope';
@@ -12,6 +20,7 @@ import { at, keysOf, said } from './shape';
 import { dormerOf } from './dormerSizes';
 import { upperEndsOf } from './shedSizes';
 import { fromStanding, standingOf } from './standingSizes';
+import { sectionsOf } from './steppedSizes';
 import { wingOf } from './wingSizes';
 
 /** The lengths of a roof file: in inches, within limits, the missing ones filled in. */
@@ -28,7 +37,15 @@ export const wrongSizes = (file: unknown): readonly Complaint[] => {
   ];
 };
 
-const slopePaths = ['slope', 'endSlope', 'upperSlope', 'yard.slope', 'wings.*.slope', 'dormers.*.slope'];
+const slopePaths = [
+  'slope',
+  'endSlope',
+  'upperSlope',
+  'yard.slope',
+  'wings.*.slope',
+  'dormers.*.slope',
+  'sections.*.slope',
+];
 
 /** A path, or with `*` in it that of each item there is. */
 const eachOf = (file: unknown, path: string): readonly string[] => {
@@ -91,6 +108,7 @@ export const planOf = (file: RoofFile): RoofPlan => {
   const size = sizesIn(file);
   if (file.kind === 'shed') return shedOf(file, size);
   if (file.kind === 'gambrel') return gambrelOf(file, size);
+  if (file.kind === 'stepped') return steppedOf(file, size);
   return file.kind === 'hip' ? hipOf(file, size) : gableOf(file, size);
 };
 
@@ -257,6 +275,22 @@ const breakOnOf = ({ breakOn, purlin }: RoofFile, size: Sizes): GambrelPlan['bre
     what: 'purlin',
     purlin: section,
     seat: purlin?.seat === undefined ? section.thickness : size('purlin.seat'),
+  };
+};
+
+const steppedOf = (file: RoofFile, size: Sizes): SteppedPlan => {
+  const shared = sharedOf(file, size);
+  const ridged = ridgedOf(file, size);
+  const posts = postsOf(file, size);
+  return {
+    kind: 'stepped',
+    ...(posts && { posts }),
+    ...shared,
+    ...ridged,
+    rakeOverhang: size('rakeOverhang'),
+    sections: sectionsOf(file, { ...shared, ...ridged }),
+    ...studsOf(file, size),
+    datum: datumOf(file),
   };
 };
 

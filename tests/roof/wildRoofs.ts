@@ -117,6 +117,25 @@ const standing = fc.record({
   rafterDepth: maybe(between(3, 16)),
 });
 
+const runOf = fc.record({
+  length: between(30, 130),
+  span: maybe(between(60, 500)),
+  slope: maybe(slope),
+  plateHeight: maybe(between(-100, 100)),
+  overhang: maybe(between(0, 24)),
+  seat: maybe(between(0.5, 6)),
+  ridge: maybe(section),
+  stepOverhang: maybe(between(0, 24)),
+  bearing: maybe(
+    fc.record({
+      on: maybe(fc.constantFrom('pocket', 'wall')),
+      length: maybe(between(0.5, 8)),
+      below: maybe(between(0, 120)),
+      clearance: maybe(between(0, 2)),
+    }),
+  ),
+});
+
 const byKind: Readonly<Record<string, object>> = {
   gable: {
     ridge: section,
@@ -153,6 +172,16 @@ const byKind: Readonly<Record<string, object>> = {
     joists: maybe(fc.record({ height: between(0, 120) })),
     rakeOverhang: maybe(between(0, 24)),
     gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+  },
+  stepped: {
+    length: between(300, 900),
+    ridge: section,
+    datum: maybe(fc.constantFrom('endA', 'endB', 'centre')),
+    joists: maybe(fc.record({ height: between(0, 60) })),
+    rakeOverhang: maybe(between(0, 24)),
+    gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
+    posts: maybe(fc.record({ at: fc.array(between(0, 400), { maxLength: 4 }), below: between(0, 120) })),
+    sections: fc.array(runOf, { minLength: 2, maxLength: 4 }),
   },
   shed: {
     ledger: fc.oneof({ weight: 2, arbitrary: section }, { weight: 1, arbitrary: fc.constant(undefined) }),
@@ -219,11 +248,19 @@ const measured = (file: Readonly<Record<string, unknown>>): unknown => {
     : standing;
 };
 
+/** Nearly every run of its own lengths: drawn freely they hardly ever add up. */
+const addedUp = (file: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> => {
+  const { sections, ...rest } = file;
+  if (!Array.isArray(sections)) return file;
+  const { length: _, ...last } = { ...(sections.at(-1) as object | undefined) } as { length?: unknown };
+  return { ...rest, sections: [...(sections as unknown[]).slice(0, -1), last] };
+};
+
 /** Nine in ten leave out what another key stands in for, or nearly all with such a key would be refused for that. */
 export const wildRoof: fc.Arbitrary<unknown> = fc
   .tuple(anyKeys, fc.integer({ min: 0, max: 9 }))
   .map(([wild, dice]) => {
-    const file = halved(wild) as typeof wild;
+    const file = addedUp(halved(wild) as typeof wild);
     const out = Object.entries(insteadOf).flatMap(([key, keys]) => (file[key] === undefined ? [] : keys));
     if (dice === 0) return file;
     const kept = Object.fromEntries(Object.entries(file).filter(([key]) => !out.includes(key)));
@@ -232,7 +269,7 @@ export const wildRoof: fc.Arbitrary<unknown> = fc
 
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
 const signed =
-  /^(riseOffNominal|lastRafter|underside|height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
+  /^(riseOffNominal|overPlates|overLower|overHigher|to|lastRafter|underside|height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
 
 /** What is wrong with a figured roof whatever its plan: the place of a number that is none, or is below nothing. */
 const wrongIn = (value: unknown, path: string, key: string): readonly string[] => {

@@ -18,7 +18,7 @@ export const figuredBlocks = (plan: RoofPlan, framing: Framing): readonly Figure
           count: count * rows.length,
           side: sideOf(framing.form, rows),
           length: block,
-          ...(rows[0].eave.part && { part: rows[0].eave.part }),
+          ...partIn(framing.form, rows[0].eave),
           ...standing(plan, rows[0].eave),
           ...ventOf(plan.vents, block),
         })),
@@ -59,6 +59,13 @@ const runsOf = (
     else runs.push([]);
   }
   return runs.filter((run) => run.length > 1);
+};
+
+/** Told where one wall has several planes over it, or several sections of a run. */
+const partIn = (form: RoofForm, { part, body }: Eave): Pick<FiguredBlock, 'part'> => {
+  const { section, name } = frameOf(form, body);
+  const told = part ?? (section && name);
+  return told === undefined ? {} : { part: told };
 };
 
 const sideOf = (form: RoofForm, rows: readonly EaveRow[]): FiguredBlock['side'] => {

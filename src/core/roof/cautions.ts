@@ -4,7 +4,7 @@ import type { Caution } from './figured';
 import { bearingOf } from './form';
 import { limits } from './limits';
 import type { PlaneGroup } from './planes';
-import type { GablePlan, GambrelPlan, HipPlan, RoofPlan } from './plan';
+import type { RoofPlan, ShedPlan } from './plan';
 import { collarShare } from './ties';
 
 /** Plans that are legal to figure but unwise to build. */
@@ -26,7 +26,7 @@ const keyOf = ({ plan, eave: { dormer } }: Checked, at: string): string =>
 
 /** Of roofs with a ridge; a dormer's rafters are looked at by dormerCautions. */
 type RidgedCheck = (
-  so: PlaneGroup & { readonly plan: GablePlan | HipPlan | GambrelPlan; readonly topHeight: number },
+  so: PlaneGroup & { readonly plan: Exclude<RoofPlan, ShedPlan>; readonly topHeight: number },
 ) => string | false;
 
 const ridged =
@@ -36,7 +36,7 @@ const ridged =
 
 /** Of roofs whose ridge is a board: one on posts carries, and needs no ties to do so. */
 const onBoard = (check: RidgedCheck): Check =>
-  ridged((so) => !(so.plan.kind === 'gable' && so.plan.posts) && check(so));
+  ridged((so) => !('posts' in so.plan && so.plan.posts) && check(so));
 
 const show = (value: number): string => `${shortInches(value)} in`;
 

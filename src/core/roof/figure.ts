@@ -3,8 +3,8 @@ import { figuredBreaks } from './breaks';
 import { figuredBlocks } from './blocks';
 import { dormerCautions } from './dormerCautions';
 import { figuredDormers } from './dormers';
-import type { CommonRafter, FiguredRoof, Layout } from './figured';
-import { frameOf, type Eave, type Frame, type RoofForm } from './form';
+import type { CommonRafter, FiguredPosts, FiguredRoof, Layout } from './figured';
+import { frameOf, platesOf, type Eave, type Frame, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { figuredHeaders, headersOn, type Header } from './headers';
 import { figuredHighPlates, withHighBlocks } from './highPlate';
@@ -15,6 +15,7 @@ import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type Roof
 import { isOver } from '../units/hair';
 import { figuredRakes, ledgerPast } from './rake';
 import { rakeCautions } from './rakeCautions';
+import { eachSection, stepCautions } from './runCautions';
 import { ridgesOn, type RidgeOn } from './ridges';
 import { gabletCautions } from './gabletCautions';
 import { settledFraming, type Settled } from './settled';
@@ -22,6 +23,7 @@ import { shedCautions } from './shedCautions';
 import { slantCautions } from './slantCautions';
 import { figuredSleepers } from './sleepers';
 import { atStanding, figuredStanding, standingCautions } from './standing';
+import { figuredSteps, outsideStuds, ridgePosts, stepPosts, stepsOn } from './steps';
 import { figuredStuds } from './studs';
 import { figuredTies } from './ties';
 
@@ -37,6 +39,10 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
   const dormers = figuredDormers(plan, framing);
   const mains = grouped(firstOfEach(on(planes, form.frames[0])), form);
   const headers = headersOn(framing, planes);
+  const steps = stepsOn(plan, ridges);
+  const ties = form.frames.flatMap((frame) =>
+    tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) }),
+  );
   return {
     commonRafters: commons(groups),
     ridges: ridges.map(({ figured }) => figured),
@@ -46,8 +52,9 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ...standingOf(plan),
     layout: layoutOf(plan, form),
     blocks: withHighBlocks(plan, framing, figuredBlocks(plan, framing)),
-    ties: form.frames.flatMap((frame) => tiesOf(plan, on(planes, frame), { frame, topHeight: topOn(frame) })),
-    ...postsOf(plan, topOn(form.frames[0])),
+    ties,
+    ...figuredSteps(steps),
+    ...postsOf(plan, topOn(form.frames[0]), [...ridgePosts(plan, ridges, steps), ...stepPosts(steps)]),
     ...studsOf(plan, { form, headers }, planes),
     ...figuredRakes(plan, mains),
     ...slants,
@@ -57,8 +64,10 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     cautions: [
       ...atStanding(
         plan,
-        groups.flatMap((group) =>
-          breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
+        eachSection(
+          plan,
+          groups.map((group) => ({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) })),
+          (so) => breakCautions(so, groups),
         ),
       ),
       ...rakeCautions(plan, mains),
@@ -67,6 +76,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
       ...dormerCautions(plan, framing, dormers),
       ...standingCautions(plan),
       ...shedCautions(plan, groups),
+      ...stepCautions(plan, steps, ties),
     ],
   };
 };
@@ -133,7 +143,12 @@ const standingOf = (plan: RoofPlan): Pick<FiguredRoof, 'standing'> => {
   return standing ? { standing } : {};
 };
 
-const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> => {
+const postsOf = (
+  plan: RoofPlan,
+  topHeight: number,
+  others: readonly FiguredPosts[],
+): Pick<FiguredRoof, 'posts'> => {
+  if (others.length > 0) return { posts: others };
   if (plan.kind !== 'gable' || !plan.posts) return {};
   const { at, below } = plan.posts;
   const length = topHeight - plan.ridge.depth + below;
@@ -142,14 +157,14 @@ const postsOf = (plan: RoofPlan, topHeight: number): Pick<FiguredRoof, 'posts'> 
 
 const studsOf = (
   plan: RoofPlan,
-  { form: { frames }, headers: [header] }: { readonly form: RoofForm; readonly headers: readonly Header[] },
+  { form, headers: [header] }: { readonly form: RoofForm; readonly headers: readonly Header[] },
   planes: readonly RoofPlane[],
 ): Pick<FiguredRoof, 'gableStuds'> => {
   const { gableStuds } = plan;
   if (!gableStuds) return {};
   const foot = header && { at: header.topHeight - header.wood.depth, least: header.wood.depth };
   const long = planes.filter(({ eave }) => !header || eave.side === 'street' || eave.side === 'yard');
-  const told = frames
+  const told = form.frames
     .filter(({ gables }) => gables > 0)
     .flatMap((frame) => {
       const own = on(long, frame);
@@ -157,11 +172,15 @@ const studsOf = (
         figuredStuds(
           gableStuds,
           own.filter(({ eave }) => eave.part === part),
-          { ...frame, ...(part !== undefined && { name: part }), ...(foot && { foot }) },
+          {
+            ...frame,
+            ...(part !== undefined && { name: part }),
+            foot: foot ?? { at: platesOf(frame), least: 0 },
+          },
         ),
       );
     });
-  return { gableStuds: told };
+  return { gableStuds: [...told, ...outsideStuds(plan, { form, planes })] };
 };
 
 /** Told by what they are of where they differ; where that does not tell two apart, by a number too. */
@@ -184,7 +203,7 @@ const layoutOf = (plan: RoofPlan, form: RoofForm): Layout => {
   const datum = plan.kind === 'gable' && plan.standing ? 'standing' : plan.datum;
   const [first] = form.eaves;
   const stations = first?.stations ?? [];
-  const others = form.eaves.filter((eave) => eave.stations !== stations);
+  const others = form.eaves.filter((eave) => eave.stations !== stations || frameOf(form, eave.body).section);
   const lists = [...new Set(others.map((eave) => eave.stations))];
   if (lists.length === 0) return { spacing, datum, stations };
   const told = lists.map((list) => ({

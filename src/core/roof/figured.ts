@@ -1,5 +1,6 @@
 import type { FiguredHip, FiguredJacks, FiguredSleeper, Turn, Walls } from './figuredSlants';
 import type { Section } from './plan';
+import type { FiguredStep, RidgeInRun } from './figuredSteps';
 import type { FiguredLookouts, FiguredRake } from './figuredRake';
 import type { Side, Wall } from './side';
 
@@ -15,6 +16,8 @@ export type FiguredRoof = {
   readonly headers?: readonly FiguredHeader[];
   readonly highPlates?: readonly FiguredHighPlate[];
   readonly standing?: FiguredStanding;
+  /** Where sections of a run meet, from end A. */
+  readonly steps?: readonly FiguredStep[];
   readonly posts?: readonly FiguredPosts[];
   readonly gableStuds?: readonly FiguredStuds[];
   readonly rakeRafters?: readonly FiguredRake[];
@@ -86,6 +89,8 @@ export type FiguredRidge = {
   readonly topHeight: number;
   readonly leastDepth: number;
   readonly bearsFully: boolean;
+  /** Of one of several along one line. */
+  readonly lies?: RidgeInRun;
   /** With unequal slopes: whose rafters stand over the ridge's top if they are not beveled to it, and by how much. */
   readonly proud?: { readonly side: Side; readonly by: number };
 };
@@ -200,6 +205,8 @@ export type FiguredPosts = {
   readonly side: 'both';
   readonly length: number;
   readonly at: readonly number[];
+  /** Of one that carries the end of a ridge: as thick as that is, as deep as it bears along it. */
+  readonly section?: Section;
 };
 
 export type Layout = {
@@ -219,8 +226,8 @@ export type FiguredBlock = {
   readonly id: string;
   readonly count: number;
   readonly side: Walls;
-  /** Of a gambrel: on the plates, or on the purlins. */
-  readonly part?: 'lower' | 'upper';
+  /** Of a gambrel, lower or upper: on the plates, or on the purlins. Of a run: its section. */
+  readonly part?: string;
   readonly length: number;
   /** Of its outer face, from the plate to the roof plane. */
   readonly height: number;

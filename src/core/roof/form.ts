@@ -35,7 +35,21 @@ export type Frame = {
   readonly twins?: number;
   /** Of a body that stands against another. */
   readonly wing?: WingFrame;
+  /** Of one of several bodies along one line. */
+  readonly section?: SectionFrame;
 };
+
+/** A section of a run: where it lies, how high its plates are, what each end of its ridge comes to. Inches. */
+export type SectionFrame = {
+  readonly from: number;
+  readonly to: number;
+  readonly plates: number;
+  readonly ends: Readonly<Record<'A' | 'B', SectionEnd>>;
+};
+
+/** A gable, with how far the ridge runs past it, or a higher section whose gable wall the ridge goes into so far. */
+export type SectionEnd =
+  { readonly what: 'gable'; readonly past: number } | { readonly what: 'higher'; readonly into: number };
 
 /** A plate that the upper ends of rafters bear on. */
 export type HighPlate = {
@@ -84,6 +98,8 @@ export type Eave = {
   readonly through?: readonly number[];
   /** Of a dormer's own eave. */
   readonly dormer?: DormerShape;
+  /** Of a run: its section, counted from 0 at end A. */
+  readonly section?: number;
   /** Of several planes over one wall: which this one is, as ids call it. */
   readonly part?: 'lower' | 'upper';
   /** Level, from the end of its run to the ridge's centre line, where other planes go on. Inches. */
@@ -136,6 +152,9 @@ export const bearsAt = ({ plane, stands }: Pick<Eave, 'plane' | 'stands'>): numb
 
 /** Part of the seat that lies on the plate; the rest is over the sheathing. Inches. */
 export const bearingOf = ({ seat, clad }: Pick<Eave, 'seat' | 'clad'>): number => seat - clad;
+
+/** Height of the plates that ties and studs of a body stand on. Inches. */
+export const platesOf = ({ section }: Frame): number => section?.plates ?? 0;
 
 /** What an eave's rafter has of it: no tail where something else stands. */
 export const tailedAt = (eave: Eave, at: number): Eave =>

@@ -2,7 +2,7 @@ import type { Inch } from '../units/inch';
 import type { Slope } from '../units/slope';
 
 /** A roof as somebody would type it, parsed, checked and in inches. Keys as the roof file has them. */
-export type RoofPlan = GablePlan | HipPlan | ShedPlan | GambrelPlan;
+export type RoofPlan = GablePlan | HipPlan | ShedPlan | GambrelPlan | SteppedPlan;
 
 /** Gables at both ends. */
 export type GablePlan = Shared &
@@ -149,6 +149,47 @@ export type GambrelPlan = Shared &
 export type BreakOn =
   | { readonly what: 'purlin'; readonly purlin: Section; readonly seat: Inch }
   | { readonly what: 'gussets'; readonly thickness: Inch; readonly reach: Inch };
+
+/**
+ * Gables one after the other along one line, from end A, each with a ridge of its own. Span, slope, overhang, seat and ridge
+ * of the plan are those of every section that was not said to have others.
+ */
+export type SteppedPlan = Shared &
+  Ridged & {
+    readonly kind: 'stepped';
+    readonly sections: readonly [RoofSection, ...RoofSection[]];
+    /** Ridges that carry as beams, and where their posts stand; `below` the plates that no section raises. */
+    readonly posts?: Posts;
+    readonly gableStuds?: GableStuds;
+    /** Past the gables at the two ends of the run. */
+    readonly rakeOverhang: Inch;
+    readonly datum: 'endA' | 'endB' | 'centre';
+  };
+
+export type RoofSection = {
+  readonly length: Inch;
+  readonly span: Inch;
+  readonly slope: Slope;
+  /** Of its plates, over the height that those of a section without this key have. */
+  readonly plateHeight: Inch;
+  readonly overhang: Inch;
+  readonly seat: Inch;
+  readonly ridge: Section;
+  /** Past its gable where it stands higher than the section beside it. */
+  readonly stepOverhang: Inch;
+  readonly bearing: RidgeBearing;
+};
+
+/** How a ridge ends against the gable wall of a higher section: let into it, or at its face, on a wall or post before it. */
+export type RidgeBearing = {
+  readonly on: 'pocket' | 'wall';
+  /** Along the ridge. */
+  readonly length: Inch;
+  /** How far below the top of its own section's plates that stands which carries it. */
+  readonly below: Inch;
+  /** Level, left between the higher wall and the end rafter beside it. */
+  readonly clearance: Inch;
+};
 
 /** Its rafters have a second birdsmouth there, whose heel cut stands at the plate's inner face. */
 export type HighPlate = {

@@ -129,6 +129,7 @@ export const wallsOf = (walls: readonly Wall[]): Walls => {
 
 const isSame = (a: RoofPlane, b: RoofPlane): boolean =>
   a.eave.dormer === b.eave.dormer &&
+  a.eave.section === b.eave.section &&
   a.cuts.shortening === b.cuts.shortening &&
   a.eave.run === b.eave.run &&
   a.eave.plane.base === b.eave.plane.base &&

@@ -11,7 +11,7 @@ import { ends, type End, type Side } from './side';
 
 /** The plan's rake, where it has one. */
 export const rakeOf = (plan: RoofPlan): Rake | undefined =>
-  plan.kind === 'hip' || plan.kind === 'gambrel' ? undefined : plan.rake;
+  plan.kind === 'gable' || plan.kind === 'shed' ? plan.rake : undefined;
 
 /** The plan's lookouts, where it has some. */
 export const lookoutsOf = (plan: RoofPlan): Lookouts | undefined => rakeOf(plan)?.lookouts || undefined;

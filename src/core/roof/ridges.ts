@@ -1,7 +1,7 @@
 import { hair, isOver } from '../units/hair';
 import { deckOf, type Edge } from './edges';
 import type { FiguredRidge } from './figured';
-import { frameOf, type Frame, type RoofForm } from './form';
+import { frameOf, type Frame, type RoofForm, type SectionEnd } from './form';
 import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
 import { topOf, type RoofPlane } from './planes';
 import { standingLimit } from './standing';
@@ -41,6 +41,7 @@ export const ridgesOn = (
       const at = (stops: readonly Stop[]): End => endOf(plan, framing, { edge, frame, stops, planes });
       const ends = [at(edge.low), at(edge.high)] as const;
       const lineLength = edge.run + ends[0].past + ends[1].past;
+      const topHeight = Math.min(...onRidge.map(topOf));
       const figured = {
         id: frame.name ? `ridge.${frame.name}` : 'ridge',
         count: 1,
@@ -48,13 +49,38 @@ export const ridgesOn = (
         section: frame.ridge,
         lineLength,
         length: lineLength + ends[0].more + ends[1].more,
-        topHeight: Math.min(...onRidge.map(topOf)),
+        topHeight,
         leastDepth,
         bearsFully: !isOver(leastDepth, frame.ridge.depth),
+        ...inRun(edge, frame, topHeight),
         ...proudOf(onRidge),
       };
       return [{ edge, frame, ends, figured }];
     });
+
+/** Where one of several along one line ends, with its gables' overhangs and what lies in pockets. */
+const inRun = (
+  { from, to }: Edge,
+  { section, name = '', ridge }: Frame,
+  topHeight: number,
+): Pick<FiguredRidge, 'lies'> => {
+  if (!section || !ridge) return {};
+  const past = ({ past, more }: End): number => past + more;
+  const underside = topHeight - ridge.depth;
+  return {
+    lies: {
+      part: name,
+      from: Math.min(from[0], to[0]) - past(endInRun(section.ends.A)),
+      to: Math.max(from[0], to[0]) + past(endInRun(section.ends.B)),
+      underside,
+      overPlates: underside - section.plates,
+    },
+  };
+};
+
+/** Past a gable, or into the wall of a higher section. */
+const endInRun = (end: SectionEnd): End =>
+  end.what === 'gable' ? { past: end.past, more: 0 } : { past: 0, more: end.into };
 
 /** Tops of unequal slopes come to the ridge at heights of their own: it is set to the lower. */
 const proudOf = (planes: readonly RoofPlane[]): Pick<FiguredRidge, 'proud'> => {
@@ -72,6 +98,8 @@ type Ending = {
 };
 
 const endOf = (plan: RoofPlan, { form, edges }: Framing, { edge, frame, stops, planes }: Ending): End => {
+  const end = stops.flatMap((stop) => (stop.what === 'limit' ? [stop.limit.id] : []))[0];
+  if (frame.section && (end === 'A' || end === 'B')) return endInRun(frame.section.ends[end]);
   const bodies = stops.flatMap((stop) => (stop.what === 'plane' ? [stop.body] : []));
   if (bodies.includes(frame.body)) return { past: 0, more: pastHips(plan, edge, { frame, edges }) };
   if (bodies.length > 0 || stops.some((stop) => stop.what === 'limit' && stop.limit.id === 'host'))

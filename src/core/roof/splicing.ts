@@ -22,10 +22,11 @@ export const splicedMember = (
   roof: FiguredRoof,
   { member, length, onWall }: Long,
 ): { readonly pieces: readonly Pieces[]; readonly splice?: FiguredSplice } => {
-  const { joints, marks } = jointsOf(plan, roof, onWall);
-  const begins = (plan.length - length) / 2;
-  const own = marks === 'anywhere' ? marks : marks.map((x) => x - begins);
-  const pieces = spliced(length, own, longestBoard);
+  const own = roof.ridges.find(({ id }) => id === member)?.lies;
+  const { joints, marks } = own ? inSection(plan, roof, own.part) : jointsOf(plan, roof, onWall);
+  const begins = own?.from ?? (plan.length - length) / 2;
+  const places = marks === 'anywhere' ? marks : marks.map((x) => x - begins);
+  const pieces = spliced(length, places, longestBoard);
   const isSpliced = pieces.reduce((sum, { count }) => sum + count, 0) > 1;
   return { pieces, ...(isSpliced && { splice: { member, length, joints, pieces } }) };
 };
@@ -35,6 +36,12 @@ type Joints = {
   /** Along the roof from end A, in order. */
   readonly marks: readonly number[] | 'anywhere';
 };
+
+/** One of several along one line is spliced on its own section's rafters, or over posts. */
+const inSection = (plan: RoofPlan, { layout: { eaves = [] } }: FiguredRoof, part: string): Joints =>
+  'posts' in plan && plan.posts
+    ? { joints: 'posts', marks: [...plan.posts.at].sort((a, b) => a - b) }
+    : { joints: 'rafters', marks: eaves.find((eave) => eave.part === part)?.stations ?? [] };
 
 const jointsOf = (plan: RoofPlan, { ridges, layout: { stations } }: FiguredRoof, onWall: boolean): Joints => {
   if (onWall)

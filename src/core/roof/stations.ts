@@ -23,7 +23,11 @@ export const stations = (row: Row): readonly number[] => {
 };
 
 /** Each mark is a multiple of the spacing from the datum, never a sum of bays: nothing adds up along a long roof. */
-const innerMarks = ({ length, spacing, datum }: Row): readonly number[] => {
+export const innerMarks = ({
+  length,
+  spacing,
+  datum,
+}: Pick<Row, 'length' | 'spacing' | 'datum'>): readonly number[] => {
   if (datum === 'centre') return fromCentre(length, spacing);
   const marks = Array.from({ length: Math.floor(length / spacing) }, (_, i) => (i + 1) * spacing);
   return datum === 'endA' ? marks : marks.map((x) => length - x).reverse();

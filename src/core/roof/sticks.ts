@@ -58,8 +58,8 @@ export const sticksOf = (plan: RoofPlan, roof: FiguredRoof): Sticks => {
     ...long.flatMap(({ sticks }) => sticks),
     ...roof.blocks.map((block) => blockStick(plan, block)),
     ...ties(plan, roof),
-    ...(roof.posts ?? []).map(({ id, count, length }) =>
-      stick({ member: id, kind: 'post', section: postStock, count, length, wood: sawn }),
+    ...(roof.posts ?? []).map(({ id, count, length, section = postStock }) =>
+      stick({ member: id, kind: 'post', section, count, length, wood: sawn }),
     ),
     ...studs(plan, roof),
     ...(roof.hips ?? []).map((hip) => slantStick('hip', hip)),

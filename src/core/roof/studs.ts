@@ -30,8 +30,8 @@ export const figuredStuds = (
   }));
 };
 
-/** Where studs of a small gable stand, behind its header and flush with its lower edge, and the least that shows over it. */
-type Foot = { readonly at: number; readonly least: number };
+/** What studs stand on: plates, or of a small gable behind its header, flush with its lower edge; and the least that shows over it. */
+export type Foot = { readonly at: number; readonly least: number };
 
 const onPlates: Foot = { at: 0, least: 0 };
 
@@ -46,7 +46,8 @@ const rowOf = (
   const { run, beyond = 0, open: [from, to] = [eave.clad, run] } = eave;
   const many = Math.ceil((run + beyond) / spacing);
   const lengths = Array.from({ length: many }, (_, k) => run + beyond - (k + 1) * spacing)
-    .filter((inFrom) => inFrom - thickness / 2 > from && (beyond === 0 || inFrom + thickness / 2 < to))
+    .filter((inFrom) => inFrom - thickness / 2 > from)
+    .filter((inFrom) => (beyond === 0 && to === run) || inFrom + thickness / 2 < to)
     .map((inFrom) => under(inFrom) + (thickness / 2) * eave.m - foot.at)
     .filter((length) => length > foot.least + hair)
     .reverse();

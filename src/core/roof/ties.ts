@@ -1,6 +1,6 @@
 import type { FiguredTie } from './figured';
-import { bearsAt, type Frame } from './form';
-import type { GablePlan, GambrelPlan, HipPlan } from './plan';
+import { bearsAt, platesOf, type Frame } from './form';
+import type { RoofPlan as AnyPlan, ShedPlan } from './plan';
 import { planeOverPlate, reachAt, type RoofPlane } from './planes';
 
 /** Ties and collars: how high, how long to the long points, how many. Joists and rafter ties are of rafter stock. */
@@ -12,7 +12,7 @@ export type TieTop = {
   readonly frame: Frame;
 };
 
-type RoofPlan = GablePlan | HipPlan | GambrelPlan;
+type RoofPlan = Exclude<AnyPlan, ShedPlan>;
 
 /** Share of the height of the ridge that collars stay above (IRC R802.4.6, read second hand). */
 export const collarShare = 2 / 3;
@@ -41,15 +41,16 @@ const lowTie = (
   };
 };
 
-/** Lower edge at two thirds of the height of the ridge over the plates, or over the break: all of it is in the upper third. */
+/** Lower edge, over the plates, at two thirds of the height of the ridge over the plates, or over the break: all of it is in the upper third. */
 const collar = (plan: RoofPlan, { every }: { readonly every: number }, top: TieTop): FiguredTie => {
   const low = breakHeight(top.planes);
+  const over = top.topHeight - platesOf(top.frame);
   return {
     id: idOf('collar', top),
     count: countOf(top.pairs, every),
     side: 'both',
     kind: 'collar',
-    ...fitted(plan, { height: low + collarShare * (top.topHeight - low), top }),
+    ...fitted(plan, { height: low + collarShare * (over - low), top }),
   };
 };
 
@@ -85,7 +86,8 @@ const fitted = (
   plan: RoofPlan,
   { height, top }: { readonly height: number; readonly top: TieTop },
 ): Pick<FiguredTie, 'height' | 'length' | 'clip'> => {
-  const passes = (plane: RoofPlane): number => plane.eave.plane.base + planeOverPlate(plane);
+  const plates = platesOf(top.frame);
+  const passes = (plane: RoofPlane): number => plane.eave.plane.base - plates + planeOverPlate(plane);
   const atWalls = top.planes.filter(({ eave }) => !eave.stands);
   const low = atWalls.filter((plane) => height < passes(plane));
   if (low.length === atWalls.length) {
@@ -93,7 +95,7 @@ const fitted = (
     return { height, length: top.frame.span, clip: Math.max(0, ...standsOut) };
   }
   const reach = (plane: RoofPlane): number =>
-    low.includes(plane) ? plane.eave.run - plane.eave.clad : reachAt(plane, height);
+    low.includes(plane) ? plane.eave.run - plane.eave.clad : reachAt(plane, height + plates);
   const length = atWalls.reduce(
     (sum, plane) => sum + overAll(top.planes, plane, (one) => reach(one) + (one.eave.beyond ?? 0)),
     0,

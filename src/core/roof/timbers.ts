@@ -19,6 +19,7 @@ import { ledgersOf, ridgeTimber, sleeperTimber } from './ridgeTimbers';
 import { ridgesOn } from './ridges';
 import { atTail, settledFraming } from './settled';
 import { slantTimber } from './slantTimbers';
+import { stepsOn, stepTimbers } from './steps';
 import { dot2, pointOn } from './surface';
 import type { Timber } from './timber';
 import { beyond, board, levelCut, nameIn, planeCut, rafterSide, type Cut } from './timberParts';
@@ -28,10 +29,11 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
   const framing = settledFraming(plan);
   const { form, edges, pieces } = framing;
   const planes = commonsOf(framing, plan);
+  const ridges = ridgesOn(plan, framing, planes);
   return [
     ...ledgersOf(plan, form, planes),
     ...headersOn(framing, planes).map(headerTimber),
-    ...ridgesOn(plan, framing, planes).flatMap((ridge) => ridgeTimber(plan, framing, ridge)),
+    ...ridges.flatMap((ridge) => ridgeTimber(plan, framing, ridge)),
     ...edges.flatMap((edge) => sleeperTimber(plan, form, edge)),
     ...edges
       .filter(({ kind }) => kind === 'hip' || kind === 'valley')
@@ -48,6 +50,7 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...form.eaves.filter(({ stands }) => !stands).map((eave) => plateUnder(plan, form, eave)),
     ...breakTimbers(plan, framing, planes),
     ...highPlateTimbers(plan, framing),
+    ...stepTimbers(stepsOn(plan, ridges)),
   ];
 };
 
@@ -208,7 +211,8 @@ const plateUnder = (plan: RoofPlan, form: RoofForm, eave: Eave): Timber => {
 const alongPlate = (plan: RoofPlan, form: RoofForm, eave: Eave): Vec2 => {
   const { width } = plan.plate;
   if (eave.dormer) return [eave.dormer.from, eave.dormer.to];
-  const { wing, body } = frameOf(form, eave.body);
+  const { wing, body, section } = frameOf(form, eave.body);
+  if (section) return [section.from, section.to];
   if (wing) {
     const gable = body.limits.find(({ id }) => id === 'gable');
     const sign = gable && gable.normal[1] < 0 ? -1 : 1;
