@@ -2,6 +2,7 @@ import { done as enDone } from './en/done';
 import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
 import { proof as enProof } from './en/proof';
+import { roofs as enRoofs } from './en/roofs';
 import { states as enStates } from './en/states';
 import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
@@ -12,6 +13,7 @@ import { heard as esHeard } from './es/heard';
 import { views as enViews } from './en/views';
 import * as esRules from './es/rules';
 import { proof as esProof } from './es/proof';
+import { roofs as esRoofs } from './es/roofs';
 import { states as esStates } from './es/states';
 import { spoken as esSpoken } from './es/spoken';
 import { tasks as esTasks } from './es/tasks';
@@ -28,6 +30,7 @@ export type Messages = {
   readonly done: typeof enDone;
   readonly heard: typeof enHeard;
   readonly proof: typeof enProof;
+  readonly roofs: typeof enRoofs;
   readonly states: typeof enStates;
   readonly spoken: typeof enSpoken;
   readonly views: typeof enViews;
@@ -48,6 +51,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     done: enDone,
     heard: enHeard,
     proof: enProof,
+    roofs: enRoofs,
     states: enStates,
     spoken: enSpoken,
     views: enViews,
@@ -64,6 +68,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     done: esDone,
     heard: esHeard,
     proof: esProof,
+    roofs: esRoofs,
     states: esStates,
     spoken: esSpoken,
     views: esViews,
