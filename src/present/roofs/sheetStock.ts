@@ -52,7 +52,9 @@ export const weightsPart = (asked: SheetAsked): SheetPart => {
   const { part, note, unit } = words.roofs;
   const { weights } = lists;
   const names = namesOf(asked);
-  const heavy = weights.sticks.filter(({ each }) => peopleFor(each) > 1).sort((a, b) => b.each - a.each);
+  const heavy = alike(weights.sticks.filter(({ each }) => peopleFor(each) > 1)).sort(
+    (a, b) => b.each - a.each,
+  );
   return {
     key: 'weights',
     title: part.weights,
