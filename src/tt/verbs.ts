@@ -3,6 +3,7 @@ export type Verb = (args: readonly string[]) => number | Promise<number>;
 
 export const verbs: Readonly<Record<string, () => Promise<Verb>>> = {
   figure: async () => (await import('./figure')).figureVerb,
+  card: async () => (await import('./card')).cardVerb,
   lint: async () => (await import('./lint')).lintVerb,
   play: async () => (await import('./play')).playVerb,
   prove: async () => (await import('./prove')).proveVerb,

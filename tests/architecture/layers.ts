@@ -45,7 +45,7 @@ export const layers: readonly Layer[] = [
   upon('content', [], ['zod', '@noble/hashes', 'canonicalize', 'fflate']),
   upon('session', ['content'], ['idb', '@preact/signals-core']),
   upon('records', ['content', 'session'], ['idb']),
-  upon('present', []),
+  upon('present', [], ['uqr']),
   upon('scenes', ['present', 'session'], ['phaser']),
   upon('panels', ['present', 'session', 'content', 'records'], ['preact', '@preact/signals-core']),
   upon('audio', ['present', 'session'], ['howler', '@preact/signals-core']),

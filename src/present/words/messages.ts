@@ -3,6 +3,7 @@ import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
 import { own as enOwn } from './en/own';
 import { proof as enProof } from './en/proof';
+import { roofs as enRoofs } from './en/roofs';
 import { states as enStates } from './en/states';
 import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
@@ -14,6 +15,7 @@ import { views as enViews } from './en/views';
 import * as esRules from './es/rules';
 import { own as esOwn } from './es/own';
 import { proof as esProof } from './es/proof';
+import { roofs as esRoofs } from './es/roofs';
 import { states as esStates } from './es/states';
 import { spoken as esSpoken } from './es/spoken';
 import { tasks as esTasks } from './es/tasks';
@@ -31,6 +33,7 @@ export type Messages = {
   readonly heard: typeof enHeard;
   readonly own: typeof enOwn;
   readonly proof: typeof enProof;
+  readonly roofs: typeof enRoofs;
   readonly states: typeof enStates;
   readonly spoken: typeof enSpoken;
   readonly views: typeof enViews;
@@ -52,6 +55,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     heard: enHeard,
     own: enOwn,
     proof: enProof,
+    roofs: enRoofs,
     states: enStates,
     spoken: enSpoken,
     views: enViews,
@@ -69,6 +73,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     heard: esHeard,
     own: esOwn,
     proof: esProof,
+    roofs: esRoofs,
     states: esStates,
     spoken: esSpoken,
     views: esViews,

@@ -1,0 +1,131 @@
+import { alsoBlock, blocksBlock, cautionsBlock, layoutBlock, orderBlock, ridgeBlock } from './cardNotes';
+import { figuresBlock, jacksBlock } from './cardFigures';
+import { fitted, type Block } from './cardFit';
+import { codeOf } from './cardQr';
+import { heightOf, inside, margin, papers, type, type Paper } from './cardSizes';
+import { commonMember } from './cutMembers';
+import { cutDrawing } from './drawCuts';
+import { drawingSvg, escaped } from './drawSvg';
+import { roofSheet, type SheetAsked } from './sheet';
+import { lengthText } from '../words/numbers';
+
+/** The set card: all that a crew wants from a roof on one page, black on white, to be read at arm's length. */
+
+export type CardAsked = SheetAsked & {
+  readonly paper: Paper;
+  /** What the code on it holds: an address that opens the roof, or the roof file's own text. */
+  readonly carried: { readonly kind: 'link' | 'file'; readonly text: string };
+};
+
+export type Card = {
+  /** One `article`, which `cardStyle` makes a page of. */
+  readonly html: string;
+  /** What the card leaves to the sheet, in words. */
+  readonly left: readonly string[];
+  /** Whether all of it is on the page, as its texts were measured. */
+  readonly fits: boolean;
+};
+
+/** Between parts, with the rule that divides them. Points. */
+const gap = 9;
+
+/** Who gives way first. What has to be cut and set gives way last. */
+const ease = [
+  'cautions',
+  'drawing',
+  'layout',
+  'also',
+  'cautions',
+  'order',
+  'drawing',
+  'also',
+  'cautions',
+  'also',
+  'drawing',
+  'jacks',
+  'cautions',
+  'figures',
+  'jacks',
+  'figures',
+];
+
+export const cardBody = (asked: CardAsked): Card => {
+  const { words, units, paper } = asked;
+  const { card, part } = words.roofs;
+  const width = inside(paper);
+  const sheet = roofSheet(asked);
+  const on = { sheet, width };
+  const always = [part.stock, part.weights, part.nails].map((one) => one.toLowerCase());
+  const foot = units === 'mm' ? card.footMm : card.foot;
+  const alone = figuresBlock(asked, width);
+  const blocks: readonly Block[] = [
+    headBlock(asked, { title: sheet.title, facts: sheet.facts, width }),
+    drawingBlock(asked, width),
+    alone,
+    jacksBlock(asked, width),
+    ...(alone.variants[0].html.includes('strip') && asked.roof.blocks.length < 3
+      ? []
+      : [blocksBlock(asked, on)]),
+    ridgeBlock(asked, on),
+    alsoBlock(asked, on),
+    layoutBlock(asked, on),
+    orderBlock(asked, on),
+    cautionsBlock(asked, on),
+  ];
+  const leftText = (left: readonly string[]): string =>
+    card.onSheet([...new Set([...left, ...always])].join(', '));
+  const footHeight =
+    heightOf(leftText([part.gables, part.dormers, part.jacks]), width, 'word') +
+    heightOf(`${card.practice}   ${foot}`, width, 'word') +
+    4;
+  const room = papers[paper].height - 2 * margin - footHeight - gap;
+  const all = fitted(blocks, { room, gap, ease });
+  const parts = all.blocks.map(({ key, html }) => `<div class="part ${key}">${html}</div>`).join('');
+  const footer = `<footer><p>${escaped(leftText(all.left))}</p><p class="ends"><span>${escaped(card.practice)}</span><span>${escaped(foot)}</span></p></footer>`;
+  return {
+    html: `<article class="set-card ${paper}" lang="${words.lang}">${parts}${footer}</article>`,
+    left: [...all.left, ...always],
+    fits: all.fits,
+  };
+};
+
+type Head = { readonly title: string; readonly facts: readonly string[]; readonly width: number };
+
+const headBlock = ({ words, carried }: CardAsked, { title, facts, width }: Head): Block => {
+  const { card } = words.roofs;
+  const code = codeOf(carried.text, escaped(carried.kind === 'link' ? card.scan : card.scanText));
+  const note = code === undefined ? card.noScan : carried.kind === 'link' ? card.scan : card.scanText;
+  const side = width - (code ? code.size + 12 : 0);
+  const text =
+    type.strong.line +
+    heightOf(title, side, 'title') +
+    facts.reduce((sum, one) => sum + heightOf(one, side, 'figure'), 0) +
+    heightOf(note, side, 'word');
+  return {
+    key: 'head',
+    variants: [
+      {
+        html: `<div><p><b>${escaped(card.title)}</b></p><h1>${escaped(title)}</h1>${facts.map((one) => `<p class="fig">${escaped(one)}</p>`).join('')}<p>${escaped(note)}</p></div>${code?.svg ?? ''}`,
+        height: Math.max(code?.size ?? 0, text),
+      },
+    ],
+  };
+};
+
+const drawingBlock = (asked: CardAsked, width: number): Block => {
+  const { roof, words, units, lists } = asked;
+  const { card } = words.roofs;
+  const [first] = roof.commonRafters;
+  if (!first) return { key: 'drawing', variants: [{ html: '', height: 0 }] };
+  const member = commonMember(asked, first);
+  const board = lists.cutList.boards.find(({ cuts }) => cuts.some(({ of }) => of.includes(first.id)));
+  const name = `${card.cut(first.count, member.name.toLowerCase())}${board ? `, ${card.boards(lengthText(board.length, units))}` : ''}.`;
+  const variant = (deep: number) => {
+    const drawing = cutDrawing(asked, member, { width, figure: 15, word: 12, deep });
+    return {
+      html: `<h2 class="wide"><span class="fig">${escaped(name)}</span> <small>${escaped(card.tryTwo)}</small></h2>${drawingSvg(drawing)}`,
+      height: heightOf(`${name} ${card.tryTwo}`, width, 'figure') + drawing.height,
+    };
+  };
+  return { key: 'drawing', variants: [variant(50), variant(42), variant(34), variant(28)] };
+};

@@ -1,0 +1,272 @@
+import type { Cheek, Turn } from '../../core/roof/figuredSlants';
+import { textMid, type Drawing, type Point, type Shape } from './draw';
+import { cutFrame, type CutFrame } from './cutFrame';
+import { edgeViews } from './drawEdges';
+import { tapeText, type Told } from './figures';
+import { textWidth } from './textSize';
+
+/** A member's cuts as it lies on the horses, top edge up, with all that is marked on it. Figures exact, in inches. */
+
+export type CutMember = {
+  readonly name: string;
+  readonly depth: number;
+  readonly thickness: number;
+  /** Of the member itself, from level. */
+  readonly slope: Turn;
+  readonly body: number;
+  readonly tail: number;
+  readonly plumbCut: number;
+  /** Nothing where it has no birdsmouth. */
+  readonly seat: number;
+  readonly overPlate: number;
+  /** The same at its upper end, where it bears there too. */
+  readonly high?: { readonly seat: number; readonly overPlate: number; readonly tail: number };
+  readonly cheeks: readonly Cheek[];
+  readonly backing?: readonly [Turn, Turn];
+  /** Of one that stands on a sleeper. */
+  readonly foot?: { readonly level: Turn; readonly sawTilt: Turn };
+  /** What the square is held at: rise, and the run it goes with; of hips 17, as it is in plan. */
+  readonly square: readonly [rise: string, run: string];
+};
+
+export type CutSize = {
+  readonly width: number;
+  /** Height of figures, and of words beside them. */
+  readonly figure: number;
+  readonly word: number;
+  /** Most that the board's depth is drawn at. */
+  readonly deep: number;
+};
+
+/** Its height follows from what there is to show. */
+export const cutDrawing = (told: Told, member: CutMember, size: CutSize): Drawing => {
+  const frame = cutFrame(member, size, tailLabelRoom(told, member, size));
+  const { draw } = told.words.roofs;
+  const side = [
+    ...sideShapes(frame),
+    ...dimensions(told, frame),
+    ...inside(told, frame),
+    ...square(told, frame),
+  ];
+  const low = labels(told, frame);
+  const views = edgeViews(told, member, { ...size, top: low.bottom + 10 });
+  return {
+    title: draw.cutsOf(member.name),
+    width: size.width,
+    height: views.bottom,
+    shapes: [...side, ...low.shapes, ...views.shapes],
+  };
+};
+
+const tailText = ({ words, units }: Told, { tail }: CutMember): string =>
+  `${words.roofs.draw.tail} ${tapeText(tail, units)}`;
+
+/** Beside the end, should the tail be too short for its text. */
+const tailLabelRoom = (told: Told, member: CutMember, { figure }: CutSize): number =>
+  member.tail > 0 ? textWidth(tailText(told, member), figure, 'narrow') : 0;
+
+const sideShapes = ({ pieces, breaks, heels, at }: CutFrame): readonly Shape[] => [
+  ...pieces.map((points): Shape => ({ kind: 'line', points, role: 'wood' })),
+  ...breaks.map((points): Shape => ({ kind: 'line', points, role: 'thin' })),
+  ...heels.map(({ from, corner }): Shape => ({
+    kind: 'line',
+    points: [at(from), at(corner)],
+    role: 'middle',
+  })),
+];
+
+/** Over the board: the whole edge, and body and tail below it; or the body alone. */
+const dimensions = (told: Told, frame: CutFrame): readonly Shape[] => {
+  const { member, size, rows, at, edge, bodyFrom, tailRoom } = frame;
+  const { draw } = told.words.roofs;
+  const y = at([0, 0])[1];
+  const [start, heel, end] = [at([bodyFrom, 0])[0], at([bodyFrom + member.body, 0])[0], at([edge, 0])[0]];
+  const label = (at: Point, name: string, inches: number) =>
+    textMid(at, `${name} ${tapeText(inches, told.units)}`, { size: size.figure });
+  const up = (x: number, row: number): Shape => ({
+    kind: 'line',
+    points: [
+      [x, y - 3],
+      [x, row - 6],
+    ],
+    role: 'thin',
+  });
+  const [top, low] = rows;
+  const whole = at([0, 0])[0];
+  const body: Shape = {
+    kind: 'dimension',
+    from: [start, low],
+    to: [heel, low],
+    label: label([(start + heel) / 2, low], draw.body, member.body),
+  };
+  if (edge - member.body < 0.01) return [body, up(start, low), up(heel, low)];
+  const all: Shape = {
+    kind: 'dimension',
+    from: [whole, top],
+    to: [end, top],
+    label: label([(whole + end) / 2, top], draw.whole, edge),
+  };
+  const fits = end - heel > textWidth(tailText(told, member), size.figure, 'narrow') + 24;
+  const tail: readonly Shape[] =
+    member.tail <= 0
+      ? []
+      : [
+          {
+            kind: 'dimension',
+            from: [heel, low],
+            to: [end, low],
+            ...(fits && { label: label([(heel + end) / 2, low], draw.tail, member.tail) }),
+          },
+          ...(fits || tailRoom <= 0
+            ? []
+            : [
+                textMid([end + 8, low], tailText(told, member), {
+                  size: size.figure,
+                  anchor: 'start' as const,
+                }),
+              ]),
+        ];
+  const marks = [whole, ...(start === whole ? [] : [start]), end];
+  return [
+    all,
+    body,
+    ...tail,
+    ...marks.map((x) => up(x, x === start && start !== whole ? low : top)),
+    ...(member.tail > 0 ? [up(heel, low)] : []),
+  ];
+};
+
+/** Inside the board: how high it stands over the plate, and which way the crown goes. */
+const inside = ({ words, units }: Told, frame: CutFrame): readonly Shape[] => {
+  const { member, size, at, heels, crownX } = frame;
+  const { draw } = words.roofs;
+  const y = at([0, 0])[1] + size.figure * 0.55 + 5;
+  const high = heels.flatMap(({ from, corner, over }, i): readonly Shape[] => {
+    if (i > 0) return [];
+    const [x0, y0] = at(from);
+    const [x1, y1] = at(corner);
+    const on: Point = [x0 + ((x1 - x0) * (y - y0)) / (y1 - y0), y];
+    const text = textMid([x0 - 10, y], `${tapeText(over, units)} ${draw.abovePlate}`, {
+      size: size.figure,
+      anchor: 'end',
+    });
+    return [text, { kind: 'line', points: [[x0 - 7, y], on], role: 'thin', dot: true }];
+  });
+  const deep = at([0, member.depth])[1] - at([0, 0])[1];
+  const base = at([0, 0])[1] + deep / 2;
+  const crown: readonly Shape[] =
+    crownX === undefined
+      ? []
+      : [
+          {
+            kind: 'line',
+            points: [
+              [crownX, base + 9],
+              [crownX, base - 9],
+            ],
+            role: 'thin',
+          },
+          {
+            kind: 'line',
+            points: [
+              [crownX - 4, base - 3],
+              [crownX, base - 9],
+              [crownX + 4, base - 3],
+            ],
+            role: 'thin',
+          },
+          textMid([crownX + 9, base], draw.crownUp, { size: size.word, anchor: 'start' }),
+        ];
+  return [...high, ...crown];
+};
+
+type Label = { readonly on: Point; readonly text: string; readonly want: number };
+
+/** Under the board, in a row, each led to what it is the length of. */
+const labels = (
+  told: Told,
+  frame: CutFrame,
+): { readonly shapes: readonly Shape[]; readonly bottom: number } => {
+  const { member, size, at, heels, edge } = frame;
+  const { draw } = told.words.roofs;
+  const tape = (inches: number): string => tapeText(inches, told.units);
+  const slide = member.depth * (member.slope.rise / member.slope.run);
+  const mid = ([a, b]: Point, [c, d]: Point): Point => at([(a + c) / 2, (b + d) / 2]);
+  const top = mid([0, 0], [slide, member.depth]);
+  const wanted: readonly Label[] = [
+    { on: top, text: `${draw.plumb} ${tape(member.plumbCut)}`, want: top[0] },
+    ...heels.flatMap(({ corner, seatEnd, low, seat, heel }): readonly Label[] => [
+      { on: mid(corner, seatEnd), text: `${draw.seat} ${tape(seat)}`, want: mid(corner, seatEnd)[0] - 44 },
+      ...(low
+        ? [{ on: mid(corner, low), text: `${draw.heel} ${tape(heel)}`, want: mid(corner, low)[0] + 44 }]
+        : []),
+    ]),
+    ...(heels.length === 0 && member.foot
+      ? [{ on: at([edge - 0.5, member.depth * 0.4]), text: `${draw.level}`, want: at([edge, 0])[0] }]
+      : []),
+    ...(member.tail > 0
+      ? [
+          {
+            on: mid([edge, 0], [edge + slide, member.depth]),
+            text: draw.plumb,
+            want: at([edge + slide, 0])[0],
+          },
+        ]
+      : []),
+  ];
+  const row = at([0, member.depth])[1] + 26;
+  const placed = inRow(wanted, { width: frame.reach, size: size.figure });
+  return {
+    bottom: row + size.figure * 0.7,
+    shapes: placed.flatMap(({ on, text, x }): readonly Shape[] => [
+      textMid([x, row], text, { size: size.figure }),
+      { kind: 'line', points: [[x, row - size.figure * 0.62], on], role: 'thin', dot: true },
+    ]),
+  };
+};
+
+/** Texts side by side, each as near to where it wants to be as the others let it. */
+const inRow = (
+  wanted: readonly Label[],
+  { width, size }: { readonly width: number; readonly size: number },
+): readonly (Label & { readonly x: number })[] => {
+  const wide = wanted.map(({ text }) => textWidth(text, size, 'narrow') + 14);
+  const xs = wanted.map(({ want }) => want);
+  let from = 0;
+  xs.forEach((x, i) => {
+    const half = (wide[i] ?? 0) / 2;
+    xs[i] = Math.max(x, from + half);
+    from = (xs[i] ?? 0) + half;
+  });
+  let to = width;
+  for (let i = xs.length - 1; i >= 0; i -= 1) {
+    const half = (wide[i] ?? 0) / 2;
+    xs[i] = Math.min(xs[i] ?? 0, to - half);
+    to = (xs[i] ?? 0) - half;
+  }
+  return wanted.map((label, i) => ({ ...label, x: xs[i] ?? 0 }));
+};
+
+/** The triangle that the square makes on the board: its edge is the slope. */
+const square = ({ words }: Told, frame: CutFrame): readonly Shape[] => {
+  const { member, size, squareAt } = frame;
+  const { rise, run } = member.slope;
+  const [x, y] = squareAt;
+  const g = Math.sqrt(rise * rise + run * run);
+  const hyp = Math.min(74, (34 * g * g) / (rise * run));
+  const foot = (hyp * rise * rise) / (g * g);
+  const deep = (hyp * rise * run) / (g * g);
+  const corner: Point = [x + foot, y + deep];
+  const [riseText, runText] = member.square;
+  const half = size.figure * 0.5;
+  const left: Point = [x + foot / 2, y + deep / 2];
+  const right: Point = [(x + foot + x + hyp) / 2, y + deep / 2];
+  const out = (from: Point, anchor: 'start' | 'end', text: string): Shape =>
+    textMid([from[0] + (anchor === 'end' ? -6 : 6), from[1] + half], text, { size: size.figure, anchor });
+  return [
+    { kind: 'outline', points: [[x, y], corner, [x + hyp, y]], role: 'thin' },
+    out([left[0] - (half * foot) / Math.max(deep, 1) / 2, left[1]], 'end', riseText),
+    out([right[0] + (half * (hyp - foot)) / Math.max(deep, 1) / 2, right[1]], 'start', runText),
+    textMid([x + hyp / 2, y - size.word * 0.8], words.roofs.draw.square, { size: size.word }),
+  ];
+};
