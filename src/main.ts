@@ -178,7 +178,7 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   if (screen === 'site' && level) {
     const mode = modesOf(level).find((one) => one === query.get('mode')) ?? 'own';
     await startRun(desk, level, mode);
-  } else if (screen === 'proof' || screen === 'roof') desk.screen.value = screen;
+  } else if (screen === 'proof' || screen === 'roof' || screen === 'card') desk.screen.value = screen;
   else if (screen === 'talk' && level) desk.screen.value = 'talk';
   else if (asked === null && screen === null) await openLeft(desk);
 };

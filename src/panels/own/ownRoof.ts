@@ -11,6 +11,7 @@ import { figure } from '../../core/roof/figure';
 import type { FiguredRoof } from '../../core/roof/figured';
 import { heedsOf, type Heed, type Loads } from '../../present/roofs/heeded';
 import { at } from '../../content/shape';
+import type { Units as MeasureUnits } from '../../present/words/numbers';
 import type { Desk } from '../desk';
 
 /** The crew's own roof while it is typed: kept on the device with every letter, and figured as far as it can be. */
@@ -68,6 +69,10 @@ const loadsIn = (draft: RoofDraft): Loads => {
   const site = at(fileOf(draft), ['site']);
   return (typeof site === 'object' && site !== null ? site : {}) as Loads;
 };
+
+/** What is typed in millimeters is read in them; otherwise as the settings say. */
+export const unitsFor = ({ settings }: Desk, { units }: RoofDraft): MeasureUnits =>
+  units === 'mm' ? 'mm' : settings.value.units;
 
 /** The file as it goes into a link or onto a disk. */
 export const textOf = (draft: RoofDraft): string => canonicalText(fileOf(draft));

@@ -1,11 +1,13 @@
 import { useMemo, useRef } from 'preact/hooks';
 import { cautionFields } from '../../content/draft/cautionFields';
 import { askedOf } from '../../content/draft/roofDraft';
+import { listsOf } from '../../core/roof/lists';
 import { roofSaid } from '../../present/roofs/said';
 import { wordsOf, type Desk } from '../desk';
 import { LanguageButton } from '../topBar';
 import { useSignal } from '../useSignal';
-import { ownRoofOf, type OwnRoof } from './ownRoof';
+import { ownRoofOf, unitsFor, type OwnRoof } from './ownRoof';
+import { SheetParts } from './sheetParts';
 import { RoofActions, Unread } from './roofActions';
 import { Refusals, RoofForm } from './roofForm';
 
@@ -38,9 +40,9 @@ export const RoofScreen = ({ desk }: { readonly desk: Desk }) => {
           <RoofForm desk={desk} own={own} />
           <div class="ownSide">
             <Refusals desk={desk} own={own} />
-            {good && <p id="drawn">{good.draft.style}</p>}
             <Heeds desk={desk} own={own} />
             <RoofActions desk={desk} own={own} />
+            {good && <Sheet desk={desk} own={good} />}
           </div>
         </div>
         <Help desk={desk} />
@@ -54,6 +56,13 @@ const useLastGood = (own: OwnRoof): OwnRoof | undefined => {
   const good = useRef<OwnRoof | undefined>(undefined);
   if (own.read.ok) good.current = own;
   return good.current;
+};
+
+const Sheet = ({ desk, own: { draft, read, roof } }: { readonly desk: Desk; readonly own: OwnRoof }) => {
+  const plan = read.ok ? read.value : undefined;
+  const lists = useMemo(() => plan && roof && listsOf(plan, roof), [plan, roof]);
+  if (!plan || !roof || !lists) return null;
+  return <SheetParts asked={{ plan, roof, lists, words: wordsOf(desk), units: unitsFor(desk, draft) }} />;
 };
 
 /** What is to be thought of and stands beside no field. */

@@ -67,6 +67,17 @@ const rowsOf = (plan: RoofPlan): readonly Row[] => {
         ...held,
         ...end,
       ];
+    case 'stepped':
+      return [
+        ...before,
+        ...raised,
+        ['proveEnds'],
+        ['nailEnds'],
+        ...held,
+        ['own.lowerRidges'],
+        ...planed,
+        ...end,
+      ];
     case 'gable':
       return gableRows(plan);
   }

@@ -1,6 +1,6 @@
 /** A figured roof as people read it: the sheet, the drawings and the set card. */
 export const roofs = {
-  kind: { gable: 'Gable roof', hip: 'Hip roof', shed: 'Shed roof', gambrel: 'Gambrel roof' },
+  kind: { gable: 'Gable roof', hip: 'Hip roof', shed: 'Shed roof', gambrel: 'Gambrel roof', stepped: 'Gable roofs in a run' },
   extra: {
     wings: 'with a wing',
     dormers: 'with a dormer',
@@ -299,6 +299,7 @@ export const roofs = {
     nailed: 'heels nailed off',
   },
   order: {
+    lowerRidges: 'The next lower ridge onto its bearing, height proved',
     ledger: 'Fasten the ledger, prove its height',
     shedEnds: 'End rafters tacked, slope proved',
     shedMiddle: 'Set the middle rafter, look along them',

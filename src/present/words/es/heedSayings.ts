@@ -54,11 +54,11 @@ export const heedSayings: readonly Saying[] = [
   ],
   [
     '{0} of wood is left over the birdsmouth to carry the overhang; {1} is the least.',
-    'Sobre la boca de pájaro quedan {0} de madera para llevar el vuelo; lo mínimo es {1}.',
+    'Sobre la boca de pájaro quedan {0} de madera para llevar el alero; lo mínimo es {1}.',
   ],
   [
     '{0} of wood is left over the upper birdsmouth to carry the high overhang; {1} is the least.',
-    'Sobre la boca de pájaro de arriba quedan {0} de madera para llevar el vuelo alto; lo mínimo es {1}.',
+    'Sobre la boca de pájaro de arriba quedan {0} de madera para llevar el alero alto; lo mínimo es {1}.',
   ],
   [
     '{0} of wood is left over the seat; {1} is the least.',
@@ -87,11 +87,11 @@ export const heedSayings: readonly Saying[] = [
   ],
   [
     'The slope is {0} in {1}. The limit of {2} in {3} is for ridges, hips and valleys, which carry as beams below it; a shed has none and may be flatter. Its ledger and what fastens it carry half of the roof at any slope. Mind what roofing the slope takes.',
-    'La pendiente es {0} en {1}. El límite de {2} en {3} es para cumbreras, limatesas y limahoyas, que por debajo cargan como vigas; una agua no las tiene y puede ser más plana. Su larguero y lo que lo sujeta cargan medio techo con cualquier pendiente. Vea qué cubierta admite la pendiente.',
+    'La pendiente es {0} en {1}. El límite de {2} en {3} es para cumbreras, limatesas y limahoyas, que por debajo cargan como vigas; un techo a un agua no las tiene y puede ser más plana. Su larguero y lo que lo sujeta cargan medio techo con cualquier pendiente. Vea qué cubierta admite la pendiente.',
   ],
   [
     'The slope is {0} in {1}. The limit of {2} in {3} is for ridges, hips and valleys, which carry as beams below it; a shed has none and may be flatter. Its high wall carries half of the roof at any slope. Mind what roofing the slope takes.',
-    'La pendiente es {0} en {1}. El límite de {2} en {3} es para cumbreras, limatesas y limahoyas, que por debajo cargan como vigas; una agua no las tiene y puede ser más plana. Su muro alto carga medio techo con cualquier pendiente. Vea qué cubierta admite la pendiente.',
+    'La pendiente es {0} en {1}. El límite de {2} en {3} es para cumbreras, limatesas y limahoyas, que por debajo cargan como vigas; un techo a un agua no las tiene y puede ser más plana. Su muro alto carga medio techo con cualquier pendiente. Vea qué cubierta admite la pendiente.',
   ],
   [
     'The hip is {0} deep and the jacks are cut {1} long; it has to be as deep as their cut.',
@@ -111,11 +111,11 @@ export const heedSayings: readonly Saying[] = [
   ],
   [
     'The tail lines of both sides pass the hip {0} apart, measured along it: their fascias do not meet there at one height. With unequal slopes that takes unequal overhangs.',
-    'Las líneas de colas de los dos lados cruzan la limatesa a {0} una de otra, medido a lo largo: sus fascias no se encuentran ahí a una altura. Con pendientes desiguales hacen falta vuelos desiguales.',
+    'Las líneas de colas de los dos lados cruzan la limatesa a {0} una de otra, medido a lo largo: sus fascias no se encuentran ahí a una altura. Con pendientes desiguales hacen falta aleros desiguales.',
   ],
   [
     'The tail lines of both sides pass the valley {0} apart, measured along it: their fascias do not meet there at one height. With unequal slopes that takes unequal overhangs.',
-    'Las líneas de colas de los dos lados cruzan la limahoya a {0} una de otra, medido a lo largo: sus fascias no se encuentran ahí a una altura. Con pendientes desiguales hacen falta vuelos desiguales.',
+    'Las líneas de colas de los dos lados cruzan la limahoya a {0} una de otra, medido a lo largo: sus fascias no se encuentran ahí a una altura. Con pendientes desiguales hacen falta aleros desiguales.',
   ],
   ['The ridge is {0} thick; {1} is the least.', 'La cumbrera tiene {0} de grueso; lo mínimo es {1}.'],
   [
@@ -208,7 +208,7 @@ export const heedSayings: readonly Saying[] = [
   ],
   [
     'The ties are {0} up from the plate. That leaves {1} of the span in the tables, and the rafters span {2}.',
-    'Los tirantes están {0} sobre la solera. Eso deja {1} de la luz de las tablas, y los cabios salvan {2}.',
+    'Los tirantes están {0} sobre la solera. Eso deja {1} del claro de las tablas, y los cabios salvan {2}.',
   ],
   [
     'Under full load each tie holds about {0} lb. The nails at the heel have to hold that: take their number from the plans.',

@@ -7,6 +7,7 @@ export const roofs: typeof en = {
     hip: 'Techo a cuatro aguas',
     shed: 'Techo a un agua',
     gambrel: 'Techo mansarda',
+    stepped: 'Techos a dos aguas en fila',
   },
   extra: {
     wings: 'con un ala',
@@ -301,6 +302,7 @@ export const roofs: typeof en = {
     nailed: 'talones clavados',
   },
   order: {
+    lowerRidges: 'La siguiente cumbrera, más baja, en su apoyo, altura probada',
     ledger: 'Fijar el larguero, comprobar su altura',
     shedEnds: 'Extremos punteados, pendiente probada',
     shedMiddle: 'Poner el cabio del medio y mirar la línea',
