@@ -21,6 +21,7 @@ const engineSwitches = {
 // Tests that play whole jobs by the dozen, ask another engine or library, or take seconds: not part of the quick check.
 const wholeJobs = [
   'tests/audio/sprite.test.ts',
+  'tests/content/roofDraft.test.ts',
   'tests/engines/**/*.test.ts',
   'tests/hands/**/*.test.ts',
   'tests/kernel/!(kernel).test.ts',
@@ -36,7 +37,7 @@ const wholeJobs = [
   'tests/present/model/fallen.test.ts',
   'tests/present/orderCost.test.ts',
   'tests/present/reach.test.ts',
-  'tests/present/roofTold.test.ts',
+  'tests/present/{roofSaid,roofTold}.test.ts',
   'tests/present/scaleSaid.test.ts',
   'tests/present/sounds.test.ts',
   'tests/present/screenRandom.test.ts',

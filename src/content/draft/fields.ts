@@ -15,6 +15,7 @@ export const styles = [
   'gambrel',
   'wing',
   'dormer',
+  'stepped',
 ] as const;
 export type Style = (typeof styles)[number];
 
@@ -171,6 +172,23 @@ const meets: readonly Field[] = [
     kind: 'choice',
     options: { street: { 'dormers.0.side': 'street' }, yard: { 'dormers.0.side': 'yard' } },
   },
+  { id: 'sections.0.length', group: 'meets', styles: ['stepped'], kind: 'length' },
+  { id: 'sections.0.plateHeight', group: 'meets', styles: ['stepped'], kind: 'length', optional: true },
+  { id: 'sections.0.stepOverhang', group: 'meets', styles: ['stepped'], kind: 'length', optional: true },
+  { id: 'sections.1.span', group: 'meets', styles: ['stepped'], kind: 'length', optional: true },
+  { id: 'sections.1.slope', group: 'meets', styles: ['stepped'], kind: 'rise', optional: true },
+  {
+    id: 'sections.1.bearing.on',
+    group: 'meets',
+    styles: ['stepped'],
+    kind: 'choice',
+    options: {
+      pocket: { 'sections.1.bearing.on': 'pocket' },
+      wall: { 'sections.1.bearing.on': 'wall' },
+    },
+  },
+  { id: 'sections.1.bearing.length', group: 'meets', styles: ['stepped'], kind: 'length', optional: true },
+  { id: 'gablet.back', group: 'meets', styles: ['hip'], kind: 'length', optional: true },
   { id: 'dormers.0.at', group: 'meets', styles: ['dormer'], kind: 'length' },
   { id: 'dormers.0.width', group: 'meets', styles: ['dormer'], kind: 'length' },
   { id: 'dormers.0.front', group: 'meets', styles: ['dormer'], kind: 'length' },
@@ -247,9 +265,16 @@ const blocks: readonly Field[] = [
   {
     id: 'gableStuds',
     group: 'blocks',
-    styles: [...gables.filter((style) => style !== 'standing'), 'shed', 'shedHigh', 'gambrel'],
+    styles: [...gables.filter((style) => style !== 'standing'), 'shed', 'shedHigh', 'gambrel', 'stepped'],
     kind: 'choice',
     options: { none: {}, usual: { gableStuds: {} } },
+  },
+  {
+    id: 'rake',
+    group: 'blocks',
+    styles: ['gable', 'unequal', 'posts', 'shed'],
+    kind: 'choice',
+    options: { none: {}, usual: { rake: {} }, plain: { 'rake.lookouts': false } },
   },
 ];
 
@@ -308,11 +333,12 @@ export const putsOf: Readonly<Record<Style, Puts>> = {
   gambrel: { kind: 'gambrel' },
   wing: { kind: 'gable' },
   dormer: { kind: 'gable', 'dormers.0.kind': 'shed' },
+  stepped: { kind: 'stepped' },
 };
 
 /** The style that shows the whole of a file, by what is in it. */
 export const styleOf = (file: Readonly<Record<string, unknown>>): Style | undefined => {
-  if (file['kind'] === 'hip' || file['kind'] === 'gambrel') return file['kind'];
+  if (file['kind'] === 'hip' || file['kind'] === 'gambrel' || file['kind'] === 'stepped') return file['kind'];
   if (file['kind'] === 'shed')
     return file['highPlate'] ? 'shedHigh' : file['between'] ? 'shedBetween' : 'shed';
   if (file['kind'] !== 'gable') return undefined;

@@ -59,6 +59,16 @@ const own: Readonly<Record<Style, Readonly<Record<string, string>>>> = {
       'wings.0.length': "10'",
     },
   },
+  stepped: {
+    ...shared,
+    ...{
+      length: "40'",
+      'sections.0.length': "24'",
+      'sections.0.plateHeight': '12"',
+      'sections.0.stepOverhang': '8"',
+    },
+    ...{ 'sections.1.span': "18'", 'sections.1.bearing.on': 'pocket', 'sections.1.bearing.length': '3 1/2"' },
+  },
   dormer: {
     ...shared,
     ...{ length: "30'", slope: '12', ridge: '2×12', 'plate.width': '3 1/2"' },

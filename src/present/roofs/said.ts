@@ -6,6 +6,8 @@ import { sayings } from '../words/es/sayings';
  * lengths as people write them. A saying that has no Spanish yet stays as it is.
  */
 export const roofSaid = (lang: Lang, english: string): string => {
+  const part = ofPart.exec(english);
+  if (part && lang === 'es') return `Parte ${part[1]}: ${roofSaid(lang, part[2] ?? '')}`;
   const plain = unquoted(english);
   if (lang === 'en') return plain;
   for (const { pattern, spanish } of patterns) {
@@ -15,9 +17,12 @@ export const roofSaid = (lang: Lang, english: string): string => {
   return plain;
 };
 
+/** What is said of one part of a run alone. */
+const ofPart = /^Section (\d+): (.*)$/;
+
 /** Whether a saying is known in Spanish. */
 export const isSaid = (english: string): boolean =>
-  patterns.some(({ pattern }) => pattern.test(unquoted(english)));
+  patterns.some(({ pattern }) => pattern.test(unquoted(ofPart.exec(english)?.[2] ?? english)));
 
 /** A text in a file has its quotes and its slashes; on a page it is what was typed. */
 const unquoted = (text: string): string =>

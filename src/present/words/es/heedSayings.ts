@@ -222,4 +222,36 @@ export const heedSayings: readonly Saying[] = [
     "The dormer's slope is {0} in {1}. Under {2} in {3} few roofings keep water out: look up the least slope of the one chosen.",
     'La pendiente de la buhardilla es {0} en {1}. Con menos de {2} en {3} pocas cubiertas paran el agua: vea la pendiente mínima de la que elija.',
   ],
+  [
+    'The ridge of section {0} is to carry as a beam and bears at one place: it needs two, posts or the walls of higher sections.',
+    'La cumbrera de la parte {0} ha de cargar como viga y apoya en un lugar: pide dos, postes o los muros de partes más altas.',
+  ],
+  [
+    'The ridge of section {0} is to carry as a beam and bears at no place: it needs two, posts or the walls of higher sections.',
+    'La cumbrera de la parte {0} ha de cargar como viga y no apoya en ninguno: pide dos, postes o los muros de partes más altas.',
+  ],
+  [
+    'The ridge bears {0} in its pocket; {1} is the least.',
+    'La cumbrera apoya {0} en su hueco; lo mínimo es {1}.',
+  ],
+  [
+    'The ridge bears {0} on the wall under it; {1} is the least.',
+    'La cumbrera apoya {0} en el muro de abajo; lo mínimo es {1}.',
+  ],
+  [
+    "The pocket is at the height of the higher wall's top plates, {0} down from their top to its bottom: it cuts them. Strap them across it, and carry what stands over it on a header.",
+    'El hueco está a la altura de las soleras altas del muro, {0} desde arriba hasta su fondo: las corta. Ponga un fleje que lo cruce y lleve lo de arriba con un cabezal.',
+  ],
+  [
+    "The ridge comes {0} into the wall at the height of the higher part's first collar, which lies beside the end rafters: set that back to clear it.",
+    'La cumbrera entra {0} en el muro a la altura del primer tirante alto de la parte alta, que va junto a los cabios de extremo: póngalo más atrás.',
+  ],
+  [
+    "The ridge comes {0} into the wall at the height of the higher part's first tie, which lies beside the end rafters: set that back to clear it.",
+    'La cumbrera entra {0} en el muro a la altura del primer tirante de la parte alta, que va junto a los cabios de extremo: póngalo más atrás.',
+  ],
+  [
+    'The higher ridge runs out over the lower roof with {0} between them; under {1} nobody can sheathe and flash the lower roof there.',
+    'La cumbrera alta sale sobre el techo bajo con {0} entre los dos; con menos de {1} nadie puede forrar ni tapar ahí el techo bajo.',
+  ],
 ];
