@@ -29,7 +29,9 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
   const planes = planesOf(plan);
   const all = [
     ...planes.flatMap((plane) =>
-      (plane.eave.dormer ? [ventsInBlock] : checks).flatMap((check) => check(plan, plane, show)),
+      (plane.eave.dormer || plane.eave.opening ? [ventsInBlock] : checks).flatMap((check) =>
+        check(plan, plane, show),
+      ),
     ),
     ...alongRoof(plan, show),
   ];

@@ -9,8 +9,10 @@ import type { Framing } from './framing';
 import { figuredHeaders, headersOn, type Header } from './headers';
 import { figuredHighPlates, withHighBlocks } from './highPlate';
 import { figuredSlants } from './hips';
+import { openingCautions } from './openingCautions';
 import { figuredJacks, jacksOf } from './jacks';
-import type { RoofPlan } from './plan';
+import type { GablePlan, RoofPlan } from './plan';
+import { inch } from '../units/inch';
 import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
 import { figuredRakes, ledgerPast } from './rake';
@@ -65,6 +67,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
       ...gabletCautions(plan, headers, topOn(form.frames[0])),
       ...slantCautions({ plan, framing, groups, ...slants }),
       ...dormerCautions(plan, framing, dormers),
+      ...openingCautions(plan, framing, dormers),
       ...standingCautions(plan),
       ...shedCautions(plan, groups),
     ],
@@ -89,6 +92,8 @@ const tiesOf = (
   { frame, topHeight }: Under,
 ): FiguredRoof['ties'] => {
   if (plan.kind === 'shed' || !frame.ridge) return [];
+  const opening = frame.wing?.opening;
+  const under = opening ? onPlates(plan) : plan;
   const opposite = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
@@ -99,8 +104,15 @@ const tiesOf = (
       -(eave.through?.length ?? 0),
     );
   const pairs = Math.min(...across.map(count)) - (frame.twins ?? 0);
-  return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
+  return pairs > 0 ? figuredTies(under, { planes: across, topHeight, pairs, frame }) : [];
 };
+
+/** Across the plates of a dormer lie joists, whatever the main roof has, if it has any. */
+const onPlates = <T extends Pick<GablePlan, 'joists' | 'collars'>>(plan: T): T => ({
+  ...plan,
+  joists: plan.joists && { ...plan.joists, every: 1, height: inch(0) },
+  collars: false,
+});
 
 /** A ledger runs from one flush end rafter to the other. */
 const ledgersOf = (
