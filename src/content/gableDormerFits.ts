@@ -149,6 +149,20 @@ const headersFit: Check = ({ plan, opening, index, show }) => {
   );
 };
 
+/** At its front the ridge passes over the lower header. */
+const ridgeOver: Check = (so) => {
+  const { opening, index, show } = so;
+  const { ridge, front } = opening.plan;
+  const most = opening.host.m * (opening.meet - opening.front) - (slopeOf(so) * ridge.thickness) / 2;
+  return when(front > 0 && ridge.depth > most + hair, () =>
+    complaint(
+      pathOf(index, 'ridge.depth'),
+      `is ${show(ridge.depth)} and comes down into the lower header`,
+      most > 0 ? `at most ${show(most)}, or a wider dormer` : 'a wider dormer',
+    ),
+  );
+};
+
 export const openingChecks: readonly Check[] = [
   onRoof,
   clearOfLookouts,
@@ -158,4 +172,5 @@ export const openingChecks: readonly Check[] = [
   wallsStand,
   widthFits,
   headersFit,
+  ridgeOver,
 ];

@@ -59,7 +59,7 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     cautions: [
       ...atStanding(
         plan,
-        groups.flatMap((group) =>
+        groups.filter(isFirstOfDormer).flatMap((group) =>
           breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
         ),
       ),
@@ -73,6 +73,10 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     ],
   };
 };
+
+/** Rafters of a gable dormer with and without tails are cautioned of once. */
+const isFirstOfDormer = ({ eave: { opening } }: PlaneGroup, i: number, all: readonly PlaneGroup[]): boolean =>
+  !opening || all.findIndex(({ eave }) => eave.opening === opening) === i;
 
 const topOver = (ridges: readonly RidgeOn[], frame: Frame): number =>
   ridges.find((ridge) => ridge.frame === frame)?.figured.topHeight ?? 0;
