@@ -99,19 +99,17 @@ const wallsStand: Check = (so) => {
   );
 };
 
-/** From the middle out: half of what its ridge and header take of a valley above, what trimmers and a lower header do below, and both cheeks. */
+/** From the middle out: half of what its ridge and header take of a valley above, what trimmers and a lower header do below, and both cheeks; or the plates and the ridge between them. */
 const leastRun = (so: Placed): number => {
-  const { opening } = so;
+  const { plan, opening } = so;
   const { ridge, header, valley, walls } = opening.plan;
   const r = slopeOf(so) / opening.host.m;
   const sx = 1 / Math.sqrt(1 + r * r);
   const [first] = opening.faces;
   const below = Math.max(first - opening.covers[0], walls ? 0 : (2 * header.thickness) / r);
   const above = Math.max(ridge.thickness / 2, header.thickness / 2 / r);
-  return Math.max(
-    below + above + sx * valley.thickness * Math.max(r, 1 / r),
-    (walls?.seat ?? 0) + ridge.thickness / 2,
-  );
+  const inside = walls ? Math.max(walls.seat, plan.plate.width + cladOf(plan)) + ridge.thickness / 2 : 0;
+  return Math.max(below + above + sx * valley.thickness * Math.max(r, 1 / r), inside);
 };
 
 const widthFits: Check = (so) => {
@@ -149,6 +147,23 @@ const headersFit: Check = ({ plan, opening, index, show }) => {
   );
 };
 
+/** Where plates are wider than the trimmers under them, valleys come to those beyond the plates' ends. */
+const valleyPasses: Check = (so) => {
+  const { plan, opening, index, show } = so;
+  const { faces, covers, foot, plates } = opening;
+  const { thickness } = opening.plan.valley;
+  if (plates === undefined || plan.plate.width <= 2 * plan.rafter.thickness + hair) return [];
+  const r = slopeOf(so) / opening.host.m;
+  const most = (2 * (foot - plates + r * (faces[0] - covers[0]))) / Math.sqrt(1 + r * r);
+  return when(thickness > most + hair, () =>
+    complaint(
+      pathOf(index, 'valley.thickness'),
+      `is ${show(thickness)} and comes into the ends of the side plates`,
+      most > 0 ? `at most ${show(most)}, or a smaller seat` : 'a smaller seat, or a narrower plate',
+    ),
+  );
+};
+
 /** At its front the ridge passes over the lower header. */
 const ridgeOver: Check = (so) => {
   const { opening, index, show } = so;
@@ -173,4 +188,5 @@ export const openingChecks: readonly Check[] = [
   widthFits,
   headersFit,
   ridgeOver,
+  valleyPasses,
 ];

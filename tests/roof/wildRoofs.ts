@@ -268,7 +268,7 @@ export const wildRoof: fc.Arbitrary<unknown> = fc
 
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
 const signed =
-  /^(riseOffNominal|lastRafter|underside|height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
+  /^(riseOffNominal|lastRafter|underside|height|heightAbovePlate|topHeight|meetHeight|at|stations|rise|run|backing|from|by)$/;
 
 /** What is wrong with a figured roof whatever its plan: the place of a number that is none, or is below nothing. */
 const wrongIn = (value: unknown, path: string, key: string): readonly string[] => {
