@@ -167,8 +167,9 @@ const valleyPasses: Check = (so) => {
 /** At its front the ridge passes over the lower header. */
 const ridgeOver: Check = (so) => {
   const { opening, index, show } = so;
-  const { ridge, front } = opening.plan;
-  const most = opening.host.m * (opening.meet - opening.front) - (slopeOf(so) * ridge.thickness) / 2;
+  const { ridge, front, header, walls } = opening.plan;
+  const top = opening.front + (walls ? 0 : 2 * header.thickness);
+  const most = opening.host.m * (opening.meet - top) - (slopeOf(so) * ridge.thickness) / 2;
   return when(front > 0 && ridge.depth > most + hair, () =>
     complaint(
       pathOf(index, 'ridge.depth'),

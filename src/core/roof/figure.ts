@@ -59,9 +59,11 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
     cautions: [
       ...atStanding(
         plan,
-        groups.filter(isFirstOfDormer).flatMap((group) =>
-          breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
-        ),
+        groups
+          .filter(isFirstOfDormer)
+          .flatMap((group) =>
+            breakCautions({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) }, groups),
+          ),
       ),
       ...rakeCautions(plan, mains),
       ...gabletCautions(plan, headers, topOn(form.frames[0])),

@@ -303,7 +303,10 @@ export type FaceRafter = {
   readonly foot: { readonly level: Turn; readonly sawTilt: Turn };
 };
 
-/** Plumb, of two members, between the inner trimmers; its top is level and flush with the lowest tops that come to it. */
+/**
+ * Plumb, of two members, between the inner trimmers; its top is level and flush with the lowest tops that come to it. One that
+ * the gable of a dormer stands on is beveled to the main roof, and its height and depth are those of its upper face.
+ */
 export type DormerHeader = {
   readonly id: string;
   /** Members. */
@@ -318,6 +321,8 @@ export type DormerHeader = {
   readonly topHeight: number;
   readonly leastDepth: number;
   readonly bearsFully: boolean;
+  /** Of its top, off square; `tt` prints it as bevelDeg. */
+  readonly bevel?: Turn;
 };
 
 /** Plumb at both ends. Run is level and theoretical, from where the planes meet to the ridge's middle. */

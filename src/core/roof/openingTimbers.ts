@@ -35,19 +35,21 @@ const overMain = (plan: RoofPlan, { host }: OpeningOn): Cut =>
   beyond(planeCut(host.plane, heightOver(plan.rafter.depth, host)));
 
 const headers = (plan: RoofPlan, framing: Framing, on: OpeningOn): readonly Timber[] =>
-  openingHeaders(plan, framing, on).map(({ id, from, thickness, length, topHeight, section: { depth } }) => ({
-    id,
-    origin: placeIn(on, on.opening.plan.at, from + thickness / 2),
-    direction: [1, 0],
-    outline: [
-      [-length / 2, topHeight - depth],
-      [length / 2, topHeight - depth],
-      [length / 2, topHeight],
-      [-length / 2, topHeight],
-    ],
-    thickness,
-    cuts: [],
-  }));
+  openingHeaders(plan, framing, on).map(
+    ({ id, from, thickness, length, topHeight, section: { depth }, bevel }) => ({
+      id,
+      origin: placeIn(on, on.opening.plan.at, from + thickness / 2),
+      direction: [1, 0],
+      outline: [
+        [-length / 2, topHeight - depth],
+        [length / 2, topHeight - depth],
+        [length / 2, topHeight],
+        [-length / 2, topHeight],
+      ],
+      thickness,
+      cuts: bevel ? [beyond(overMain(plan, on))] : [],
+    }),
+  );
 
 const placeIn = ({ host: { plane } }: OpeningOn, x: number, inFrom: number): Vec2 => [
   x,

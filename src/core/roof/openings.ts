@@ -76,10 +76,17 @@ export const openingHeaders = (plan: RoofPlan, framing: Framing, on: OpeningOn):
   const from = opening.meet - header.thickness / 2;
   const topHeight = topIn(on, from);
   const leastDepth = Math.max(plumb, topHeight - lowestAt(plan, framing, on));
+  // What stands on it takes its whole top, beveled to the main roof.
+  const beveled = opening.plates === undefined;
+  const rises = beveled ? 2 * header.thickness * host.m : 0;
+  const lower = {
+    from: opening.front,
+    topHeight: topIn(on, opening.front) + rises,
+    leastDepth: plumb + rises,
+    ...(beveled && { bevel: { rise: host.m, run: 1 } }),
+  };
   return [
-    ...(opening.plan.front > 0
-      ? [made('lower', { from: opening.front, topHeight: topIn(on, opening.front), leastDepth: plumb })]
-      : []),
+    ...(opening.plan.front > 0 ? [made('lower', lower)] : []),
     made('upper', { from, topHeight, leastDepth }),
   ];
 };
