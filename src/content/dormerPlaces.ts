@@ -58,25 +58,31 @@ export const clearOfLookouts: SiteCheck = ({ plan, place, index, show }) => {
 
 type Among = { readonly places: readonly Place[]; readonly index: number; readonly show: Show };
 
+/** Level, how far its eaves stand out beside its trimmers. Inches. */
+const eavesOut = (place: Place): number =>
+  'covers' in place && place.plan.walls ? place.covers[1] + place.plan.walls.overhang - place.to : 0;
+
 /** Beside other dormers and wings of its side. */
 export const apart = (plan: GablePlan, { places, index, show }: Among): readonly Complaint[] => {
   const place = places[index];
   if (!place) return [];
   const { side, at } = place.plan;
-  const clear = 2 * plan.rafter.thickness;
+  const out = eavesOut(place);
+  const between = (one: Place): number => Math.max(2 * plan.rafter.thickness, out + eavesOut(one));
   const other = places.findIndex(
     (one, i) =>
       i < index &&
       one.plan.side === side &&
-      one.from < place.to + clear - hair &&
-      one.to > place.from - clear + hair,
+      one.from < place.to + between(one) - hair &&
+      one.to > place.from - between(one) + hair,
   );
   const wing = (plan.wings ?? []).findIndex((one) => {
     const [from, to] = wingTakes(plan, one);
-    const beside = 2 * one.valley.thickness + clear;
+    const beside = 2 * one.valley.thickness + 2 * plan.rafter.thickness + out;
     return one.side === side && from < place.to + beside && to > place.from - beside;
   });
-  const accepted = `a place at least ${show(clear)} beside it, or the other side`;
+  const [near] = places.slice(other >= 0 ? other : index);
+  const accepted = `a place at least ${show(between(near ?? place))} beside it, or the other side`;
   return [
     ...when(other >= 0, () =>
       complaint(pathOf(index, 'at'), `is ${show(at)}, where dormer ${other + 1} stands`, accepted),

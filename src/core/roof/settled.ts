@@ -198,6 +198,8 @@ export const atTail = ({ form, edges }: Framing, piece: Piece): readonly Edge[] 
   const along: Vec2 = [-plane.up[1], plane.up[0]];
   return edges.filter((edge) => {
     if (edge.kind !== 'valley' || !edge.planes.some((of) => of.plane === plane)) return false;
+    // Those of a dormer end at its trimmers.
+    if (openingAt(form, edge)) return false;
     const off = dot2(along, [x - edge.from[0], y - edge.from[1]]);
     const [aside, up] = [dot2(along, edge.line.way), dot2(plane.up, edge.line.way)];
     const wide = (woodOf(form, edge)?.thickness ?? 0) / up;
