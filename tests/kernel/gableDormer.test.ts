@@ -128,6 +128,12 @@ describe.each(sorts)('a gable dormer %s, as solids', (_, dormer) => {
     everyDormer(dormer, (so) => {
       const { plan, framing, timbers, told, on } = so;
       const header = told.headers.at(-1) as DormerHeader;
+      // Away from the ends of the valleys no main rafter is left to be cut in place.
+      const { foot, meet } = on.opening;
+      const left = framing.inPlace.filter(
+        ({ eave, from, to }) => eave === on.host && from > foot + 12 && to - from > 12 && to < meet + 1,
+      );
+      expect(left).toEqual([]);
       for (const jack of jacksOf(plan, framing)) {
         const { piece, bottom } = jack;
         if (!bottom) continue;
