@@ -43,7 +43,7 @@ const wholeJobs = [
   'tests/present/screenRandom.test.ts',
   'tests/present/strip.test.ts',
   'tests/scenes/crew.test.ts',
-  'tests/roof/{dormerLaws,gablets,gambrelLaws,hips,lists,properties,rake,standing,stations,steppedLaws,wildRoofs,wings}.test.ts',
+  'tests/roof/{dormerLaws,gableDormerLaws,gablets,gambrelLaws,hips,lists,properties,rake,standing,stations,steppedLaws,wildRoofs,wings}.test.ts',
   'tests/scenes/incremental.test.ts',
   'tests/scenes/instruments/pictures.test.ts',
   'tests/scenes/{lifted,staging}.test.ts',

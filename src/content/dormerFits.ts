@@ -1,68 +1,34 @@
 import type { DormerShape } from '../core/roof/form';
-import { cladOf, rowOf } from '../core/roof/forms/common';
-import { dormerShapes } from '../core/roof/forms/gable';
+import { cladOf } from '../core/roof/forms/common';
+import { dormersIn } from '../core/roof/forms/gable';
 import { heightOver } from '../core/roof/heightOver';
-import { lookoutsOf } from '../core/roof/rake';
 import type { GablePlan } from '../core/roof/plan';
 import { hair } from '../core/units/hair';
 import { shortInches } from '../core/units/lengthText';
 import { complaint, type Complaint } from './complaint';
+import { apart, clearOfLookouts, onRoof, pathOf, type Sited } from './dormerPlaces';
+import { openingChecks } from './gableDormerFits';
 import { slopeLimits } from './roofLimits';
 import { when, type Show } from './saidSizes';
-import { wingTakes } from './wingFits';
 
-/** What does not go together in a dormer: where it stands, how high its wall is, and where its plane comes to the main one. */
+/** What does not go together in a shed dormer: how high its wall is, and where its plane comes to the main one. */
 
-type Placed = {
-  readonly plan: GablePlan;
-  readonly shape: DormerShape;
-  readonly index: number;
-  readonly show: Show;
-};
+type Placed = Sited & { readonly shape: DormerShape };
 
 type Check = (so: Placed) => readonly Complaint[];
 
 /** The first thing wrong with each: what comes later leans on it. */
 export const dormerFits = (plan: GablePlan, show: Show): readonly Complaint[] => {
-  const shapes = dormerShapes(plan);
-  const first = shapes.flatMap((shape, index) => {
-    const found = checks.map((check) => check({ plan, shape, index, show })).find(({ length }) => length > 0);
-    return found ?? [];
+  const all = dormersIn(plan);
+  const first = all.flatMap(({ shape, opening }, index) => {
+    const site = { plan, place: shape ?? opening, index, show };
+    const found = opening
+      ? openingChecks.map((check) => check({ ...site, opening }))
+      : checks.map((check) => check({ ...site, shape }));
+    return found.find(({ length }) => length > 0) ?? [];
   });
-  return first.length > 0 ? first : shapes.flatMap((_, index) => apart(plan, { shapes, index, show }));
-};
-
-const pathOf = (index: number, key: string): string => `dormers.${index}.${key}`;
-
-/** Trimmers stand two thicknesses clear of the end rafters, as rafters of the row do. */
-const onRoof: Check = ({ plan, shape: { from, to, plan: dormer }, index, show }) => {
-  const edge = 2 * plan.rafter.thickness;
-  const [low, high] = [dormer.width / 2 + edge, plan.length - dormer.width / 2 - edge];
-  return when(from < edge - hair || to > plan.length - edge + hair, () =>
-    complaint(
-      pathOf(index, 'at'),
-      `is ${show(dormer.at)} and puts a dormer of ${show(dormer.width)} past the end of the roof`,
-      low <= high ? `${show(low)} to ${show(high)}` : `a dormer of at most ${show(plan.length - 2 * edge)}`,
-    ),
-  );
-};
-
-/** Lookouts butt against the trimmers at the most: past them the rafters are cut short. */
-const clearOfLookouts: Check = ({ plan, shape, index, show }) => {
-  const lookouts = lookoutsOf(plan);
-  if (!lookouts) return [];
-  const marks = rowOf(plan);
-  const { trimmers, plan: dormer } = shape;
-  const [first, last] = [trimmers[0] ?? 0, trimmers.at(-1) ?? 0];
-  const before = marks.filter((at) => at < first - 2 * plan.rafter.thickness + hair).length;
-  const after = marks.filter((at) => at > last + 2 * plan.rafter.thickness - hair).length;
-  return when(Math.min(before, after) < lookouts.back, () =>
-    complaint(
-      pathOf(index, 'at'),
-      `is ${show(dormer.at)} and cuts rafters that lookouts run back to`,
-      `${lookouts.back} main rafter${lookouts.back > 1 ? 's' : ''} or more between it and each end`,
-    ),
-  );
+  const places = all.map(({ shape, opening }) => shape ?? opening);
+  return first.length > 0 ? first : places.flatMap((_, index) => apart(plan, { places, index, show }));
 };
 
 const wideEnough: Check = ({ plan, shape: { inner, plan: dormer }, index, show }) =>
@@ -196,38 +162,3 @@ const checks: readonly Check[] = [
   wholeRafter,
   roomForHeaders,
 ];
-
-type Among = { readonly shapes: readonly DormerShape[]; readonly index: number; readonly show: Show };
-
-/** Beside other dormers and wings of its side. */
-const apart = (plan: GablePlan, { shapes, index, show }: Among): readonly Complaint[] => {
-  const shape = shapes[index];
-  if (!shape) return [];
-  const { side, at } = shape.plan;
-  const clear = 2 * plan.rafter.thickness;
-  const other = shapes.findIndex(
-    (one, i) =>
-      i < index &&
-      one.plan.side === side &&
-      one.from < shape.to + clear - hair &&
-      one.to > shape.from - clear + hair,
-  );
-  const wing = (plan.wings ?? []).findIndex((one) => {
-    const [from, to] = wingTakes(plan, one);
-    const beside = 2 * one.valley.thickness + clear;
-    return one.side === side && from < shape.to + beside && to > shape.from - beside;
-  });
-  const accepted = `a place at least ${show(clear)} beside it, or the other side`;
-  return [
-    ...when(other >= 0, () =>
-      complaint(pathOf(index, 'at'), `is ${show(at)}, where dormer ${other + 1} stands`, accepted),
-    ),
-    ...when(wing >= 0, () =>
-      complaint(
-        pathOf(index, 'at'),
-        `is ${show(at)}, where wing ${wing + 1} or its long valley comes in`,
-        'a place beside it, or the other side',
-      ),
-    ),
-  ];
-};

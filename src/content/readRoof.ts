@@ -7,6 +7,7 @@ import { lengthWanted, roofKinds } from './roofSchemaParts';
 import { planOf, wrongSizes } from './roofSizes';
 import { at, readShape, said } from './shape';
 import { shedKeys } from './shedFits';
+import { dormerKeys } from './dormerSizes';
 import { besideStanding } from './standingFits';
 import { missingSections } from './steppedFits';
 
@@ -99,6 +100,7 @@ const strayKeys = (file: RoofFile): readonly Complaint[] => [
   ...missing(file),
   ...otherBreak(file),
   ...shedKeys(file),
+  ...dormerKeys(file),
   ...besideStanding(file),
 ];
 

@@ -33,7 +33,9 @@ export const misfits = (plan: RoofPlan, units: 'in' | 'mm'): readonly Complaint[
   const planes = planesOf(plan);
   const all = [
     ...planes.flatMap((plane) =>
-      (plane.eave.dormer ? [ventsInBlock] : checks).flatMap((check) => checked(plan, plane, { check, show })),
+      (plane.eave.dormer || plane.eave.opening ? [ventsInBlock] : checks).flatMap((check) =>
+        checked(plan, plane, { check, show }),
+      ),
     ),
     ...alongRoof(plan, show),
   ];

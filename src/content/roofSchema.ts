@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { roofDefaults } from './roofLimits';
+import { dormer, manyDormers } from './dormerSchema';
 import { sections } from './roofSchemaRun';
 import {
   lengthWanted,
@@ -13,8 +14,6 @@ import {
   vents,
   off,
   wing,
-  dormer,
-  manyDormers,
   gablet,
   manyWings,
   highPlate,
@@ -166,7 +165,7 @@ export const roofSchema = z.strictObject({
       .check(
         z.minLength(1, manyDormers),
         z.maxLength(20, manyDormers),
-        z.describe('Shed dormers in a gable roof. Figured, not yet played.'),
+        z.describe('Shed and gable dormers in a gable roof. Figured, not yet played.'),
       ),
   ),
   upperSlope: z.optional(

@@ -80,7 +80,10 @@ export const or = (what: string) => z.describe(what);
 export const off = <T extends z.ZodMiniType>(schema: T, wanted: string, what: string) =>
   z.optional(z.union([z.literal(false), schema], wanted).check(or(what)));
 
-const section = (path: 'wings.*.ridge' | 'wings.*.valley', what: string) =>
+type SectionPath =
+  'wings.*.ridge' | 'wings.*.valley' | 'dormers.*.ridge' | 'dormers.*.valley' | 'dormers.*.header';
+
+export const section = (path: SectionPath, what: string) =>
   z.optional(
     z
       .strictObject({
@@ -131,48 +134,6 @@ export const wing = z.strictObject({
     z.enum(['A', 'B']).check(z.describe('Which valley is the long one: on the side of end A unless said.')),
   ),
 });
-
-export const dormer = z.strictObject({
-  kind: z
-    .enum(['shed'])
-    .check(z.describe('One plane of a lower slope. A gable dormer cannot be figured yet.')),
-  side: z.enum(['street', 'yard']).check(z.describe('The side of the main roof it stands in.')),
-  at: length('dormers.*.at', 'Its middle, from end A of the main roof.'),
-  width: length('dormers.*.width', 'Between the outsides of its side walls.'),
-  front: length(
-    'dormers.*.front',
-    'Level, from the main reference face in to the face of its front wall; 0 for a wall over the main wall, whose eave it interrupts.',
-  ),
-  wall: length(
-    'dormers.*.wall',
-    "Top of its front wall's plate above the top of the main plate on its side.",
-  ),
-  slope: z.optional(
-    slope(
-      'Lower than that of the main roof. Left out, its rafters run to the main ridge, whatever slope that takes.',
-    ),
-  ),
-  overhang: z.optional(length('dormers.*.overhang', 'That of the side it stands in unless said.')),
-  seat: z.optional(length('dormers.*.seat', 'That of the side it stands in unless said.')),
-  header: z.optional(
-    z
-      .strictObject({
-        thickness: length('dormers.*.header.thickness', 'Of one of its two members. Actual, dry.'),
-        depth: length('dormers.*.header.depth', 'Actual, dry.'),
-      })
-      .check(z.describe("Headers, of two members each. Of the main ridge's stock unless said.")),
-  ),
-  studs: z.optional(
-    z
-      .strictObject({
-        spacing: z.optional(length('dormers.*.studs.spacing', 'From the front wall back. 16 unless said.')),
-        thickness: z.optional(length('dormers.*.studs.thickness', '1 1/2 unless said.')),
-      })
-      .check(z.describe('Studs of its side walls, on the trimmers.')),
-  ),
-});
-
-export const manyDormers = '1 to 20 dormers';
 
 export const gablet = z.strictObject({
   back: length(

@@ -144,16 +144,32 @@ const hipPrinted = ({ backing, ...hip }: FiguredHip): unknown => ({
   backingAngleDeg: backing.map(degreesOf),
 });
 
-const dormerPrinted = ({ slope, endRafters, sideStuds, ...dormer }: FiguredDormer): unknown => ({
-  ...dormer,
-  slopeDeg: degreesOf(slope),
-  endRafters: endRafters.map(({ taper, ...rafter }) => ({ ...rafter, taperDeg: degreesOf(taper) })),
-  sideStuds: sideStuds.map(({ topBevel, bottomBevel, ...studs }) => ({
-    ...studs,
-    topBevelDeg: degreesOf(topBevel),
-    bottomBevelDeg: degreesOf(bottomBevel),
-  })),
-});
+const dormerPrinted = (dormer: FiguredDormer): unknown => {
+  const { slope, headers, endRafters, sideStuds, sidePlates, faceRafters, ...rest } = dormer;
+  return {
+    ...rest,
+    slopeDeg: degreesOf(slope),
+    headers: headers.map(({ bevel, ...header }) => ({
+      ...header,
+      ...(bevel && { bevelDeg: degreesOf(bevel) }),
+    })),
+    endRafters: endRafters.map(({ taper, ...rafter }) => ({ ...rafter, taperDeg: degreesOf(taper) })),
+    sideStuds: sideStuds.map(({ topBevel, bottomBevel, ...studs }) => ({
+      ...studs,
+      topBevelDeg: degreesOf(topBevel),
+      bottomBevelDeg: degreesOf(bottomBevel),
+    })),
+    ...(sidePlates && {
+      sidePlates: sidePlates.map(({ bevel, ...plate }) => ({ ...plate, bevelDeg: degreesOf(bevel) })),
+    }),
+    ...(faceRafters && {
+      faceRafters: faceRafters.map(({ foot, ...rafter }) => ({
+        ...rafter,
+        foot: { levelDeg: degreesOf(foot.level), sawTiltDeg: degreesOf(foot.sawTilt) },
+      })),
+    }),
+  };
+};
 
 /** After the figures: boards that have to be ordered say so. */
 const listsPrinted = ({ cutList, weights, sheets }: FiguredLists): object => ({

@@ -114,6 +114,19 @@ describe('a shed on two walls', () => {
     expect(rafter?.run).toBe(144 - 5.5 + 0.5);
   });
 
+  it('has no square blocks on a high plate where thick rafters leave them no room', () => {
+    // 3 in deep, 14 thick, 6 in 12: (3·g − 0.5 + (3 − 14/g)·0.5)/g with g = √5/2 is −1.7 in.
+    const thick = {
+      blockStands: 'square',
+      rafter: { thickness: 14, depth: 3 },
+      seat: 1,
+      highPlate: { width: 3, seat: 1 },
+    };
+    const sides = figured(onWall(thick)).blocks.map(({ side }) => side);
+    expect(sides.length).toBeGreaterThan(0);
+    expect(sides).not.toContain('yard');
+  });
+
   it('with square blocks stands them on their inner edge, as high as from there to the plane', () => {
     const m = 0.5;
     const g = Math.sqrt(1.25);

@@ -89,6 +89,30 @@ const dormer = fc.record({
   studs: maybe(fc.record({ spacing: maybe(between(8, 30)), thickness: maybe(between(1, 4)) })),
 });
 
+const smallGable = fc.record({
+  kind: fc.constant('gable'),
+  side: mostly(fc.constantFrom('street', 'yard')),
+  at: between(60, 600),
+  width: between(20, 150),
+  front: fc.oneof(fc.constant(0), between(4, 60)),
+  slope: maybe(slope),
+  rakeOverhang: maybe(between(0, 24)),
+  ridge: maybe(section),
+  valley: maybe(section),
+  header: maybe(section),
+});
+/** Its walls, and what means nothing without them. */
+const onWalls = fc.record({
+  wall: between(20, 140),
+  overhang: maybe(between(0, 24)),
+  seat: maybe(between(0.5, 5)),
+  studs: maybe(fc.record({ spacing: maybe(between(8, 30)), thickness: maybe(between(1, 4)) })),
+});
+const gableDormer = fc.oneof(
+  smallGable,
+  fc.tuple(smallGable, onWalls).map(([one, walls]) => ({ ...one, ...walls })),
+);
+
 const gablet = fc.record({
   back: between(4, 120),
   ends: maybe(fc.constantFrom(['A'], ['B'], ['A', 'B'], ['B', 'A'], ['A', 'A'])),
@@ -148,7 +172,7 @@ const byKind: Readonly<Record<string, object>> = {
     gableStuds: maybe(fc.record({ spacing: maybe(between(8, 30)) })),
     standing: maybe(standing),
     wings: fc.oneof(fc.constant(undefined), fc.array(wing, { minLength: 1, maxLength: 2 })),
-    dormers: maybe(fc.array(dormer, { minLength: 1, maxLength: 2 })),
+    dormers: maybe(fc.array(fc.oneof(dormer, gableDormer), { minLength: 1, maxLength: 2 })),
   },
   hip: {
     ridge: section,
@@ -256,6 +280,17 @@ const addedUp = (file: Readonly<Record<string, unknown>>): Readonly<Record<strin
   return { ...rest, sections: [...(sections as unknown[]).slice(0, -1), last] };
 };
 
+/** Dormers within the roof's length, and no wings or posts: with everything drawn freely hardly any is figured. */
+const placed = (file: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> => {
+  const { dormers, length, wings: _, posts: __, ...rest } = file;
+  if (!Array.isArray(dormers) || typeof length !== 'number') return file;
+  const within = (one: unknown): unknown =>
+    typeof one === 'object' && one !== null && 'at' in one && typeof one.at === 'number'
+      ? { ...one, at: (one.at * length) / 660 }
+      : one;
+  return { ...rest, length, dormers: dormers.map(within) };
+};
+
 /** Nine in ten leave out what another key stands in for, or nearly all with such a key would be refused for that. */
 export const wildRoof: fc.Arbitrary<unknown> = fc
   .tuple(anyKeys, fc.integer({ min: 0, max: 9 }))
@@ -264,12 +299,13 @@ export const wildRoof: fc.Arbitrary<unknown> = fc
     const out = Object.entries(insteadOf).flatMap(([key, keys]) => (file[key] === undefined ? [] : keys));
     if (dice === 0) return file;
     const kept = Object.fromEntries(Object.entries(file).filter(([key]) => !out.includes(key)));
-    return dice < 3 || kept['standing'] === undefined ? kept : { ...kept, standing: measured(kept) };
+    if (dice < 3) return kept;
+    return kept['standing'] === undefined ? placed(kept) : { ...kept, standing: measured(kept) };
   });
 
 /** Lengths and counts that may be below nothing: heights are from the plates, and layout runs both ways from a middle. */
 const signed =
-  /^(riseOffNominal|overPlates|overLower|overHigher|to|lastRafter|underside|height|heightAbovePlate|topHeight|at|stations|rise|run|backing|from|by)$/;
+  /^(riseOffNominal|overPlates|overLower|overHigher|to|lastRafter|underside|height|heightAbovePlate|topHeight|meetHeight|at|stations|rise|run|backing|from|by)$/;
 
 /** What is wrong with a figured roof whatever its plan: the place of a number that is none, or is below nothing. */
 const wrongIn = (value: unknown, path: string, key: string): readonly string[] => {

@@ -15,16 +15,24 @@ export type Checked = PlaneGroup & { readonly plan: RoofPlan; readonly topHeight
 type Check = (so: Checked) => string | false;
 
 export const cautionsOf = (so: Checked): readonly Caution[] =>
-  rows.flatMap(({ code, at, check }) => {
-    const text = check(so);
-    return text === false ? [] : [{ code, at: keyOf(so, at), text }];
-  });
+  onNoPlate(so)
+    ? []
+    : rows.flatMap(({ code, at, check }) => {
+        const text = check(so);
+        return text === false ? [] : [{ code, at: keyOf(so, at), text }];
+      });
+
+/** The rafters of a dormer without side walls have no birdsmouth. */
+const onNoPlate = ({ eave: { opening } }: Checked): boolean =>
+  opening !== undefined && opening.plates === undefined;
 
 /** A dormer's own keys stand with it. */
-const keyOf = ({ plan, eave: { dormer } }: Checked, at: string): string =>
-  dormer && plan.kind === 'gable' ? `dormers.${plan.dormers?.indexOf(dormer.plan) ?? 0}.${at}` : at;
+const keyOf = ({ plan, eave: { dormer, opening } }: Checked, at: string): string => {
+  const of = (dormer ?? opening)?.plan;
+  return of && plan.kind === 'gable' ? `dormers.${plan.dormers?.indexOf(of) ?? 0}.${at}` : at;
+};
 
-/** Of roofs with a ridge; a dormer's rafters are looked at by dormerCautions. */
+/** Of roofs with a ridge; a dormer's rafters are looked at by its own cautions. */
 type RidgedCheck = (
   so: PlaneGroup & { readonly plan: Exclude<RoofPlan, ShedPlan>; readonly topHeight: number },
 ) => string | false;
@@ -32,7 +40,11 @@ type RidgedCheck = (
 const ridged =
   (check: RidgedCheck): Check =>
   ({ plan, ...so }) =>
-    plan.kind !== 'shed' && !so.eave.dormer && !so.eave.plane.till && check({ ...so, plan });
+    plan.kind !== 'shed' &&
+    !so.eave.dormer &&
+    !so.eave.opening &&
+    !so.eave.plane.till &&
+    check({ ...so, plan });
 
 /** Of roofs whose ridge is a board: one on posts carries, and needs no ties to do so. */
 const onBoard = (check: RidgedCheck): Check =>

@@ -10,6 +10,7 @@ import type {
 } from './figured';
 import { frameOf, type DormerShape, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
+import { figuredOpenings } from './openings';
 import { startsAtEave, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { shorteningAt } from './planes';
@@ -177,7 +178,15 @@ const sideStuds = (plan: RoofPlan, on: DormerOn): readonly SideStuds[] => {
   ];
 };
 
-export const figuredDormers = (plan: RoofPlan, framing: Framing): readonly FiguredDormer[] =>
+/** All of a roof in the order of its plan. */
+export const figuredDormers = (plan: RoofPlan, framing: Framing): readonly FiguredDormer[] => {
+  const named = new Map(
+    [...figuredSheds(plan, framing), ...figuredOpenings(plan, framing)].map((one) => [one.id, one]),
+  );
+  return framing.form.frames.flatMap(({ name }) => named.get(name ?? '') ?? []);
+};
+
+const figuredSheds = (plan: RoofPlan, framing: Framing): readonly FiguredDormer[] =>
   dormersOn(framing.form).map((on): FiguredDormer => {
     const { shape, eave, name } = on;
     const { plan: dormer, host } = shape;

@@ -9,8 +9,10 @@ import type { Framing } from './framing';
 import { figuredHeaders, headersOn, type Header } from './headers';
 import { figuredHighPlates, withHighBlocks } from './highPlate';
 import { figuredSlants } from './hips';
+import { openingCautions } from './openingCautions';
 import { figuredJacks, jacksOf } from './jacks';
-import type { RoofPlan } from './plan';
+import type { GablePlan, RoofPlan } from './plan';
+import { inch } from '../units/inch';
 import { commonsOf, grouped, sidesOf, topOf, wallsOf, type PlaneGroup, type RoofPlane } from './planes';
 import { isOver } from '../units/hair';
 import { figuredRakes, ledgerPast } from './rake';
@@ -66,7 +68,9 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
         plan,
         eachSection(
           plan,
-          groups.map((group) => ({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) })),
+          groups
+            .filter(isFirstOfDormer)
+            .map((group) => ({ plan, ...group, topHeight: topOn(frameOf(form, group.eave.body)) })),
           (so) => breakCautions(so, groups),
         ),
       ),
@@ -74,12 +78,17 @@ export const figure = (plan: RoofPlan): FiguredRoof => {
       ...gabletCautions(plan, headers, topOn(form.frames[0])),
       ...slantCautions({ plan, framing, groups, ...slants }),
       ...dormerCautions(plan, framing, dormers),
+      ...openingCautions(plan, framing, dormers),
       ...standingCautions(plan),
       ...shedCautions(plan, groups),
       ...stepCautions(plan, steps, ties),
     ],
   };
 };
+
+/** Rafters of a gable dormer with and without tails are cautioned of once. */
+const isFirstOfDormer = ({ eave: { opening } }: PlaneGroup, i: number, all: readonly PlaneGroup[]): boolean =>
+  !opening || all.findIndex(({ eave }) => eave.opening === opening) === i;
 
 const topOver = (ridges: readonly RidgeOn[], frame: Frame): number =>
   ridges.find((ridge) => ridge.frame === frame)?.figured.topHeight ?? 0;
@@ -99,6 +108,8 @@ const tiesOf = (
   { frame, topHeight }: Under,
 ): FiguredRoof['ties'] => {
   if (plan.kind === 'shed' || !frame.ridge) return [];
+  const opening = frame.wing?.opening;
+  const under = opening ? onPlates(plan) : plan;
   const opposite = frame.name
     ? planes
     : planes.filter(({ eave }) => eave.side === 'street' || eave.side === 'yard');
@@ -109,8 +120,15 @@ const tiesOf = (
       -(eave.through?.length ?? 0),
     );
   const pairs = Math.min(...across.map(count)) - (frame.twins ?? 0);
-  return pairs > 0 ? figuredTies(plan, { planes: across, topHeight, pairs, frame }) : [];
+  return pairs > 0 ? figuredTies(under, { planes: across, topHeight, pairs, frame }) : [];
 };
+
+/** Across the plates of a dormer lie joists, whatever the main roof has, if it has any. */
+const onPlates = <T extends Pick<GablePlan, 'joists' | 'collars'>>(plan: T): T => ({
+  ...plan,
+  joists: plan.joists && { ...plan.joists, every: 1, height: inch(0) },
+  collars: false,
+});
 
 /** A ledger runs from one flush end rafter to the other. */
 const ledgersOf = (

@@ -255,11 +255,11 @@ export type FiguredDormer = {
   readonly id: string;
   readonly count: 1;
   readonly side: Side;
-  readonly kind: 'shed';
-  /** What its rafters come to. */
+  readonly kind: 'shed' | 'gable';
+  /** What its rafters come to, or its ridge. */
   readonly meets: 'ridge' | 'header';
   readonly slope: Turn;
-  /** Level, from its reference face to where its tops come to those of the main roof, and how high that is above the street's plate. */
+  /** Level, from its front to where its tops come to those of the main roof, and how high that is above the street's plate. */
   readonly run: number;
   readonly meetHeight: number;
   /** Plumb, from the tops of the main rafters to the top of its plate, at the outside of its front wall. */
@@ -275,12 +275,45 @@ export type FiguredDormer = {
   /** Main rafters it interrupts: from the main plate to the lower header, from the upper header to the ridge. */
   readonly lowerRafters: readonly CommonRafter[];
   readonly upperRafters: readonly UpperRafter[];
-  /** Its first and last rafter, tapered to lie on the trimmers. */
+  /** Of a shed dormer: its first and last rafter, tapered to lie on the trimmers. */
   readonly endRafters: readonly TaperedRafter[];
   readonly sideStuds: readonly SideStuds[];
+  /** Of a gable dormer with side walls. */
+  readonly sidePlates?: readonly SidePlates[];
+  /** Of one without: the pair at its gable. */
+  readonly faceRafters?: readonly FaceRafter[];
 };
 
-/** Plumb, of two members, between the inner trimmers; its top is level and flush with the lowest tops that come to it. */
+/** Top plates of side walls: level, from the front to the feet of the valleys' lines; and to their own long points, cut to the main rafters. */
+export type SidePlates = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly lineLength: number;
+  readonly length: number;
+  /** Of the cut that lies on the main rafters, off level; `tt` prints it as bevelDeg. */
+  readonly bevel: Turn;
+};
+
+/** From the tops of the main rafters, where its foot lies, plumb to the dormer's ridge. Lengths along the middle of the top edge. */
+export type FaceRafter = {
+  readonly id: string;
+  readonly count: number;
+  readonly side: Walls;
+  readonly run: number;
+  readonly lineLength: number;
+  readonly bodyLength: number;
+  readonly stockLength: number;
+  readonly plumbCutLength: number;
+  readonly shorteningTop: number;
+  /** Level, with the saw tilted off square; `tt` prints both in degrees. */
+  readonly foot: { readonly level: Turn; readonly sawTilt: Turn };
+};
+
+/**
+ * Plumb, of two members, between the inner trimmers; its top is level and flush with the lowest tops that come to it. One that
+ * the gable of a dormer stands on is beveled to the main roof, and its height and depth are those of its upper face.
+ */
 export type DormerHeader = {
   readonly id: string;
   /** Members. */
@@ -295,6 +328,8 @@ export type DormerHeader = {
   readonly topHeight: number;
   readonly leastDepth: number;
   readonly bearsFully: boolean;
+  /** Of its top, off square; `tt` prints it as bevelDeg. */
+  readonly bevel?: Turn;
 };
 
 /** Plumb at both ends. Run is level and theoretical, from where the planes meet to the ridge's middle. */

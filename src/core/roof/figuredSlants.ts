@@ -39,7 +39,7 @@ type Slanting = {
   readonly shorteningBottom: number;
 };
 
-/** A hip, or a valley: that bears on the inner corner of the plates. */
+/** A hip, or a valley: that bears on the inner corner of the plates, or of a dormer against a trimmer, where it has no seat. */
 export type FiguredHip = Slanting & {
   /** Of a hip the walls it stands over, of a valley the eaves of the wing it starts at. */
   readonly side: Walls;
@@ -70,9 +70,15 @@ export type FiguredSleeper = {
 /** Jacks that differ in length alone; the single figures are the longest one's. */
 export type FiguredJacks = Slanting & {
   readonly side: Walls;
-  /** Between which two they stand: plate, hip, valley, or ridge. */
+  /** Between which two they stand: plate, hip, valley, ridge, or the header of a dormer. */
   readonly kind:
-    'hipJack' | 'valleyJack' | 'blindJack' | 'hipValleyCripple' | 'valleyCripple' | 'plateToValley';
+    | 'hipJack'
+    | 'valleyJack'
+    | 'valleyToHeader'
+    | 'blindJack'
+    | 'hipValleyCripple'
+    | 'valleyCripple'
+    | 'plateToValley';
   /** Of one looking up the hip or the valley: which side of it they are on. */
   readonly hipSide?: 'left' | 'right';
   readonly valleySide?: 'left' | 'right';

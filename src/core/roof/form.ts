@@ -1,4 +1,4 @@
-import type { Dormer, Section } from './plan';
+import type { GableDormer, Section, ShedDormer } from './plan';
 import type { Wall } from './side';
 import type { Body, Plane } from './surface';
 
@@ -69,7 +69,9 @@ export type WingFrame = {
   readonly host: Frame;
   readonly valley: Section;
   /** How valleys end whose ridge comes in lower than the host's: one of them runs on to it, or the wing's ridge does. */
-  readonly framing: 'longValley' | 'suspendedRidge';
+  readonly framing: 'longValley' | 'suspendedRidge' | 'header';
+  /** Where its ridge and valleys come to a header in one plane of the host. */
+  readonly opening?: Opening;
   /** Where it is framed over the host's sheathing: the tops of the sleepers on it, as a body that is not framed. */
   readonly over?: { readonly deck: Body; readonly sleeper: Section };
   /** Whether a valley from this corner is the long one. */
@@ -96,10 +98,12 @@ export type Eave = {
   readonly bare?: readonly (readonly [from: number, to: number])[];
   /** Stations whose rafters run through under another body: they carry its sides. */
   readonly through?: readonly number[];
-  /** Of a dormer's own eave. */
+  /** Of a shed dormer's own eave. */
   readonly dormer?: DormerShape;
   /** Of a run: its section, counted from 0 at end A. */
   readonly section?: number;
+  /** Of the eaves of a gable dormer. */
+  readonly opening?: Opening;
   /** Of several planes over one wall: which this one is, as ids call it. */
   readonly part?: 'lower' | 'upper';
   /** Level, from the end of its run to the ridge's centre line, where other planes go on. Inches. */
@@ -114,7 +118,7 @@ export type Eave = {
 
 /** A shed dormer as it stands in a plane of the main roof. Inches, level ones in from its own reference face. */
 export type DormerShape = {
-  readonly plan: Dormer;
+  readonly plan: ShedDormer;
   /** Of the plane it stands in. */
   readonly host: HostSide;
   /** Outsides of its side walls, along the roof. */
@@ -133,6 +137,36 @@ export type DormerShape = {
   readonly toRidge: boolean;
   /** Level, what the header or half of the ridge takes off its rafters. */
   readonly shortening: number;
+};
+
+/**
+ * What a small gable is framed into: a hole between doubled trimmers in a plane of the main roof. Inches, level ones in from
+ * that plane's reference face.
+ */
+export type Opening = {
+  readonly plan: GableDormer;
+  /** Of the plane it is in. */
+  readonly host: HostSide;
+  /** Outsides of its trimmers, along the roof, and their centers. */
+  readonly from: number;
+  readonly to: number;
+  readonly trimmers: readonly number[];
+  /** Inner faces of the inner ones, that headers fit between. */
+  readonly faces: readonly [from: number, to: number];
+  /** What its planes cover besides, along the roof. */
+  readonly covers: readonly [from: number, to: number];
+  /** Main rafters' marks between the trimmers. */
+  readonly inner: readonly number[];
+  /** To its gable, where the outer face of a lower header stands. */
+  readonly front: number;
+  /** To the lower ends of the valleys' lines: where tops of its rafters over the wall, or its gable, come to the main ones. */
+  readonly foot: number;
+  /** To where its ridge's line comes to them, over the middle of the header's inside member. */
+  readonly meet: number;
+  /** With side walls: to where their plates come to the tops of the main rafters. */
+  readonly plates?: number;
+  /** Without: the station of the pair that stands on the main rafters at its gable. */
+  readonly face?: number;
 };
 
 /** A side of the main roof: run from its reference face to the ridge, height of its plate, rise for each inch, top of its rafters over the plate. */
@@ -168,6 +202,12 @@ export const scenesOf = ({ frames }: RoofForm): readonly (readonly Body[])[] => 
   const over = frames.flatMap(({ body, wing }) => (wing?.over ? [[wing.over.deck, body]] : []));
   return [together, ...over];
 };
+
+/** The opening of a plane that a place along it is in. */
+export const openingIn = ({ frames }: RoofForm, { body, side }: Eave, at: number): Opening | undefined =>
+  frames
+    .flatMap(({ wing }) => (wing?.opening && wing.host.body === body ? [wing.opening] : []))
+    .find((one) => one.plan.side === side && one.inner.includes(at));
 
 export const frameOf = ({ frames }: RoofForm, body: Body): Frame =>
   frames.find((frame) => frame.body === body) ?? frames[0];

@@ -1,8 +1,8 @@
 import { hair } from '../units/hair';
 import { edgesOf, hasPlane, type Edge } from './edges';
-import { frameOf, type RoofForm } from './form';
-import { lineAt, piecesOf, type Piece } from './pieces';
-import { alongPlane, dot2, pointOn, type Line, type Of } from './surface';
+import { frameOf, openingIn, type Eave, type RoofForm } from './form';
+import { faceLimit, headerLimit, lineAt, piecesOf, startsAtEave, type Piece } from './pieces';
+import { alongPlane, dot2, pointOn, type Line, type Of, type Stop } from './surface';
 
 /** A roof's planes with the lines its members follow: where planes meet, and where the layout cuts them. */
 export type Framing = {
@@ -17,7 +17,7 @@ export const framingOf = (form: RoofForm): Framing => {
   const long = edges.filter(({ parts }) => parts !== undefined);
   const whole = piecesOf(form);
   const pieces = long.length === 0 ? whole : whole.flatMap((piece) => splitBy(piece, long));
-  return { form, edges, pieces };
+  return { form, edges, pieces: pieces.flatMap((piece) => inOpening(form, piece)) };
 };
 
 /** The host's plane of a valley and the wing's. */
@@ -70,6 +70,27 @@ const splitBy = (piece: Piece, long: readonly Edge[]): readonly Piece[] => {
   }
   return [piece];
 };
+
+/**
+ * Over the valleys of an opening a piece of the host's plane is two: one up to the header and one from there to the ridge.
+ * The pair at a gable that stands on the main rafters lies on those.
+ */
+const inOpening = (form: RoofForm, piece: Piece): readonly Piece[] => {
+  const { eave, at, from, low } = piece;
+  if (eave.opening?.face === at) return [{ ...piece, low: [stopAt(eave, from, faceLimit)] }];
+  const opening = openingIn(form, eave, at);
+  // Over the main wall nothing is left of them but what the sheathing takes.
+  if (opening?.plan.front === 0 && startsAtEave(piece)) return [];
+  if (!opening || !low.some((stop) => stop.what === 'plane' && stop.body !== eave.body)) return [piece];
+  const header = stopAt(eave, opening.meet, headerLimit);
+  const over: Piece = { ...piece, from: opening.meet, low: [header] };
+  return from < opening.meet - hair ? [{ ...piece, to: opening.meet, high: [header] }, over] : [over];
+};
+
+const stopAt = ({ plane: { up, foot } }: Eave, inFrom: number, id: string): Stop => ({
+  what: 'limit',
+  limit: { id, normal: up, reach: dot2(up, foot) + inFrom },
+});
 
 /** Level, from the eave up a piece to where an edge's line crosses it; nothing where that lies beyond the edge's ends. */
 const crossing = ({ eave, at }: Piece, { from, line: { way }, run }: Edge): number | undefined => {

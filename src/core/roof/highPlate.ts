@@ -1,3 +1,4 @@
+import { hair } from '../units/hair';
 import { baysOf, differentBays } from './bays';
 import { eaveRows, type EaveRow } from './blocks';
 import type { FiguredBlock, FiguredHighPlate } from './figured';
@@ -68,7 +69,8 @@ const blocksOver = (
   { eave, runs }: EaveRow,
 ): readonly Omit<FiguredBlock, 'id'>[] => {
   const { highPlate } = frameOf(form, eave.body);
-  if (!highPlate) return [];
+  // A square block thicker than its rafters are deep may find no room under the roof.
+  if (!highPlate || highBlockHeight(plan, eave, highPlate) <= hair) return [];
   return differentBays(runs.flatMap((run) => baysOf(run, plan)))
     .filter(({ block }) => block > 0)
     .map(({ block, count }) => ({

@@ -3,7 +3,7 @@ import { hair } from '../units/hair';
 import { heightOver } from './heightOver';
 import { handsOf, leftOf, type Edge } from './edges';
 import type { Cheek, FiguredHip, Turn } from './figuredSlants';
-import { frameOf, type Eave, type RoofForm } from './form';
+import { frameOf, type Eave, type Opening, type RoofForm } from './form';
 import { reachesHostRidge, reachIn, valleySides, type Framing } from './framing';
 import type { RoofPlan, Section } from './plan';
 import { sidesOf, wallsOf } from './planes';
@@ -37,25 +37,34 @@ export const hipCuts = (plan: RoofPlan, framing: Framing, edge: Edge): HipCuts |
   const { left, right } = handsOf(edge);
   const { shortening, cheeks } =
     edge.kind === 'hip' ? hipTop(plan, form, edge) : valleyTop(framing, edge, wood);
+  const foot = valleyFoot(form, edge, wood);
   const drop = Math.max(...[left, right].map(({ plane }) => fallAcross(plane, edge) * (wood.thickness / 2)));
   const lowered = edge.kind === 'hip' && frameOf(form, left.body).hip?.fit === 'dropped';
-  const heightAbovePlate = heightAt(plan, eaveOf(form, left.plane)) - (lowered ? drop : 0);
+  const heightAbovePlate = heightAt(plan, startOf(form, edge)) - (lowered ? drop : 0);
   return {
     section: { thickness: wood.thickness, depth: wood.depth },
     run,
     lineLength: run * g,
-    bodyLength: (run - shortening) * g,
-    tailLength: Math.min(...tailReaches(form, edge)) * g,
+    bodyLength: (run - shortening - (foot?.shortening ?? 0)) * g,
+    tailLength: foot ? 0 : Math.min(...tailReaches(form, edge)) * g,
     heightAbovePlate,
-    seat: Math.max(0, (wood.depth * g - heightAbovePlate) / m),
+    seat: foot ? 0 : Math.max(0, (wood.depth * g - heightAbovePlate) / m),
     slope: { rise: m, run: 1 },
-    cheeks,
+    cheeks: [...(foot?.cheeks ?? []), ...cheeks],
     shorteningTop: shortening,
-    shorteningBottom: 0,
+    shorteningBottom: foot?.shortening ?? 0,
     backing: [backing(left.plane, edge), backing(right.plane, edge)],
     drop,
   };
 };
+
+/** The eave a hip or valley starts over: of a valley in an opening that of the dormer. */
+export const startOf = (form: RoofForm, edge: Edge): Eave =>
+  eaveOf(form, openingAt(form, edge) ? valleySides(form, edge).wing.plane : handsOf(edge).left.plane);
+
+/** That a valley stands in. */
+export const openingAt = (form: RoofForm, edge: Edge): Opening | undefined =>
+  edge.kind === 'valley' ? frameOf(form, valleySides(form, edge).wing.body).wing?.opening : undefined;
 
 /** How much a plane falls for each inch level and square to the hip, away from it. */
 const fallAcross = ({ m, up }: Plane, edge: Edge): number => m * Math.abs(dot2(up, leftOf(edge)));
@@ -143,16 +152,42 @@ const valleyTop = (framing: Framing, edge: Edge, wood: Section): Top =>
 export const valleyFaces = ({ form, edges }: Framing, edge: Edge): readonly Faced[] => {
   const { host, wing } = valleySides(form, edge);
   const { ridge, wing: how } = frameOf(form, wing.body);
+  const header = how?.opening?.plan.header;
   const beam = how?.host.ridge;
   if (!how || !ridge || !beam) return [];
   const along = ({ plane: { up } }: typeof host): Vec2 => [-up[1], up[0]];
   const own = { way: along(wing), thickness: ridge.thickness };
   const main = { way: along(host), thickness: beam.thickness };
+  if (header) return [{ ...main, thickness: header.thickness }, own];
   if (edge.parts !== undefined) return [main];
   if (reachesHostRidge(edge, host)) return [main, own];
   const long = edges.find((one) => one.parts !== undefined && one.planes.some((of) => of.body === wing.body));
   const past = { ...main, beyond: reachIn(host, { from: edge.from, way: edge.line.way }) - edge.run };
   return long ? [{ way: long.line.way, thickness: how.valley.thickness }, own, past] : [own, past];
+};
+
+/** Looking down a valley of an opening: the inner trimmer, and the lower header where its gable stands on that. */
+export const footFaces = ({ plan: { header }, faces, plates }: Opening, { from }: Edge): readonly Faced[] => {
+  const [first, last] = faces.map((face) => Math.abs(face - from[0])) as [number, number];
+  const trimmer: Faced = { way: [0, 1], thickness: 2 * Math.min(first, last) };
+  return plates === undefined ? [trimmer, { way: [1, 0], thickness: 4 * header.thickness }] : [trimmer];
+};
+
+/** An edge the other way, and a cheek seen from there. */
+export const turned = (edge: Edge): Edge => ({
+  ...edge,
+  from: edge.to,
+  to: edge.from,
+  line: { from: edge.to, way: [-edge.line.way[0], -edge.line.way[1]] },
+});
+
+/** The lower end of a valley that hangs on what it comes down to. */
+const valleyFoot = (form: RoofForm, edge: Edge, wood: Section): Top | undefined => {
+  const opening = openingAt(form, edge);
+  if (!opening) return undefined;
+  const { shortening, cheeks } = meetingFaces(turned(edge), footFaces(opening, edge), wood);
+  const seen = { left: 'right', right: 'left' } as const;
+  return { shortening, cheeks: cheeks.map((cheek) => ({ ...cheek, end: 'bottom', side: seen[cheek.side] })) };
 };
 
 /** The sides of a valley come to the walls before its middle comes to their corner: its heel is cut where the first does. */

@@ -99,7 +99,8 @@ const isAlike = (a: Jack, b: Jack): boolean =>
   Math.abs(a.piece.eave.m - b.piece.eave.m) < hair &&
   a.piece.eave.overhang === b.piece.eave.overhang &&
   meetsAlike(a.bottom, b.bottom) &&
-  meetsAlike(a.top, b.top);
+  meetsAlike(a.top, b.top) &&
+  (topOf(a.piece) === 'header') === (topOf(b.piece) === 'header');
 
 const meetsAlike = (a: Meet | undefined, b: Meet | undefined): boolean =>
   a === b ||
@@ -160,8 +161,9 @@ const footOf = (form: RoofForm, { m }: Eave, { edge }: Meet): Pick<FiguredJacks,
   return deck ? { foot: { level: { rise: m, run: 1 }, sawTilt: { rise: deck.plane.m, run: 1 } } } : {};
 };
 
-const kindOf = ({ bottom, top }: Jack): FiguredJacks['kind'] => {
+const kindOf = ({ piece, bottom, top }: Jack): FiguredJacks['kind'] => {
   if (!bottom) return top?.edge.kind === 'hip' ? 'hipJack' : 'plateToValley';
+  if (!top && topOf(piece) === 'header') return 'valleyToHeader';
   if (!top) return bottom.edge.kind === 'sleeper' ? 'blindJack' : 'valleyJack';
   return top.edge.kind === 'hip' ? 'hipValleyCripple' : 'valleyCripple';
 };

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../geometry/vector';
 import { scenesOf, type Eave, type RoofForm } from './form';
-import { alongPlane, dot2, isSameWay, type Line, type Stop } from './surface';
+import { alongPlane, dot2, isSameWay, type Limit, type Line, type Stop } from './surface';
 
 /** Rafters are where the layout cuts the planes: a line up a plane at each station, as far as the plane is the roof. */
 export type Piece = {
@@ -38,15 +38,25 @@ export const lineAt = ({ plane: { foot, up } }: Eave, at: number): Line => ({
 const meets = ({ eave, high }: Piece): readonly Vec2[] =>
   high.flatMap((stop) => (stop.what === 'plane' && stop.body === eave.body ? [stop.plane.up] : []));
 
+/** What stops a piece at the header of an opening, and at the gable of a dormer that stands on it. */
+export const headerLimit = 'header';
+export const faceLimit = 'face';
+
+const limitOver = ({ high }: Piece): Limit | undefined => high.find((stop) => stop.what === 'limit')?.limit;
+
 /** A wall, the plane across or a flatter one over it ends a common; two from both hands, where hips meet at the ridge's end, end the one between them. */
 export const topOf = (piece: Piece): Top => {
   if (piece.eave.dormer) return 'header';
   const sides = meets(piece).map((up) => dot2(up, piece.eave.plane.up));
-  if (piece.high.some(({ what }) => what === 'limit')) return 'wall';
+  const limit = limitOver(piece);
+  if (limit) return limit.id === headerLimit ? 'header' : 'wall';
   if (sides.some((side) => side < 0)) return 'ridge';
   if (sides.some(isSameWay)) return 'break';
   return sides.length > 1 ? 'ridgeEnd' : 'slope';
 };
+
+export const startsAtLimit = ({ low }: Piece, id: string): boolean =>
+  low.some((stop) => stop.what === 'limit' && stop.limit.id === id);
 
 export const startsAtEave = ({ eave, low }: Piece): boolean =>
   low.some((stop) => stop.what === 'eave' && stop.plane === eave.plane);

@@ -13,7 +13,7 @@ export type GablePlan = Shared &
     readonly gableStuds?: GableStuds;
     /** Gables that stand square to it and meet it in valleys. */
     readonly wings?: readonly Wing[];
-    /** Roofs of a lower slope over walls that stand up through it. */
+    /** Sheds over walls that stand up through it, and small gables in its planes. */
     readonly dormers?: readonly Dormer[];
     /** A ridge that carries as a beam, and where its posts stand. */
     readonly posts?: Posts;
@@ -55,12 +55,19 @@ export type Wing = {
   readonly longFrom: 'A' | 'B';
 };
 
-/** A shed dormer: a wall in the roof, and a plane of lower slope from it back to the main roof. */
-export type Dormer = {
-  readonly kind: 'shed';
+export type Dormer = ShedDormer | GableDormer;
+
+type InRoof = {
   readonly side: 'street' | 'yard';
   /** Its middle, from end A. */
   readonly at: Inch;
+  /** Each of the two members of a header. */
+  readonly header: Section;
+};
+
+/** A shed dormer: a wall in the roof, and a plane of lower slope from it back to the main roof. */
+export type ShedDormer = InRoof & {
+  readonly kind: 'shed';
   /** Between the outsides of its side walls. */
   readonly width: Inch;
   /** Level, from the main reference face in to that of its front wall; 0 stands over the main wall. */
@@ -71,9 +78,30 @@ export type Dormer = {
   readonly slope?: Slope;
   readonly overhang: Inch;
   readonly seat: Inch;
-  /** Each of the two members of a header. */
-  readonly header: Section;
   /** In its side walls, from the front back. */
+  readonly studs: GableStuds;
+};
+
+/** A gable dormer: two planes that meet the main roof in valleys, its ridge on a header between doubled trimmers. */
+export type GableDormer = InRoof & {
+  readonly kind: 'gable';
+  /** Between the outsides of its side walls; without them of its gable where that stands on the main roof. */
+  readonly width: Inch;
+  readonly slope: Slope;
+  /** Level, from the main reference face in to that of its gable. */
+  readonly front: Inch;
+  readonly rakeOverhang: Inch;
+  readonly ridge: Section;
+  readonly valley: Section;
+  /** Nothing where its planes come down to the main roof at its gable. */
+  readonly walls?: SideWalls;
+};
+
+export type SideWalls = {
+  /** Top of their plates over that of the main plate on its side. */
+  readonly top: Inch;
+  readonly overhang: Inch;
+  readonly seat: Inch;
   readonly studs: GableStuds;
 };
 

@@ -1,7 +1,7 @@
 import { hair } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
 import type { Walls } from './figuredSlants';
-import { bearsAt, frameOf, tailedAt, type Eave, type RoofForm } from './form';
+import { bearsAt, frameOf, openingIn, tailedAt, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { startsAtEave, topOf as topKind, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
@@ -74,6 +74,8 @@ export const shorteningAt = (
   { eave, piece }: { readonly eave: Eave; readonly piece: Piece | undefined },
 ): number => {
   if (eave.dormer) return eave.dormer.shortening;
+  const opening = piece && topKind(piece) === 'header' ? openingIn(form, eave, piece.at) : undefined;
+  if (opening) return opening.plan.header.thickness / 2;
   const { ledger, highPlate, ridge, header } = frameOf(form, eave.body);
   if (ledger) return ledger.thickness;
   if (header && eave.plane.till) return header.thickness;
@@ -130,6 +132,7 @@ export const wallsOf = (walls: readonly Wall[]): Walls => {
 const isSame = (a: RoofPlane, b: RoofPlane): boolean =>
   a.eave.dormer === b.eave.dormer &&
   a.eave.section === b.eave.section &&
+  a.eave.opening === b.eave.opening &&
   a.cuts.shortening === b.cuts.shortening &&
   a.eave.run === b.eave.run &&
   a.eave.plane.base === b.eave.plane.base &&

@@ -131,7 +131,7 @@ const ridgeTop = (planes: readonly RoofPlane[], body: Body): number =>
 
 /**
  * A wing's ridge ends at the face of the host's ridge or of the long valley, or runs on under the host's ridge, or to its face
- * where it comes in too high to go under. */
+ * where it comes in too high to go under. At a header it ends against the inside member. */
 const atHost = (
   form: RoofForm,
   edges: readonly Edge[],
@@ -146,6 +146,7 @@ const atHost = (
   const { host } = valleySides(form, first);
   const { thickness = 0, depth = 0 } = wing.host.ridge ?? {};
   if (reachesHostRidge(first, host)) return { past: 0, more: -thickness / 2 };
+  if (wing.opening) return { past: 0, more: -wing.opening.plan.header.thickness / 2 };
   const gap = toHostRidge(edge, host);
   if (wing.framing === 'suspendedRidge') {
     const hangs = ridgeTop(planes, body) <= ridgeTop(planes, host.body) - depth + hair;

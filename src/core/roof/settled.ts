@@ -5,7 +5,7 @@ import { frameOf, scenesOf, type RoofForm } from './form';
 import { framingOf, type Framing } from './framing';
 import { expand } from './expand';
 import { headersOn, type Header } from './headers';
-import { heelOf, tillOf, woodOf } from './hips';
+import { heelOf, openingAt, tillOf, woodOf } from './hips';
 import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, startsAtEave, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
@@ -29,8 +29,10 @@ export const settledFraming = (plan: RoofPlan): Settled => {
       strip: headerStrip(header),
       scene: sceneOf(header.eave.body),
     })),
+    ...openingStrips(plan, framing.form).map((strip) => ({ strip, scene: 0 })),
   ];
   const isInPlace = ({ piece, outline }: Outlined): boolean => {
+    if (isTrimmer(framing.form, piece)) return false;
     const here = sceneOf(piece.eave.body);
     return strips.some(({ strip, scene }) => scene === here && overlap(outline, strip));
   };
@@ -59,7 +61,7 @@ const stripOf = (form: RoofForm, edge: Edge): readonly Outline[] => {
     from[0] + x * along - y * out,
     from[1] + y * along + x * out,
   ];
-  const before = edge.kind === 'valley' ? heelOf(edge, wood.thickness) : hung;
+  const before = edge.kind === 'valley' && !openingAt(form, edge) ? heelOf(edge, wood.thickness) : hung;
   if (edge.kind === 'hip') {
     const till = tillOf(edge);
     // One that goes on to the ridge has its own jacks alone.
@@ -90,6 +92,40 @@ const headerStrip = ({ eave: { plane }, wood, end }: Header): Outline => {
   const [back, front] = [till?.reach ?? 0, (till?.reach ?? 0) - wood.thickness];
   return [at(front, end), at(back, end), at(back, -end), at(front, -end)];
 };
+
+/** A trimmer of a gable dormer: its valleys and headers are cut to it. */
+const isTrimmer = ({ frames }: RoofForm, { eave, at }: Piece): boolean =>
+  frames.some(
+    ({ wing }) =>
+      wing?.opening?.plan.side === eave.side &&
+      wing.host.body === eave.body &&
+      wing.opening.trimmers.includes(at),
+  );
+
+/** Headers and trimmers of gable dormers, these from where a rafter that stands on a side plate would come down into them. */
+const openingStrips = ({ rafter }: RoofPlan, { frames, eaves }: RoofForm): readonly Outline[] =>
+  frames.flatMap(({ wing }) => {
+    const opening = wing?.opening;
+    const host = eaves.find(({ body, side }) => body === wing?.host.body && side === opening?.plan.side);
+    if (!opening || !host) return [];
+    const { faces, meet, front, plates, plan } = opening;
+    const wide = 2 * rafter.thickness;
+    const at = (x: number, inFrom: number): Vec2 => [x, host.plane.foot[1] + host.plane.up[1] * inFrom];
+    const strip = (x: readonly [number, number], y: readonly [number, number]): Outline => [
+      at(x[0], y[0]),
+      at(x[1], y[0]),
+      at(x[1], y[1]),
+      at(x[0], y[1]),
+    ];
+    const { thickness } = plan.header;
+    const along = [plates ?? front, meet] as const;
+    return [
+      strip([faces[0] - wide, faces[0]], along),
+      strip([faces[1], faces[1] + wide], along),
+      strip(faces, [meet - thickness / 2, meet + 1.5 * thickness]),
+      ...(plates === undefined ? [strip(faces, [front, front + 2 * thickness])] : []),
+    ];
+  });
 
 type Outlined = { readonly piece: Piece; readonly outline: Outline };
 
@@ -162,6 +198,8 @@ export const atTail = ({ form, edges }: Framing, piece: Piece): readonly Edge[] 
   const along: Vec2 = [-plane.up[1], plane.up[0]];
   return edges.filter((edge) => {
     if (edge.kind !== 'valley' || !edge.planes.some((of) => of.plane === plane)) return false;
+    // Those of a dormer end at its trimmers.
+    if (openingAt(form, edge)) return false;
     const off = dot2(along, [x - edge.from[0], y - edge.from[1]]);
     const [aside, up] = [dot2(along, edge.line.way), dot2(plane.up, edge.line.way)];
     const wide = (woodOf(form, edge)?.thickness ?? 0) / up;

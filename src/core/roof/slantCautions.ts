@@ -3,7 +3,7 @@ import { shortInches } from '../units/lengthText';
 import type { Caution } from './figured';
 import type { FiguredHip } from './figuredSlants';
 import type { Framing } from './framing';
-import { tailReaches, woodOf } from './hips';
+import { openingAt, tailReaches, woodOf } from './hips';
 import { limits } from './limits';
 import type { RoofPlan } from './plan';
 import type { PlaneGroup } from './planes';
@@ -37,7 +37,9 @@ const shallow = (
   { framing: { form, edges }, groups }: Checked,
 ): Caution | undefined => {
   const cut = Math.max(...groups.map(({ cuts }) => cuts.plumbCutLength));
-  const depths = edges.filter((edge) => edge.kind === kind).map((edge) => woodOf(form, edge)?.depth ?? cut);
+  const depths = edges
+    .filter((edge) => edge.kind === kind && !openingAt(form, edge))
+    .map((edge) => woodOf(form, edge)?.depth ?? cut);
   const depth = Math.min(...depths);
   return isOver(cut, depth)
     ? {
@@ -49,7 +51,7 @@ const shallow = (
 };
 
 const bearsLittle = (kind: 'hip' | 'valley', all: readonly FiguredHip[]): Caution | undefined => {
-  const seat = Math.min(...all.map((one) => one.seat));
+  const seat = Math.min(...all.filter(isOnPlate).map((one) => one.seat));
   return isOver(limits.bearing, seat)
     ? {
         code: `${kind}Bearing`,
@@ -59,12 +61,15 @@ const bearsLittle = (kind: 'hip' | 'valley', all: readonly FiguredHip[]): Cautio
     : undefined;
 };
 
+/** Valleys of a dormer hang on its trimmers. */
+const isOnPlate = ({ shorteningBottom }: FiguredHip): boolean => shorteningBottom === 0;
+
 /** Sixteenths of an inch are cut; ours. */
 const apart = 1 / 16;
 
 const tailsApart = (kind: 'hip' | 'valley', { framing: { form, edges } }: Checked): Caution | undefined => {
   const gaps = edges
-    .filter((edge) => edge.kind === kind)
+    .filter((edge) => edge.kind === kind && !openingAt(form, edge))
     .map((edge) => {
       const reaches = tailReaches(form, edge);
       return Math.max(...reaches) - Math.min(...reaches);

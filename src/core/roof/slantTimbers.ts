@@ -2,11 +2,24 @@ import type { Vec2 } from '../geometry/vector';
 import { handsOf, type Edge } from './edges';
 import { frameOf, type RoofForm } from './form';
 import type { Framing } from './framing';
-import { eaveOf, heelOf, heightAt, hipCuts, tillOf, valleyFaces, woodOf } from './hips';
+import {
+  eaveOf,
+  footFaces,
+  heelOf,
+  heightAt,
+  hipCuts,
+  openingAt,
+  startOf,
+  tillOf,
+  turned,
+  valleyFaces,
+  woodOf,
+  type Faced,
+} from './hips';
 import type { RoofPlan } from './plan';
 import { dot2, pointOn, type Plane } from './surface';
 import type { Timber } from './timber';
-import { levelCut, planeCut, rafterSide, type Cut } from './timberParts';
+import { levelCut, planeCut, rafterSide, slantFrom, type Cut } from './timberParts';
 
 /** Hips and valleys in their place. */
 
@@ -17,30 +30,33 @@ export const slantTimber = (plan: RoofPlan, framing: Framing, edge: Edge): reado
   if (!cuts || !wood) return [];
   const { left, right } = handsOf(edge);
   const over = heightAt(plan, eaveOf(form, left.plane));
-  const base = left.plane.base;
+  const { base } = startOf(form, edge).plane;
   const g = Math.sqrt(1 + edge.m * edge.m);
   const tail = cuts.tailLength / g;
   const isHip = edge.kind === 'hip';
   const more = tail > 0 && isHip ? wood.thickness : 0;
+  const opening = openingAt(form, edge);
+  const side = {
+    depth: wood.depth,
+    over: cuts.heightAbovePlate,
+    till: edge.run + (tillOf(edge) ? wood.thickness * edgeSlack(edge) : 0),
+    heel: isHip ? 0 : heelOf(edge, wood.thickness),
+  };
   const backed = isHip && frameOf(form, left.body).hip?.fit === 'backed';
   return [
     {
       id: `${edge.kind}.${left.plane.id}.${right.plane.id}`,
       origin: edge.from,
       direction: edge.line.way,
-      outline: rafterSide(
-        { m: edge.m, seat: cuts.seat, overhang: tail + more },
-        {
-          depth: wood.depth,
-          over: cuts.heightAbovePlate,
-          till: edge.run + (tillOf(edge) ? wood.thickness * edgeSlack(edge) : 0),
-          heel: isHip ? 0 : heelOf(edge, wood.thickness),
-        },
+      outline: (opening
+        ? slantFrom(edge, { ...side, from: -wood.thickness * edgeSlack(edge) })
+        : rafterSide({ m: edge.m, seat: cuts.seat, overhang: tail + more }, side)
       ).map(([along, z]) => [along, z + base] as const),
       thickness: wood.thickness,
       cuts: [
         ...(isHip ? tailCuts(form, [left.plane, right.plane]) : []),
-        ...(isHip ? topCuts(plan, form, edge) : valleyCuts(framing, edge)),
+        ...(isHip ? topCuts(plan, form, edge) : facesCut(valleyFaces(framing, edge), edge)),
+        ...(opening ? facesCut(footFaces(opening, edge), turned(edge)) : []),
         ...(backed ? [planeCut(left.plane, over), planeCut(right.plane, over)] : []),
       ],
     },
@@ -74,8 +90,8 @@ const topCuts = (plan: RoofPlan, form: RoofForm, edge: Edge): readonly Cut[] => 
   });
 };
 
-const valleyCuts = (framing: Framing, edge: Edge): readonly Cut[] =>
-  valleyFaces(framing, edge).map(({ way, thickness, beyond = 0 }) => {
+const facesCut = (faces: readonly Faced[], edge: Edge): readonly Cut[] =>
+  faces.map(({ way, thickness, beyond = 0 }) => {
     const across: Vec2 = [-way[1], way[0]];
     const normal: Vec2 = dot2(across, edge.line.way) > 0 ? across : [way[1], -way[0]];
     return levelCut(

@@ -119,7 +119,7 @@ const dormerSticks = ({ rafter }: RoofPlan, dormer: FiguredDormer): readonly Sti
       face: edgeLength * rafter.depth,
     }),
   ),
-  ...dormer.upperRafters.map(({ id, count, stockLength, bodyLength }) =>
+  ...[...dormer.upperRafters, ...(dormer.faceRafters ?? [])].map(({ id, count, stockLength, bodyLength }) =>
     stick({
       member: id,
       kind: 'common',

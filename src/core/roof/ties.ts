@@ -25,6 +25,10 @@ export const figuredTies = (plan: RoofPlan, top: TieTop): readonly FiguredTie[] 
 
 const idOf = (kind: string, { frame }: TieTop): string => (frame.name ? `${kind}.${frame.name}` : kind);
 
+/** Height of the plates of a dormer; those of other roofs are where heights are measured from. Inches. */
+const standsAt = ({ planes: [plane], frame }: TieTop): number =>
+  frame.wing?.opening ? (plane?.eave.plane.base ?? 0) : 0;
+
 /** On the plates it is a joist; raised, it carries no ceiling there and is told as a rafter tie. */
 const lowTie = (
   plan: RoofPlan,
@@ -37,7 +41,7 @@ const lowTie = (
     count: countOf(top.pairs, every),
     side: 'both',
     kind,
-    ...fitted(plan, { height, top }),
+    ...fitted(plan, { height: height + standsAt(top), top }),
   };
 };
 

@@ -10,6 +10,9 @@ export const nameIn = (form: RoofForm, { body, side, part }: Eave): string => {
   return name ? `${name}.${side}` : side;
 };
 
+/** Plates are drawn 1 1/2 in thick, as nearly all are; only studs under a dormer's side plates depend on it. */
+export const plateThick = 1.5;
+
 export type Cut = Timber['cuts'][number];
 
 type Side = {
@@ -43,6 +46,21 @@ export const rafterSide = (
           [-heel, top(-heel)],
         ];
   return [[till, top(till)], [till, under(till)], ...notch, [seat, 0], ...tail];
+};
+
+/** Side of what stands on no plate: plumb at both ends, from a level place on its run to another. */
+export const slantFrom = (
+  { m }: Pick<Eave, 'm'>,
+  { depth, over, from, till }: Pick<Side, 'depth' | 'over' | 'till'> & { readonly from: number },
+): Timber['outline'] => {
+  const top = (u: number): number => over + m * u;
+  const plumb = depth * Math.sqrt(1 + m * m);
+  return [
+    [till, top(till)],
+    [till, top(till) - plumb],
+    [from, top(from) - plumb],
+    [from, top(from)],
+  ];
 };
 
 /** The other side of a cut. */

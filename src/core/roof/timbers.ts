@@ -13,6 +13,7 @@ import { jacksOf, type Jack, type Meet } from './jacks';
 import { lineAt, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { dormerTimbers } from './dormerTimbers';
+import { openingTimbers } from './openingTimbers';
 import { commonsOf, isCommon, shorteningAt, type RoofPlane } from './planes';
 import { notched, rakeTimbers } from './rakeTimbers';
 import { ledgersOf, ridgeTimber, sleeperTimber } from './ridgeTimbers';
@@ -22,7 +23,7 @@ import { slantTimber } from './slantTimbers';
 import { stepsOn, stepTimbers } from './steps';
 import { dot2, pointOn } from './surface';
 import type { Timber } from './timber';
-import { beyond, board, levelCut, nameIn, planeCut, rafterSide, type Cut } from './timberParts';
+import { beyond, board, levelCut, nameIn, planeCut, plateThick, rafterSide, type Cut } from './timberParts';
 
 /** Every member of a roof in its place, as its figures have it cut: ridge or ledger, rafters, hips, blocks, plates. No ties. */
 export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
@@ -47,7 +48,10 @@ export const timbersOf = (plan: RoofPlan): readonly Timber[] => {
     ...rakeTimbers(plan, form, planes),
     ...dormerTimbers(plan, framing),
     ...eaveRows(framing).flatMap((row) => blocksOn(plan, form, row)),
-    ...form.eaves.filter(({ stands }) => !stands).map((eave) => plateUnder(plan, form, eave)),
+    ...form.eaves
+      .filter(({ stands, opening }) => !stands && !opening)
+      .map((eave) => plateUnder(plan, form, eave)),
+    ...openingTimbers(plan, framing),
     ...breakTimbers(plan, framing, planes),
     ...highPlateTimbers(plan, framing),
     ...stepTimbers(stepsOn(plan, ridges)),
@@ -127,7 +131,7 @@ const overValley = (
   const over = plane.base + heightOver(rafter.depth, eave);
   const plumb = rafter.depth * Math.sqrt(1 + m * m);
   const low: Timber['outline'] =
-    from < seat && seat < till
+    !eave.opening && from < seat && seat < till
       ? [
           [seat, plane.base],
           [from, plane.base],
@@ -186,9 +190,6 @@ const blocksOn = (plan: RoofPlan, form: RoofForm, { eave, runs }: EaveRow): read
     ];
   });
 };
-
-/** Plates are drawn 1 1/2 in thick, as nearly all are; no figure here depends on it. */
-const plateThick = 1.5;
 
 /**
  * Under an eave, from corner to corner on the long walls and between them on the ends; a wing's comes to the main wall, or

@@ -1,8 +1,8 @@
 import { hair } from '../../units/hair';
 import { gradient } from '../../units/slope';
-import type { DormerShape, Eave, Frame, HostSide } from '../form';
+import type { DormerShape, Eave, Frame, HostSide, Opening } from '../form';
 import { heightOver } from '../heightOver';
-import type { Dormer, GablePlan } from '../plan';
+import type { GablePlan, ShedDormer } from '../plan';
 import type { Body, Plane } from '../surface';
 import { cladOf, inward } from './common';
 
@@ -11,7 +11,7 @@ import { cladOf, inward } from './common';
  * its rafters come to those of the main roof. Two main rafters under each side wall carry it; the first and last of its own
  * lie on the outer ones, the rest come to a header between the inner ones, or to the main ridge.
  */
-export const dormerShape = (plan: GablePlan, dormer: Dormer, host: HostSide): DormerShape => {
+export const dormerShape = (plan: GablePlan, dormer: ShedDormer, host: HostSide): DormerShape => {
   const { at, width, front } = dormer;
   const { thickness, depth } = plan.rafter;
   const half = width / 2;
@@ -44,7 +44,7 @@ export const dormerShape = (plan: GablePlan, dormer: Dormer, host: HostSide): Do
  */
 export const slopeToRidge = (
   { rafter: { depth } }: Pick<GablePlan, 'rafter'>,
-  { wall, front, seat }: Pick<Dormer, 'wall' | 'front' | 'seat'>,
+  { wall, front, seat }: Pick<ShedDormer, 'wall' | 'front' | 'seat'>,
   host: HostSide,
 ): number => {
   const a = host.over + host.m * host.run - wall;
@@ -54,21 +54,24 @@ export const slopeToRidge = (
     : NaN;
 };
 
-/** Of a row of main rafters, those that stand clear of the trimmers: as far from them as from a flush end rafter. */
-const isClear = ({ trimmers }: DormerShape, at: number, thickness: number): boolean =>
-  trimmers.every((one) => Math.abs(one - at) >= 2 * thickness - hair);
+/** What a dormer takes of a row of main rafters. */
+export type Taken = Pick<DormerShape, 'from' | 'to' | 'trimmers'> & Partial<Pick<Opening, 'covers'>>;
 
-export const innerMarks = (
-  shape: DormerShape,
-  marks: readonly number[],
-  thickness: number,
-): readonly number[] =>
+/** Of a row of main rafters, those that stand clear of the trimmers, as far from them as from a flush end rafter, and of its roof. */
+const isClear = ({ trimmers, from, to, covers }: Taken, at: number, thickness: number): boolean =>
+  trimmers.every((one) => Math.abs(one - at) >= 2 * thickness - hair) &&
+  (covers === undefined ||
+    (at > from && at < to) ||
+    at < covers[0] - thickness / 2 + hair ||
+    at > covers[1] + thickness / 2 - hair);
+
+export const innerMarks = (shape: Taken, marks: readonly number[], thickness: number): readonly number[] =>
   marks.filter((at) => at > shape.from && at < shape.to && isClear(shape, at, thickness));
 
 /** The host's row with the trimmers in it. */
 export const withTrimmers = (
   marks: readonly number[],
-  shapes: readonly DormerShape[],
+  shapes: readonly Taken[],
   thickness: number,
 ): readonly number[] =>
   [

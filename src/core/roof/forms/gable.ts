@@ -1,11 +1,12 @@
 import { gradient } from '../../units/slope';
-import type { DormerShape, Eave, Frame, HostSide, RoofForm } from '../form';
+import type { DormerShape, Eave, Frame, HostSide, Opening, RoofForm } from '../form';
 import { heightOver } from '../heightOver';
 import type { GablePlan } from '../plan';
 import { standingLimit, standingRow } from '../standing';
 import type { Body, Limit, Plane } from '../surface';
 import { cladOf, gableEnds, inward, rowOf } from './common';
-import { dormerOf, dormerShape, innerMarks, withTrimmers } from './dormer';
+import { dormerOf, dormerShape, innerMarks, withTrimmers, type Taken } from './dormer';
+import { gableDormerOf, openingOf } from './gableDormer';
 import { wingOf } from './wing';
 
 /**
@@ -36,16 +37,27 @@ export const hostSide = (plan: GablePlan, side: 'street' | 'yard'): HostSide => 
   return { run: gableRuns(plan)[side], base: plateHeight, m, over };
 };
 
+/** A dormer as it stands in the main roof. */
+export type InRoof =
+  | { readonly shape: DormerShape; readonly opening?: undefined }
+  | { readonly opening: Opening; readonly shape?: undefined };
+
 /** Each dormer with the marks of the main row that fall between its trimmers. */
-export const dormerShapes = (plan: GablePlan): readonly DormerShape[] => {
+export const dormersIn = (plan: GablePlan): readonly InRoof[] => {
   const { stations: marks } = marksOf(plan);
-  return (plan.dormers ?? []).map((dormer) => {
-    const shape = dormerShape(plan, dormer, hostSide(plan, dormer.side));
-    return { ...shape, inner: innerMarks(shape, marks, plan.rafter.thickness) };
+  const withMarks = <T extends Taken>(one: T): T => ({
+    ...one,
+    inner: innerMarks(one, marks, plan.rafter.thickness),
+  });
+  return (plan.dormers ?? []).map((dormer): InRoof => {
+    const host = hostSide(plan, dormer.side);
+    return dormer.kind === 'shed'
+      ? { shape: withMarks(dormerShape(plan, dormer, host)) }
+      : { opening: withMarks(openingOf(plan, dormer, host)) };
   });
 };
 
-type Row = { readonly marks: readonly number[]; readonly shapes: readonly DormerShape[] };
+type Row = { readonly marks: readonly number[]; readonly shapes: readonly (DormerShape | Opening)[] };
 
 /** The row of a long wall, with the trimmers of its dormers. */
 const rowOn = (
@@ -84,7 +96,8 @@ export const gable = (plan: GablePlan): RoofForm => {
   }));
   const body: Body = { id: 'main', planes, limits: endsOf(plan) };
   const { stations: marks, ...row } = marksOf(plan);
-  const shapes = dormerShapes(plan);
+  const inRoof = dormersIn(plan);
+  const shapes = inRoof.map(({ shape, opening }) => shape ?? opening);
   const eaves = planes.map((plane) => ({
     side: plane.id,
     plane,
@@ -114,13 +127,16 @@ export const gable = (plan: GablePlan): RoofForm => {
       name: all.length > 1 ? `wing${i + 1}` : 'wing',
     }),
   );
-  const dormers = shapes.map((shape, i, all) =>
-    dormerOf(plan, { shape, name: all.length > 1 ? `dormer${i + 1}` : 'dormer' }),
-  );
+  const dormers = inRoof.map(({ shape, opening }, i, all) => {
+    const name = all.length > 1 ? `dormer${i + 1}` : 'dormer';
+    if (opening) return gableDormerOf(plan, { opening, name, host: main });
+    const { frame, eave } = dormerOf(plan, { shape, name });
+    return { frame, eaves: [eave] };
+  });
   const parts = [...wings, ...dormers].map(({ frame }) => frame);
   return {
     bodies: [body, ...parts.map((frame) => frame.body)],
-    eaves: [...eaves, ...wings.flatMap((wing) => wing.eaves), ...dormers.map(({ eave }) => eave)],
+    eaves: [...eaves, ...wings.flatMap((wing) => wing.eaves), ...dormers.flatMap((dormer) => dormer.eaves)],
     frames: [main, ...parts],
   };
 };

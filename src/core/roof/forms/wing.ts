@@ -97,7 +97,7 @@ export const wingSeat = (plan: GablePlan, { side, slope }: Wing, seat: number): 
 };
 
 /** Distances in from the gable to the host's ridge line: one flush, then every so far, none that crowds the flush one. */
-const fromGable = ({ rafter, spacing }: GablePlan, reach: number): readonly number[] => {
+export const fromGable = ({ rafter, spacing }: GablePlan, reach: number): readonly number[] => {
   const first = rafter.thickness / 2;
   const marks = Array.from({ length: Math.floor(reach / spacing) }, (_, i) => (i + 1) * spacing);
   return [first, ...marks.filter((d) => d - first >= 2 * rafter.thickness - hair)];

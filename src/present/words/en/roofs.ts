@@ -67,6 +67,7 @@ export const roofs = {
     hipValleyCripple: 'Cripple, hip to valley',
     valleyCripple: 'Cripple, valley to valley',
     plateToValley: 'Cripple, plate to valley',
+    valleyToHeader: 'Cripple, valley to header',
     block: 'Block',
     joist: 'Ceiling joist',
     rafterTie: 'Rafter tie',

@@ -75,6 +75,7 @@ export const roofs: typeof en = {
     hipValleyCripple: 'Cabio corto, limatesa a limahoya',
     valleyCripple: 'Cabio corto, limahoya a limahoya',
     plateToValley: 'Cabio corto, solera a limahoya',
+    valleyToHeader: 'Cabio corto, limahoya a cabezal',
     block: 'Bloque',
     joist: 'Vigueta',
     rafterTie: 'Tirante bajo',
