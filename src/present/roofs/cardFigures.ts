@@ -1,5 +1,5 @@
 import type { CommonRafter } from '../../core/roof/figured';
-import type { Cheek, FiguredHip, FiguredJacks } from '../../core/roof/figuredSlants';
+import type { Cheek, FiguredHip } from '../../core/roof/figuredSlants';
 import { fractionText, toFraction } from '../../core/units/fraction';
 import { measureOf } from '../words/numbers';
 import { heightOf, type } from './cardSizes';
@@ -15,7 +15,7 @@ export const figuresBlock = (asked: SheetAsked, width: number): Block => {
   const { roof } = asked;
   const alone = roof.commonRafters.length === 1 && !roof.hips && !roof.valleys && !roof.jacks;
   const [first] = roof.commonRafters;
-  if (alone && first) return { key: 'figures', variants: [strip(asked, first, width)] };
+  if (alone && first) return { key: 'figures', variants: [strip(asked, first)] };
   const rows = tableRows(asked);
   return {
     key: 'figures',
@@ -29,7 +29,7 @@ export const figuresBlock = (asked: SheetAsked, width: number): Block => {
 
 type Cell = { readonly name: string; readonly inches: number; readonly note: string };
 
-const strip = (asked: SheetAsked, one: CommonRafter, width: number): Variant => {
+const strip = (asked: SheetAsked, one: CommonRafter): Variant => {
   const { roof, plan, words, units } = asked;
   const { card, draw } = words.roofs;
   const tape = (inches: number): string => tapeText(inches, units);
@@ -72,8 +72,7 @@ const strip = (asked: SheetAsked, one: CommonRafter, width: number): Variant => 
         `<div class="cell"><b>${escaped(name)}</b>${stacked(inches, asked)}<span class="fig">${escaped(note)}</span></div>`,
     )
     .join('');
-  void width;
-  return { html: `<div class="strip">${html}</div>`, height: type.word.line + 36 + type.figure.line };
+  return { html: `<div class="strip">${html}</div>`, height: type.word.line + 34 + type.figure.line };
 };
 
 /** Whole inches large, the fraction stacked beside them. */
@@ -119,7 +118,7 @@ const tableRows = (asked: SheetAsked): readonly Row[] => {
     ...(roof.hips ?? []).map((one) => slantRow(asked, one, member.hip)),
     ...(roof.valleys ?? []).map((one) => slantRow(asked, one, member.valley)),
   ];
-  return [...commons, ...joined(slants, words.roofs.note.pairs)];
+  return [...commons, ...joined(slants, words.roofs.card.pairs)];
 };
 
 const slantRow = (asked: SheetAsked, one: FiguredHip, name: string): Row => {
@@ -149,7 +148,7 @@ const slantRow = (asked: SheetAsked, one: FiguredHip, name: string): Row => {
   };
 };
 
-const cheekTexts = ({ words }: Told, cheeks: readonly Cheek[]): readonly string[] => {
+export const cheekTexts = ({ words }: Told, cheeks: readonly Cheek[]): readonly string[] => {
   const { draw, note } = words.roofs;
   return [
     ...new Set(
@@ -179,7 +178,7 @@ const joined = (rows: readonly Row[], pairs: string): readonly Row[] => {
 type Shown = { readonly width: number; readonly cuts: boolean; readonly more?: number };
 
 /** Widths of the six columns of figures. */
-const column = 66;
+const column = 60;
 
 const tableOf = (asked: SheetAsked, rows: readonly Row[], { width, cuts, more = 0 }: Shown): Variant => {
   const { words, units } = asked;
@@ -216,57 +215,5 @@ const tableOf = (asked: SheetAsked, rows: readonly Row[], { width, cuts, more = 
       : !cuts && rows.some(({ below }) => below.length > 0)
         ? { left: words.roofs.part.slants.toLowerCase() }
         : {}),
-  };
-};
-
-/** Jacks in one row of lengths each; those cut alike but for the hand together. */
-export const jacksBlock = (asked: SheetAsked, width: number): Block => {
-  const { roof, words, units } = asked;
-  const { member, note, card, part } = words.roofs;
-  const groups = new Map<
-    string,
-    { one: FiguredJacks; count: number; hands: Set<string>; sides: Set<string> }
-  >();
-  for (const one of roof.jacks ?? []) {
-    const key = `${one.kind}/${one.lengths.map((x) => x.toFixed(5)).join('/')}/${cheekTexts(asked, one.cheeks).join()}`;
-    const group = groups.get(key) ?? { one, count: 0, hands: new Set(), sides: new Set() };
-    group.count += one.count;
-    group.hands.add(one.hipSide ?? one.valleySide ?? '');
-    group.sides.add(whereText(words, one.side));
-    groups.set(key, group);
-  }
-  const lines = [...groups.values()].map(({ one, count, hands, sides }) => ({
-    name: `${count} × ${member[one.kind]}, ${[...sides].join(', ')}: `,
-    lengths: one.lengths.map((length) => tapeText(length, units)).join(' · '),
-    cuts: [
-      ...(one.lengths.length > 1 ? [card.eachBy(tapeText(one.difference, units))] : []),
-      ...cheekTexts(asked, one.cheeks),
-      ...(one.foot
-        ? [
-            `${note.bottom}: ${words.roofs.draw.level}, ${words.roofs.draw.saw} ${degreesText(one.foot.sawTilt)}`,
-          ]
-        : []),
-      ...(hands.size > 1 ? [note.pairs] : []),
-      ...(one.seat > 0 ? [card.tailAsCommon] : []),
-    ].join(' · '),
-  }));
-  const variant = (cuts: boolean): Variant => ({
-    html: lines
-      .map(
-        ({ name, lengths, cuts: how }) =>
-          `<p class="fig"><b>${escaped(name)}</b>${escaped(cuts && how ? `${lengths}. ${how}` : lengths)}</p>`,
-      )
-      .join(''),
-    height: lines.reduce(
-      (sum, { name, lengths, cuts: how }) =>
-        sum + heightOf(`${name}${lengths}${cuts && how ? `. ${how}` : ''}`, width, 'figure'),
-      0,
-    ),
-    ...(cuts ? {} : { left: part.jacks.toLowerCase() }),
-  });
-  if (lines.length === 0) return { key: 'jacks', variants: [{ html: '', height: 0 }] };
-  return {
-    key: 'jacks',
-    variants: [variant(true), variant(false), { html: '', height: 0, left: part.jacks.toLowerCase() }],
   };
 };

@@ -22,7 +22,6 @@ export type CutFrame = {
   readonly squareAt: Point;
   /** How far labels may go to the right. */
   readonly reach: number;
-  readonly tailRoom: number;
   readonly crownX: number | undefined;
 };
 
@@ -40,7 +39,7 @@ export type Heel = {
 /** Between the two pieces of a broken board. */
 const broken = 14;
 
-export const cutFrame = (member: CutMember, size: CutSize, tailRoom: number): CutFrame => {
+export const cutFrame = (member: CutMember, size: CutSize): CutFrame => {
   const { depth, slope, body, tail } = member;
   const m = slope.rise / slope.run;
   const slide = depth * m;
@@ -61,7 +60,8 @@ export const cutFrame = (member: CutMember, size: CutSize, tailRoom: number): Cu
     wide / Math.min(whole, first + last),
   );
   const isBroken = whole * scale > wide + 0.5;
-  const rows = [size.figure * 0.7, size.figure * 2.15] as const;
+  const upper = size.figure * 0.7;
+  const rows = [upper, size.low ? upper : size.figure * 2.05] as const;
   const y = rows[1] + size.figure * 0.75 + 5;
   const x0 = 6;
   const x1 = x0 + (isBroken ? wide : whole * scale);
@@ -79,9 +79,8 @@ export const cutFrame = (member: CutMember, size: CutSize, tailRoom: number): Cu
     bodyFrom,
     heels,
     rows,
-    tailRoom,
     reach: size.width - squareWide,
-    squareAt: [size.width - squareWide + textWidth(member.square[0], size.figure, 'narrow') + 12, y + 4],
+    squareAt: [size.width - squareWide + textWidth(member.square[0], size.figure, 'narrow') + 12, y + 16],
     crownX: cut === undefined ? undefined : crownAt({ x0, cut, slide, scale, depth, bodyFrom }),
     ...piecesOf({ shape, at, cut, y, deep: depth * scale }),
   };
