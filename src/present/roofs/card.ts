@@ -7,7 +7,7 @@ import { codeOf } from './cardQr';
 import { heightOf, inside, margin, papers, type Paper } from './cardSizes';
 import { commonMember } from './cutMembers';
 import { cutDrawing } from './drawCuts';
-import { drawingSvg, escaped } from './drawSvg';
+import { drawingSvg, set } from './drawSvg';
 import { roofSheet, type SheetAsked } from './sheet';
 import { lengthText } from '../words/numbers';
 
@@ -79,8 +79,10 @@ export const cardBody = (asked: CardAsked): Card => {
     4;
   const room = papers[paper].height - 2 * margin - footHeight - gap;
   const all = fitted(blocks, { room, gap, ease });
-  const parts = all.blocks.map(({ key, html, height }) => `<div class="part ${key}" data-h="${Math.round(height)}">${html}</div>`).join('');
-  const footer = `<footer><p>${escaped(leftText(all.left))}</p><p class="ends"><span>${escaped(card.practice)}</span><span>${escaped(foot)}</span></p></footer>`;
+  const parts = all.blocks
+    .map(({ key, html, height }) => `<div class="part ${key}" data-h="${Math.round(height)}">${html}</div>`)
+    .join('');
+  const footer = `<footer><p>${set(leftText(all.left))}</p><p class="ends"><span>${set(card.practice)}</span><span>${set(foot)}</span></p></footer>`;
   return {
     html: `<article class="set-card ${paper}" lang="${words.lang}">${parts}${footer}</article>`,
     left: [...all.left, ...always],
@@ -92,7 +94,7 @@ type Head = { readonly title: string; readonly facts: readonly string[]; readonl
 
 const headBlock = ({ words, carried }: CardAsked, { title, facts, width }: Head): Block => {
   const { card } = words.roofs;
-  const code = codeOf(carried.text, escaped(carried.kind === 'link' ? card.scan : card.scanText));
+  const code = codeOf(carried.text, set(carried.kind === 'link' ? card.scan : card.scanText));
   const note = code === undefined ? card.noScan : carried.kind === 'link' ? card.scan : card.scanText;
   const side = width - (code ? code.size + 12 : 0);
   const text =
@@ -103,7 +105,7 @@ const headBlock = ({ words, carried }: CardAsked, { title, facts, width }: Head)
     key: 'head',
     variants: [
       {
-        html: `<div><h1>${escaped(`${card.title}: ${title}`)}</h1>${facts.map((one) => `<p class="fig">${escaped(one)}</p>`).join('')}<p>${escaped(note)}</p></div>${code?.svg ?? ''}`,
+        html: `<div><h1>${set(`${card.title}: ${title}`)}</h1>${facts.map((one) => `<p class="fig">${set(one)}</p>`).join('')}<p>${set(note)}</p></div>${code?.svg ?? ''}`,
         height: Math.max(code?.size ?? 0, text),
       },
     ],
@@ -127,7 +129,7 @@ const drawingBlock = (asked: CardAsked, width: number): Block => {
       ...(low && { low: true as const }),
     });
     return {
-      html: `<h2 class="wide"><span class="fig">${escaped(name)}</span><small>${escaped(card.tryTwo)}</small></h2>${drawingSvg(drawing)}`,
+      html: `<h2 class="wide"><span class="fig">${set(name)}</span><small>${set(card.tryTwo)}</small></h2>${drawingSvg(drawing)}`,
       height: heightOf(`${name} ${card.tryTwo}`, width, 'figure') + drawing.height,
     };
   };

@@ -4,7 +4,7 @@ import { fractionText, toFraction } from '../../core/units/fraction';
 import { measureOf } from '../words/numbers';
 import { heightOf, type } from './cardSizes';
 import type { Block, Variant } from './cardFit';
-import { escaped } from './drawSvg';
+import { set } from './drawSvg';
 import { degreesText, tapeText, type Told } from './figures';
 import type { SheetAsked } from './sheet';
 import { partOfId, whereText } from './where';
@@ -47,8 +47,16 @@ const strip = (asked: SheetAsked, one: CommonRafter): Variant => {
         : [];
   const cells: readonly Cell[] = [
     ...top,
-    { name: card.plumbCut, inches: one.plumbCutLength, note: '' },
-    { name: card.body, inches: one.bodyLength, note: '' },
+    {
+      name: card.plumbCut,
+      inches: one.plumbCutLength,
+      note: ridge
+        ? card.ridgeIs(tape(ridge.section.depth))
+        : ledger
+          ? card.ledgerIs(tape(ledger.section.depth))
+          : '',
+    },
+    { name: card.body, inches: one.bodyLength, note: ridge ? card.ridgeOff : ledger ? card.ledgerOff : '' },
     { name: card.seat, inches: one.seat, note: card.heelIs(tape(one.heelCut)) },
     ...(one.tailLength > 0
       ? [{ name: card.tail, inches: one.tailLength, note: card.level(tape(plan.overhang)) }]
@@ -69,7 +77,7 @@ const strip = (asked: SheetAsked, one: CommonRafter): Variant => {
   const html = cells
     .map(
       ({ name, inches, note }) =>
-        `<div class="cell"><b>${escaped(name)}</b>${stacked(inches, asked)}<span class="fig">${escaped(note)}</span></div>`,
+        `<div class="cell"><b>${set(name)}</b>${stacked(inches, asked)}<span class="fig">${set(note)}</span></div>`,
     )
     .join('');
   return { html: `<div class="strip">${html}</div>`, height: type.word.line + 34 + type.figure.line };
@@ -79,10 +87,10 @@ const strip = (asked: SheetAsked, one: CommonRafter): Variant => {
 const stacked = (inches: number, { units }: Told): string => {
   const { fraction, plain } = measureOf(inches, { units });
   const text = plain ?? `${fractionText(toFraction(inches))}"`;
-  if (plain !== undefined) return `<span class="big">${escaped(plain)}</span>`;
+  if (plain !== undefined) return `<span class="big">${set(plain)}</span>`;
   const { whole, num, den } = fraction;
   const part = num === 0 ? '' : `<span class="stack"><span>${num}</span><span>${den}</span></span>`;
-  return `<span class="big" role="img" aria-label="${escaped(text)}">${whole === 0 && num > 0 ? '' : whole}${part}&quot;</span>`;
+  return `<span class="big" role="img" aria-label="${set(text)}">${whole === 0 && num > 0 ? '' : whole}${part}&quot;</span>`;
 };
 
 type Row = {
@@ -148,18 +156,19 @@ const slantRow = (asked: SheetAsked, one: FiguredHip, name: string): Row => {
   };
 };
 
+/** Each end once: `top: cheek 34.9°, saw 53.1°; cheek 51.1°, saw 36.9°`. */
 export const cheekTexts = ({ words }: Told, cheeks: readonly Cheek[]): readonly string[] => {
   const { draw, note } = words.roofs;
-  return [
-    ...new Set(
-      [...cheeks]
-        .sort((a, b) => a.cheekAngle.rise / a.cheekAngle.run - b.cheekAngle.rise / b.cheekAngle.run)
-        .map(
-          ({ end, cheekAngle, sawBevel }) =>
-            `${note[end]}: ${draw.cheek} ${degreesText(cheekAngle)}, ${draw.saw} ${degreesText(sawBevel)}`,
-        ),
-    ),
-  ];
+  return (['top', 'bottom'] as const).flatMap((end) => {
+    const cuts = cheeks
+      .filter((one) => one.end === end)
+      .sort((a, b) => a.cheekAngle.rise / a.cheekAngle.run - b.cheekAngle.rise / b.cheekAngle.run)
+      .map(
+        ({ cheekAngle, sawBevel }) =>
+          `${draw.cheek} ${degreesText(cheekAngle)}, ${draw.saw} ${degreesText(sawBevel)}`,
+      );
+    return cuts.length === 0 ? [] : [`${note[end]}: ${[...new Set(cuts)].join('; ')}`];
+  });
 };
 
 /** Rows that are cut alike but for the hand are one. */
@@ -185,18 +194,17 @@ const tableOf = (asked: SheetAsked, rows: readonly Row[], { width, cuts, more = 
   const { card } = words.roofs;
   const heads = [card.plumbCut, card.body, card.seat, card.tail, card.over, card.board];
   const named = width - 6 * column - 8;
-  const head = `<tr><th></th>${heads.map((name) => `<th>${escaped(name)}</th>`).join('')}</tr>`;
+  const head = `<tr><th></th>${heads.map((name) => `<th>${set(name)}</th>`).join('')}</tr>`;
   const body = rows
     .map(({ name, count, figures, below }) => {
       const cells = figures.map(
-        (inches) =>
-          `<td>${inches === undefined || inches === 0 ? '–' : escaped(tapeText(inches, units))}</td>`,
+        (inches) => `<td>${inches === undefined || inches === 0 ? '–' : set(tapeText(inches, units))}</td>`,
       );
       const second =
         cuts && below.length > 0
-          ? `<tr class="below"><td colspan="7">${escaped(below.join(' · '))}</td></tr>`
+          ? `<tr class="below"><td colspan="7">${set(below.join(' · '))}</td></tr>`
           : '';
-      return `<tr><th>${count} × ${escaped(name)}</th>${cells.join('')}</tr>${second}`;
+      return `<tr><th>${count} × ${set(name)}</th>${cells.join('')}</tr>${second}`;
     })
     .join('');
   const height = rows.reduce(

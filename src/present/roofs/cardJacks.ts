@@ -2,7 +2,7 @@ import type { FiguredJacks } from '../../core/roof/figuredSlants';
 import { cheekTexts } from './cardFigures';
 import type { Block, Variant } from './cardFit';
 import { heightOfPieces, type Piece } from './cardSizes';
-import { escaped } from './drawSvg';
+import { set } from './drawSvg';
 import { degreesText, tapeText } from './figures';
 import type { SheetAsked } from './sheet';
 import { whereText } from './where';
@@ -52,7 +52,7 @@ const groupOf = (asked: SheetAsked, jacks: readonly FiguredJacks[]): Group => {
   const same = rows.size < jacks.length && hands.size > 1;
   return {
     name: `${count} × ${member[first.kind]},`,
-    lengths: `${lengths}.`,
+    lengths: `${lengths};`,
     cuts: `${[
       ...(stepped ? [card.eachBy(tapeText(stepped.difference, units))] : []),
       ...cheekTexts(asked, first.cheeks),
@@ -74,7 +74,7 @@ const linesOf = (groups: readonly Group[], width: number, cuts: boolean): Varian
     html: groups
       .map(
         ({ name, lengths, cuts: how }) =>
-          `<p class="fig"><b>${escaped(name)}</b> ${escaped(cuts ? `${lengths} ${how}` : lengths)}</p>`,
+          `<p class="fig"><b>${set(name)}</b> ${set(cuts ? `${lengths} ${how}` : lengths)}</p>`,
       )
       .join(''),
     height: groups.reduce((sum, group) => sum + heightOfPieces(pieces(group), width), 0),

@@ -1,6 +1,6 @@
 import type { Block, Variant } from './cardFit';
 import { heightOfPieces, type Piece } from './cardSizes';
-import { escaped } from './drawSvg';
+import { set } from './drawSvg';
 import { degreesText, tapeText } from './figures';
 import type { RoofSheet, SheetAsked, SheetRow } from './sheet';
 
@@ -11,7 +11,7 @@ type On = { readonly sheet: RoofSheet; readonly width: number };
 /** A name in bold and what there is to say of it. */
 type Line = readonly [name: string, text: string];
 
-const lineHtml = ([name, text]: Line): string => `<b>${escaped(name)}</b> ${escaped(text)}`;
+const lineHtml = ([name, text]: Line): string => `<b>${set(name)}</b> ${set(text)}`;
 
 const piecesOf = ([name, text]: Line): readonly Piece[] => [
   { text: name, as: 'strong' },
@@ -38,8 +38,8 @@ const told = ({ count, name }: SheetRow): string => (count === undefined ? name 
 /** Ridges, ties, and blocks where no large figure tells them. */
 export const ridgeBlock = (asked: SheetAsked, { sheet, width }: On, withBlocks: boolean): Block => {
   const rows = [
-    ...rowsOf(sheet, 'ridge').map((row): Line => [row.name, ridgeText(asked, row)]),
-    ...rowsOf(sheet, 'ties').map((row): Line => [told(row), tieText(asked, row)]),
+    ...rowsOf(sheet, 'ridge').map((row): Line => [`${row.name}:`, ridgeText(asked, row)]),
+    ...rowsOf(sheet, 'ties').map((row): Line => [`${told(row)}:`, tieText(asked, row)]),
     ...(withBlocks ? blockLines(asked) : []),
   ];
   return { key: 'ridge', variants: [lines(rows, width), runIn(rows, width)] };
@@ -94,7 +94,7 @@ const blockLines = ({ roof, words, units }: SheetAsked): readonly Line[] => {
   if (sizes.size === 0) return [];
   const text = [...sizes].map(([length, count]) => card.joinedCount(count, length)).join(', ');
   const bevels = [...new Set(roof.blocks.map(({ bevel }) => degreesText(bevel)))].join(', ');
-  return [[part.blocks, `${text}; ${small(figure.bevel)} ${bevels}.`]];
+  return [[`${part.blocks}:`, `${text}; ${small(figure.bevel)} ${bevels}.`]];
 };
 
 /** Marks in full; a long even row of them told by its step. */
@@ -110,7 +110,7 @@ export const layoutBlock = (asked: SheetAsked, { sheet, width }: On): Block => {
       `${tell(figure?.list ?? [], figure?.text ?? '')}.`,
     ]);
     const inner = inOne ? runIn(all, width) : lines(all, width);
-    const head = `<p><b>${escaped(part.layout)}.</b> <span>${escaped(hook)}</span></p>`;
+    const head = `<p><b>${set(part.layout)}.</b> <span>${set(hook)}</span></p>`;
     const height = heightOfPieces(
       [
         { text: `${part.layout}.`, as: 'strong' },
@@ -155,7 +155,7 @@ export const alsoBlock = ({ words }: SheetAsked, { sheet, width }: On): Block =>
       .map(({ key }) => words.roofs.part[key].toLowerCase());
     return {
       ...lines(
-        shown.map((row): Line => [told(row), brief(row)]),
+        shown.map((row): Line => [`${told(row)}:`, brief(row)]),
         width,
       ),
       ...(left.length > 0 && { left: left.join(', ') }),

@@ -3,7 +3,8 @@ import type { Messages } from '../words/messages';
 import type { Block, Variant } from './cardFit';
 import { checksOf, orderOf, type OrderLine } from './cardOrder';
 import { heightOf, heightOfPieces, type, type Piece } from './cardSizes';
-import { escaped } from './drawSvg';
+import { set } from './drawSvg';
+import { tapedText } from './figures';
 import { roofSaid } from './said';
 import type { SheetAsked } from './sheet';
 
@@ -44,9 +45,9 @@ const columns = (on: On, count: number): Variant => {
   const [safety, more] = safetyOf(on, count);
   const order = lines.map(({ n, text }) =>
     n === undefined
-      ? { html: `<li class="stop"><b>${escaped(text)}</b></li>`, height: type.strong.line + 2 }
+      ? { html: `<li class="stop"><b>${set(text)}</b></li>`, height: type.strong.line + 2 }
       : {
-          html: `<li><b>${n}</b><span>${escaped(text)}</span></li>`,
+          html: `<li><b>${n}</b><span>${set(text)}</span></li>`,
           height: heightOf(text, wide - 20, 'word') + 1,
         },
   );
@@ -57,7 +58,7 @@ const columns = (on: On, count: number): Variant => {
     heightOf(safety, other, 'strong') +
     heightOf(more, other, 'word');
   return {
-    html: `<div class="columns"><section><h2>${escaped(card.order)} <small>${escaped(card.noWayBack)}</small></h2><ol>${order.map(({ html }) => html).join('')}</ol></section><section><h2>${escaped(card.checks)}</h2><ul>${checks.map((text) => `<li><i></i><span>${escaped(text)}</span></li>`).join('')}</ul><p class="safety">${escaped(safety)}</p><p>${escaped(more)}</p></section></div>`,
+    html: `<div class="columns"><section><h2>${set(card.order)} <small>${set(card.noWayBack)}</small></h2><ol>${order.map(({ html }) => html).join('')}</ol></section><section><h2>${set(card.checks)}</h2><ul>${checks.map((text) => `<li><i></i><span>${set(text)}</span></li>`).join('')}</ul><p class="safety">${set(safety)}</p><p>${set(more)}</p></section></div>`,
     height: type.strong.line + 3 + Math.max(left, right),
   };
 };
@@ -80,7 +81,7 @@ const runIn = (on: On, { checks, words: count }: Kept): Variant => {
   const shown = checksOf(plan, words).slice(0, checks);
   const [safety, more] = safetyOf(on, count);
   const order = lines.map(({ n, text }) =>
-    n === undefined ? `<b class="bars">${escaped(text)}</b>` : `<b>${n}</b> ${escaped(text)}`,
+    n === undefined ? `<b class="bars">${set(text)}</b>` : `<b>${n}</b>&nbsp;${set(text)}`,
   );
   // Bars and boxes are as wide as a letter or two.
   const orderPieces: readonly Piece[] = [
@@ -103,7 +104,7 @@ const runIn = (on: On, { checks, words: count }: Kept): Variant => {
     { text: more, as: 'word' },
   ];
   return {
-    html: `<p><b>${escaped(card.order)}</b> <small>(${escaped(card.noWayBack)})</small> ${order.join(' ')}</p><p class="boxes"><b>${escaped(card.checks)}</b> ${shown.map((text) => `<i></i>${escaped(text)}`).join(' ')}</p><p><b>${escaped(safety)}</b> ${escaped(more)}</p>`,
+    html: `<p><b>${set(card.order)}</b> <small>(${set(card.noWayBack)})</small> ${order.join(' ')}</p><p class="boxes"><b>${set(card.checks)}</b> ${shown.map((text) => `<span class="box"><i></i>${set(text)}</span>`).join(' ')}</p><p><b>${set(safety)}</b> ${set(more)}</p>`,
     height: [orderPieces, checkPieces, safetyPieces].reduce(
       (sum, pieces) => sum + heightOfPieces(pieces, width),
       4,
@@ -112,12 +113,12 @@ const runIn = (on: On, { checks, words: count }: Kept): Variant => {
 };
 
 /** What this roof asks to be minded; where there is no room for all of it, the rest is on the sheet. */
-export const cautionsBlock = ({ roof, words }: SheetAsked, width: number): Block => {
-  const own = [...new Set(roof.cautions.map(({ text }) => roofSaid(words.lang, text)))];
+export const cautionsBlock = ({ roof, words, units }: SheetAsked, width: number): Block => {
+  const own = [...new Set(roof.cautions.map(({ text }) => tapedText(roofSaid(words.lang, text), units)))];
   const variant = (count: number): Variant => {
     const shown = own.slice(0, count);
     return {
-      html: shown.map((text) => `<p class="fig warn">${escaped(text)}</p>`).join(''),
+      html: shown.map((text) => `<p class="fig warn">${set(text)}</p>`).join(''),
       height: shown.reduce((sum, text) => sum + heightOf(text, width - 14, 'figure'), 0),
       ...(own.length > count && { left: words.roofs.card.moreCautions(own.length - count) }),
     };

@@ -1,3 +1,4 @@
+import { unbroken } from './drawSvg';
 import { lineCount, type Face } from './textSize';
 
 /** Sizes on a set card, in points: figures are read at arm's length on a tailgate. */
@@ -28,7 +29,11 @@ export type Piece = { readonly text: string; readonly as: TypeName };
 
 /** Of pieces that follow each other on the same lines. */
 export const heightOfPieces = (pieces: readonly Piece[], width: number): number => {
-  const runs = pieces.map(({ text, as }) => ({ text, size: type[as].size, face: type[as].face }));
+  const runs = pieces.map(({ text, as }) => ({
+    text: unbroken(text),
+    size: type[as].size,
+    face: type[as].face,
+  }));
   return lineCount(runs, width * slack) * Math.max(...pieces.map(({ as }) => type[as].line));
 };
 

@@ -39,6 +39,7 @@ export const cardStyle = `
 .set-card .bars::before,.set-card .bars::after{content:"";position:absolute;top:0;bottom:0;width:1pt;background:#000}
 .set-card .bars::before{left:1.5pt}
 .set-card .bars::after{right:1.5pt}
+.set-card .box{white-space:nowrap}
 .set-card .boxes i{display:inline-block;width:9pt;height:9pt;border:1pt solid #000;margin:0 4pt 0 6pt;vertical-align:-1pt}
 .set-card .columns h2{display:flex;justify-content:space-between}
 .set-card ol,.set-card ul{list-style:none}

@@ -24,7 +24,12 @@ const other = 0.58;
 
 /** In the unit of `size`. */
 export const textWidth = (text: string, size: number, face: Face = 'word'): number =>
-  [...text.normalize('NFD').replace(/[\u0300-\u036f]/g, '')].reduce((sum, sign) => {
+  [
+    ...text
+      .normalize('NFD')
+      .replace(/[\u0300-\u036f]/g, '')
+      .replace(/\u00a0/g, ' '),
+  ].reduce((sum, sign) => {
     const known = advances[face][sign.charCodeAt(0) - 32];
     return sum + (known === undefined ? other : known / 100) * size;
   }, 0);
