@@ -33,21 +33,9 @@ const gap = 5;
 
 /** Who gives way first. What has to be cut and set gives way last. */
 const ease = [
-  ...[
-    'layout',
-    'order',
-    'drawing',
-    'drawing',
-    'order',
-    'ridge',
-    'drawing',
-    'also',
-    'cautions',
-    'order',
-    'drawing',
-    'layout',
-  ],
-  ...['also', 'order', 'cautions', 'also', 'order', 'jacks', 'cautions', 'figures', 'jacks', 'figures'],
+  ...['layout', 'order', 'drawing', 'drawing', 'order', 'ridge', 'drawing', 'also', 'cautions', 'order'],
+  ...['drawing', 'layout', 'also', 'order', 'cautions', 'also', 'ridge', 'order', 'jacks', 'cautions'],
+  ...['figures', 'jacks', 'figures'],
 ];
 
 export const cardBody = (asked: CardAsked): Card => {
@@ -95,17 +83,18 @@ type Head = { readonly title: string; readonly facts: readonly string[]; readonl
 const headBlock = ({ words, carried }: CardAsked, { title, facts, width }: Head): Block => {
   const { card } = words.roofs;
   const code = codeOf(carried.text, set(carried.kind === 'link' ? card.scan : card.scanText));
-  const note = code === undefined ? card.noScan : carried.kind === 'link' ? card.scan : card.scanText;
+  const how = code === undefined ? card.noScan : carried.kind === 'link' ? card.scan : card.scanText;
+  const note = `${card.title}. ${how}`;
   const side = width - (code ? code.size + 12 : 0);
   const text =
-    heightOf(`${card.title}: ${title}`, side, 'title') +
+    heightOf(title, side, 'title') +
     facts.reduce((sum, one) => sum + heightOf(one, side, 'figure'), 0) +
     heightOf(note, side, 'word');
   return {
     key: 'head',
     variants: [
       {
-        html: `<div><h1>${set(`${card.title}: ${title}`)}</h1>${facts.map((one) => `<p class="fig">${set(one)}</p>`).join('')}<p>${set(note)}</p></div>${code?.svg ?? ''}`,
+        html: `<div><h1>${set(title)}</h1>${facts.map((one) => `<p class="fig">${set(one)}</p>`).join('')}<p>${set(note)}</p></div>${code?.svg ?? ''}`,
         height: Math.max(code?.size ?? 0, text),
       },
     ],

@@ -52,7 +52,7 @@ const groupOf = (asked: SheetAsked, jacks: readonly FiguredJacks[]): Group => {
   const same = rows.size < jacks.length && hands.size > 1;
   return {
     name: `${count} × ${member[first.kind]},`,
-    lengths: `${lengths};`,
+    lengths,
     cuts: `${[
       ...(stepped ? [card.eachBy(tapeText(stepped.difference, units))] : []),
       ...cheekTexts(asked, first.cheeks),
@@ -68,13 +68,13 @@ const groupOf = (asked: SheetAsked, jacks: readonly FiguredJacks[]): Group => {
 const linesOf = (groups: readonly Group[], width: number, cuts: boolean): Variant => {
   const pieces = ({ name, lengths, cuts: how }: Group): readonly Piece[] => [
     { text: name, as: 'strong' },
-    { text: cuts ? `${lengths} ${how}` : lengths, as: 'figure' },
+    { text: cuts ? `${lengths}; ${how}` : `${lengths}.`, as: 'figure' },
   ];
   return {
     html: groups
       .map(
         ({ name, lengths, cuts: how }) =>
-          `<p class="fig"><b>${set(name)}</b> ${set(cuts ? `${lengths} ${how}` : lengths)}</p>`,
+          `<p class="fig"><b>${set(name)}</b> ${set(cuts ? `${lengths}; ${how}` : `${lengths}.`)}</p>`,
       )
       .join(''),
     height: groups.reduce((sum, group) => sum + heightOfPieces(pieces(group), width), 0),

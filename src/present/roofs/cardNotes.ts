@@ -42,7 +42,12 @@ export const ridgeBlock = (asked: SheetAsked, { sheet, width }: On, withBlocks: 
     ...rowsOf(sheet, 'ties').map((row): Line => [`${told(row)}:`, tieText(asked, row)]),
     ...(withBlocks ? blockLines(asked) : []),
   ];
-  return { key: 'ridge', variants: [lines(rows, width), runIn(rows, width)] };
+  const short = [
+    ...rowsOf(sheet, 'ridge').map((row): Line => [`${row.name}:`, ridgeText(asked, row)]),
+    ...rowsOf(sheet, 'ties').map((row): Line => [`${told(row)}:`, tieText(asked, row, true)]),
+    ...(withBlocks ? blockLines(asked) : []),
+  ];
+  return { key: 'ridge', variants: [lines(rows, width), runIn(rows, width), runIn(short, width)] };
 };
 
 const ridgeText = ({ words }: SheetAsked, { figures, notes }: SheetRow): string => {
@@ -65,7 +70,8 @@ const ridgeText = ({ words }: SheetAsked, { figures, notes }: SheetRow): string 
   return [`${all.join(', ')}.`, ...notes].join(' ');
 };
 
-const tieText = ({ words }: SheetAsked, { figures, notes }: SheetRow): string => {
+/** In short: without what is cut off its corners and at which pairs. */
+const tieText = ({ words }: SheetAsked, { figures, notes }: SheetRow, short = false): string => {
   const { card } = words.roofs;
   const height = figures.find(({ key }) => key === 'tieHeight');
   const long = figures.find(({ key }) => key === 'length');
@@ -73,9 +79,9 @@ const tieText = ({ words }: SheetAsked, { figures, notes }: SheetRow): string =>
   const all = [
     height?.inches === 0 ? card.onPlates : `${small(height?.name)} ${height?.text}`,
     card.ridgeLong(long?.text ?? ''),
-    ...(clip ? [`${small(clip.name)} ${clip.text}`] : []),
+    ...(clip && !short ? [`${small(clip.name)} ${clip.text}`] : []),
   ];
-  return [`${all.join(', ')}.`, ...notes.slice(0, 1)].join(' ');
+  return [`${all.join(', ')}.`, ...notes.slice(0, short ? 0 : 1)].join(' ');
 };
 
 const small = (name = ''): string => `${name.charAt(0).toLowerCase()}${name.slice(1)}`;

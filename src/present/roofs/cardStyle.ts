@@ -35,10 +35,7 @@ export const cardStyle = `
 .set-card .columns section:first-child{width:52%}
 .set-card .columns section+section{width:44%}
 .set-card .columns .safety{padding-top:4pt}
-.set-card .bars{border:solid #000;border-width:0 1pt;padding:0 6pt;margin:0 3pt;display:inline-block;position:relative}
-.set-card .bars::before,.set-card .bars::after{content:"";position:absolute;top:0;bottom:0;width:1pt;background:#000}
-.set-card .bars::before{left:1.5pt}
-.set-card .bars::after{right:1.5pt}
+.set-card .bars{border:double #000;border-width:0 4pt;padding:0 4pt;margin:0 2pt;display:inline-block}
 .set-card .box{white-space:nowrap}
 .set-card .boxes i{display:inline-block;width:9pt;height:9pt;border:1pt solid #000;margin:0 4pt 0 6pt;vertical-align:-1pt}
 .set-card .columns h2{display:flex;justify-content:space-between}

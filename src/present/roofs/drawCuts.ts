@@ -42,7 +42,8 @@ export type CutSize = {
 
 /** Its height follows from what there is to show. */
 export const cutDrawing = (told: Told, member: CutMember, size: CutSize): Drawing => {
-  const frame = cutFrame(member, size);
+  const above = `${tapeText(member.overPlate, told.units)} ${told.words.roofs.draw.abovePlate}`;
+  const frame = cutFrame(member, size, textWidth(above, size.figure, 'narrow') + 26);
   const { draw } = told.words.roofs;
   const side = [
     ...sideShapes(frame),

@@ -307,6 +307,7 @@ export const roofs = {
     nailed: 'heels nailed off',
   },
   order: {
+    mark: 'Mark the layout',
     ledger: 'Fasten the ledger, prove its height',
     shedEnds: 'End rafters tacked, slope proved',
     shedMiddle: 'Set the middle rafter, look along them',

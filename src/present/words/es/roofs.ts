@@ -309,6 +309,7 @@ export const roofs: typeof en = {
     nailed: 'talones clavados',
   },
   order: {
+    mark: 'Marcar las soleras',
     ledger: 'Fijar el larguero, comprobar su altura',
     shedEnds: 'Extremos punteados, pendiente probada',
     shedMiddle: 'Poner el cabio del medio y mirar la línea',
