@@ -1,11 +1,13 @@
-import { alsoBlock, blocksBlock, cautionsBlock, layoutBlock, orderBlock, ridgeBlock } from './cardNotes';
-import { figuresBlock, jacksBlock } from './cardFigures';
-import { fitted, type Block } from './cardFit';
+import { alsoBlock, layoutBlock, ridgeBlock } from './cardNotes';
+import { cautionsBlock, orderBlock } from './cardOrderBlock';
+import { figuresBlock } from './cardFigures';
+import { jacksBlock } from './cardJacks';
+import { fitted, type Block, type Variant } from './cardFit';
 import { codeOf } from './cardQr';
-import { heightOf, inside, margin, papers, type, type Paper } from './cardSizes';
+import { heightOf, inside, margin, papers, type Paper } from './cardSizes';
 import { commonMember } from './cutMembers';
 import { cutDrawing } from './drawCuts';
-import { drawingSvg, escaped } from './drawSvg';
+import { drawingSvg, set } from './drawSvg';
 import { roofSheet, type SheetAsked } from './sheet';
 import { lengthText } from '../words/numbers';
 
@@ -27,26 +29,13 @@ export type Card = {
 };
 
 /** Between parts, with the rule that divides them. Points. */
-const gap = 9;
+const gap = 5;
 
 /** Who gives way first. What has to be cut and set gives way last. */
 const ease = [
-  'cautions',
-  'drawing',
-  'layout',
-  'also',
-  'cautions',
-  'order',
-  'drawing',
-  'also',
-  'cautions',
-  'also',
-  'drawing',
-  'jacks',
-  'cautions',
-  'figures',
-  'jacks',
-  'figures',
+  ...['layout', 'order', 'drawing', 'drawing', 'order', 'ridge', 'drawing', 'also', 'cautions', 'order'],
+  ...['drawing', 'layout', 'also', 'order', 'cautions', 'also', 'ridge', 'order', 'jacks', 'cautions'],
+  ...['figures', 'jacks', 'figures'],
 ];
 
 export const cardBody = (asked: CardAsked): Card => {
@@ -57,20 +46,18 @@ export const cardBody = (asked: CardAsked): Card => {
   const on = { sheet, width };
   const always = [part.stock, part.weights, part.nails].map((one) => one.toLowerCase());
   const foot = units === 'mm' ? card.footMm : card.foot;
-  const alone = figuresBlock(asked, width);
+  const figures = figuresBlock(asked, width);
+  const isStrip = figures.variants[0].html.includes('strip');
   const blocks: readonly Block[] = [
     headBlock(asked, { title: sheet.title, facts: sheet.facts, width }),
     drawingBlock(asked, width),
-    alone,
+    figures,
     jacksBlock(asked, width),
-    ...(alone.variants[0].html.includes('strip') && asked.roof.blocks.length < 3
-      ? []
-      : [blocksBlock(asked, on)]),
-    ridgeBlock(asked, on),
+    ridgeBlock(asked, on, !isStrip || asked.roof.blocks.length > 2),
     alsoBlock(asked, on),
     layoutBlock(asked, on),
-    orderBlock(asked, on),
-    cautionsBlock(asked, on),
+    cautionsBlock(asked, width),
+    orderBlock({ plan: asked.plan, words, width }),
   ];
   const leftText = (left: readonly string[]): string =>
     card.onSheet([...new Set([...left, ...always])].join(', '));
@@ -80,8 +67,10 @@ export const cardBody = (asked: CardAsked): Card => {
     4;
   const room = papers[paper].height - 2 * margin - footHeight - gap;
   const all = fitted(blocks, { room, gap, ease });
-  const parts = all.blocks.map(({ key, html }) => `<div class="part ${key}">${html}</div>`).join('');
-  const footer = `<footer><p>${escaped(leftText(all.left))}</p><p class="ends"><span>${escaped(card.practice)}</span><span>${escaped(foot)}</span></p></footer>`;
+  const parts = all.blocks
+    .map(({ key, html, height }) => `<div class="part ${key}" data-h="${Math.round(height)}">${html}</div>`)
+    .join('');
+  const footer = `<footer><p>${set(leftText(all.left))}</p><p class="ends"><span>${set(card.practice)}</span><span>${set(foot)}</span></p></footer>`;
   return {
     html: `<article class="set-card ${paper}" lang="${words.lang}">${parts}${footer}</article>`,
     left: [...all.left, ...always],
@@ -93,11 +82,11 @@ type Head = { readonly title: string; readonly facts: readonly string[]; readonl
 
 const headBlock = ({ words, carried }: CardAsked, { title, facts, width }: Head): Block => {
   const { card } = words.roofs;
-  const code = codeOf(carried.text, escaped(carried.kind === 'link' ? card.scan : card.scanText));
-  const note = code === undefined ? card.noScan : carried.kind === 'link' ? card.scan : card.scanText;
+  const code = codeOf(carried.text, set(carried.kind === 'link' ? card.scan : card.scanText));
+  const how = code === undefined ? card.noScan : carried.kind === 'link' ? card.scan : card.scanText;
+  const note = `${card.title}. ${how}`;
   const side = width - (code ? code.size + 12 : 0);
   const text =
-    type.strong.line +
     heightOf(title, side, 'title') +
     facts.reduce((sum, one) => sum + heightOf(one, side, 'figure'), 0) +
     heightOf(note, side, 'word');
@@ -105,7 +94,7 @@ const headBlock = ({ words, carried }: CardAsked, { title, facts, width }: Head)
     key: 'head',
     variants: [
       {
-        html: `<div><p><b>${escaped(card.title)}</b></p><h1>${escaped(title)}</h1>${facts.map((one) => `<p class="fig">${escaped(one)}</p>`).join('')}<p>${escaped(note)}</p></div>${code?.svg ?? ''}`,
+        html: `<div><h1>${set(title)}</h1>${facts.map((one) => `<p class="fig">${set(one)}</p>`).join('')}<p>${set(note)}</p></div>${code?.svg ?? ''}`,
         height: Math.max(code?.size ?? 0, text),
       },
     ],
@@ -120,12 +109,21 @@ const drawingBlock = (asked: CardAsked, width: number): Block => {
   const member = commonMember(asked, first);
   const board = lists.cutList.boards.find(({ cuts }) => cuts.some(({ of }) => of.includes(first.id)));
   const name = `${card.cut(first.count, member.name.toLowerCase())}${board ? `, ${card.boards(lengthText(board.length, units))}` : ''}.`;
-  const variant = (deep: number) => {
-    const drawing = cutDrawing(asked, member, { width, figure: 15, word: 12, deep });
+  const variant = (deep: number, low = false): Variant => {
+    const drawing = cutDrawing(asked, member, {
+      width,
+      figure: 15,
+      word: 12,
+      deep,
+      ...(low && { low: true as const }),
+    });
     return {
-      html: `<h2 class="wide"><span class="fig">${escaped(name)}</span> <small>${escaped(card.tryTwo)}</small></h2>${drawingSvg(drawing)}`,
+      html: `<h2 class="wide"><span class="fig">${set(name)}</span><small>${set(card.tryTwo)}</small></h2>${drawingSvg(drawing)}`,
       height: heightOf(`${name} ${card.tryTwo}`, width, 'figure') + drawing.height,
     };
   };
-  return { key: 'drawing', variants: [variant(50), variant(42), variant(34), variant(28)] };
+  return {
+    key: 'drawing',
+    variants: [variant(56), variant(46), variant(38), variant(38, true), variant(28, true)],
+  };
 };

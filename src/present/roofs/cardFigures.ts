@@ -1,10 +1,10 @@
 import type { CommonRafter } from '../../core/roof/figured';
-import type { Cheek, FiguredHip, FiguredJacks } from '../../core/roof/figuredSlants';
+import type { Cheek, FiguredHip } from '../../core/roof/figuredSlants';
 import { fractionText, toFraction } from '../../core/units/fraction';
 import { measureOf } from '../words/numbers';
 import { heightOf, type } from './cardSizes';
 import type { Block, Variant } from './cardFit';
-import { escaped } from './drawSvg';
+import { set } from './drawSvg';
 import { degreesText, tapeText, type Told } from './figures';
 import type { SheetAsked } from './sheet';
 import { partOfId, whereText } from './where';
@@ -15,7 +15,7 @@ export const figuresBlock = (asked: SheetAsked, width: number): Block => {
   const { roof } = asked;
   const alone = roof.commonRafters.length === 1 && !roof.hips && !roof.valleys && !roof.jacks;
   const [first] = roof.commonRafters;
-  if (alone && first) return { key: 'figures', variants: [strip(asked, first, width)] };
+  if (alone && first) return { key: 'figures', variants: [strip(asked, first)] };
   const rows = tableRows(asked);
   return {
     key: 'figures',
@@ -29,7 +29,7 @@ export const figuresBlock = (asked: SheetAsked, width: number): Block => {
 
 type Cell = { readonly name: string; readonly inches: number; readonly note: string };
 
-const strip = (asked: SheetAsked, one: CommonRafter, width: number): Variant => {
+const strip = (asked: SheetAsked, one: CommonRafter): Variant => {
   const { roof, plan, words, units } = asked;
   const { card, draw } = words.roofs;
   const tape = (inches: number): string => tapeText(inches, units);
@@ -47,8 +47,16 @@ const strip = (asked: SheetAsked, one: CommonRafter, width: number): Variant => 
         : [];
   const cells: readonly Cell[] = [
     ...top,
-    { name: card.plumbCut, inches: one.plumbCutLength, note: '' },
-    { name: card.body, inches: one.bodyLength, note: '' },
+    {
+      name: card.plumbCut,
+      inches: one.plumbCutLength,
+      note: ridge
+        ? card.ridgeIs(tape(ridge.section.depth))
+        : ledger
+          ? card.ledgerIs(tape(ledger.section.depth))
+          : '',
+    },
+    { name: card.body, inches: one.bodyLength, note: ridge ? card.ridgeOff : ledger ? card.ledgerOff : '' },
     { name: card.seat, inches: one.seat, note: card.heelIs(tape(one.heelCut)) },
     ...(one.tailLength > 0
       ? [{ name: card.tail, inches: one.tailLength, note: card.level(tape(plan.overhang)) }]
@@ -69,21 +77,20 @@ const strip = (asked: SheetAsked, one: CommonRafter, width: number): Variant => 
   const html = cells
     .map(
       ({ name, inches, note }) =>
-        `<div class="cell"><b>${escaped(name)}</b>${stacked(inches, asked)}<span class="fig">${escaped(note)}</span></div>`,
+        `<div class="cell"><b>${set(name)}</b>${stacked(inches, asked)}<span class="fig">${set(note)}</span></div>`,
     )
     .join('');
-  void width;
-  return { html: `<div class="strip">${html}</div>`, height: type.word.line + 36 + type.figure.line };
+  return { html: `<div class="strip">${html}</div>`, height: type.word.line + 34 + type.figure.line };
 };
 
 /** Whole inches large, the fraction stacked beside them. */
 const stacked = (inches: number, { units }: Told): string => {
   const { fraction, plain } = measureOf(inches, { units });
   const text = plain ?? `${fractionText(toFraction(inches))}"`;
-  if (plain !== undefined) return `<span class="big">${escaped(plain)}</span>`;
+  if (plain !== undefined) return `<span class="big">${set(plain)}</span>`;
   const { whole, num, den } = fraction;
   const part = num === 0 ? '' : `<span class="stack"><span>${num}</span><span>${den}</span></span>`;
-  return `<span class="big" role="img" aria-label="${escaped(text)}">${whole === 0 && num > 0 ? '' : whole}${part}&quot;</span>`;
+  return `<span class="big" role="img" aria-label="${set(text)}">${whole === 0 && num > 0 ? '' : whole}${part}&quot;</span>`;
 };
 
 type Row = {
@@ -119,7 +126,7 @@ const tableRows = (asked: SheetAsked): readonly Row[] => {
     ...(roof.hips ?? []).map((one) => slantRow(asked, one, member.hip)),
     ...(roof.valleys ?? []).map((one) => slantRow(asked, one, member.valley)),
   ];
-  return [...commons, ...joined(slants, words.roofs.note.pairs)];
+  return [...commons, ...joined(slants, words.roofs.card.pairs)];
 };
 
 const slantRow = (asked: SheetAsked, one: FiguredHip, name: string): Row => {
@@ -149,18 +156,19 @@ const slantRow = (asked: SheetAsked, one: FiguredHip, name: string): Row => {
   };
 };
 
-const cheekTexts = ({ words }: Told, cheeks: readonly Cheek[]): readonly string[] => {
+/** Each end once: `top: cheek 34.9°, saw 53.1°; cheek 51.1°, saw 36.9°`. */
+export const cheekTexts = ({ words }: Told, cheeks: readonly Cheek[]): readonly string[] => {
   const { draw, note } = words.roofs;
-  return [
-    ...new Set(
-      [...cheeks]
-        .sort((a, b) => a.cheekAngle.rise / a.cheekAngle.run - b.cheekAngle.rise / b.cheekAngle.run)
-        .map(
-          ({ end, cheekAngle, sawBevel }) =>
-            `${note[end]}: ${draw.cheek} ${degreesText(cheekAngle)}, ${draw.saw} ${degreesText(sawBevel)}`,
-        ),
-    ),
-  ];
+  return (['top', 'bottom'] as const).flatMap((end) => {
+    const cuts = cheeks
+      .filter((one) => one.end === end)
+      .sort((a, b) => a.cheekAngle.rise / a.cheekAngle.run - b.cheekAngle.rise / b.cheekAngle.run)
+      .map(
+        ({ cheekAngle, sawBevel }) =>
+          `${draw.cheek} ${degreesText(cheekAngle)}, ${draw.saw} ${degreesText(sawBevel)}`,
+      );
+    return cuts.length === 0 ? [] : [`${note[end]}: ${[...new Set(cuts)].join('; ')}`];
+  });
 };
 
 /** Rows that are cut alike but for the hand are one. */
@@ -179,25 +187,24 @@ const joined = (rows: readonly Row[], pairs: string): readonly Row[] => {
 type Shown = { readonly width: number; readonly cuts: boolean; readonly more?: number };
 
 /** Widths of the six columns of figures. */
-const column = 66;
+const column = 60;
 
 const tableOf = (asked: SheetAsked, rows: readonly Row[], { width, cuts, more = 0 }: Shown): Variant => {
   const { words, units } = asked;
   const { card } = words.roofs;
   const heads = [card.plumbCut, card.body, card.seat, card.tail, card.over, card.board];
   const named = width - 6 * column - 8;
-  const head = `<tr><th></th>${heads.map((name) => `<th>${escaped(name)}</th>`).join('')}</tr>`;
+  const head = `<tr><th></th>${heads.map((name) => `<th>${set(name)}</th>`).join('')}</tr>`;
   const body = rows
     .map(({ name, count, figures, below }) => {
       const cells = figures.map(
-        (inches) =>
-          `<td>${inches === undefined || inches === 0 ? '–' : escaped(tapeText(inches, units))}</td>`,
+        (inches) => `<td>${inches === undefined || inches === 0 ? '–' : set(tapeText(inches, units))}</td>`,
       );
       const second =
         cuts && below.length > 0
-          ? `<tr class="below"><td colspan="7">${escaped(below.join(' · '))}</td></tr>`
+          ? `<tr class="below"><td colspan="7">${set(below.join(' · '))}</td></tr>`
           : '';
-      return `<tr><th>${count} × ${escaped(name)}</th>${cells.join('')}</tr>${second}`;
+      return `<tr><th>${count} × ${set(name)}</th>${cells.join('')}</tr>${second}`;
     })
     .join('');
   const height = rows.reduce(
@@ -216,57 +223,5 @@ const tableOf = (asked: SheetAsked, rows: readonly Row[], { width, cuts, more = 
       : !cuts && rows.some(({ below }) => below.length > 0)
         ? { left: words.roofs.part.slants.toLowerCase() }
         : {}),
-  };
-};
-
-/** Jacks in one row of lengths each; those cut alike but for the hand together. */
-export const jacksBlock = (asked: SheetAsked, width: number): Block => {
-  const { roof, words, units } = asked;
-  const { member, note, card, part } = words.roofs;
-  const groups = new Map<
-    string,
-    { one: FiguredJacks; count: number; hands: Set<string>; sides: Set<string> }
-  >();
-  for (const one of roof.jacks ?? []) {
-    const key = `${one.kind}/${one.lengths.map((x) => x.toFixed(5)).join('/')}/${cheekTexts(asked, one.cheeks).join()}`;
-    const group = groups.get(key) ?? { one, count: 0, hands: new Set(), sides: new Set() };
-    group.count += one.count;
-    group.hands.add(one.hipSide ?? one.valleySide ?? '');
-    group.sides.add(whereText(words, one.side));
-    groups.set(key, group);
-  }
-  const lines = [...groups.values()].map(({ one, count, hands, sides }) => ({
-    name: `${count} × ${member[one.kind]}, ${[...sides].join(', ')}: `,
-    lengths: one.lengths.map((length) => tapeText(length, units)).join(' · '),
-    cuts: [
-      ...(one.lengths.length > 1 ? [card.eachBy(tapeText(one.difference, units))] : []),
-      ...cheekTexts(asked, one.cheeks),
-      ...(one.foot
-        ? [
-            `${note.bottom}: ${words.roofs.draw.level}, ${words.roofs.draw.saw} ${degreesText(one.foot.sawTilt)}`,
-          ]
-        : []),
-      ...(hands.size > 1 ? [note.pairs] : []),
-      ...(one.seat > 0 ? [card.tailAsCommon] : []),
-    ].join(' · '),
-  }));
-  const variant = (cuts: boolean): Variant => ({
-    html: lines
-      .map(
-        ({ name, lengths, cuts: how }) =>
-          `<p class="fig"><b>${escaped(name)}</b>${escaped(cuts && how ? `${lengths}. ${how}` : lengths)}</p>`,
-      )
-      .join(''),
-    height: lines.reduce(
-      (sum, { name, lengths, cuts: how }) =>
-        sum + heightOf(`${name}${lengths}${cuts && how ? `. ${how}` : ''}`, width, 'figure'),
-      0,
-    ),
-    ...(cuts ? {} : { left: part.jacks.toLowerCase() }),
-  });
-  if (lines.length === 0) return { key: 'jacks', variants: [{ html: '', height: 0 }] };
-  return {
-    key: 'jacks',
-    variants: [variant(true), variant(false), { html: '', height: 0, left: part.jacks.toLowerCase() }],
   };
 };

@@ -15,7 +15,7 @@ export type Block = {
 };
 
 export type Fitted = {
-  readonly blocks: readonly { readonly key: string; readonly html: string }[];
+  readonly blocks: readonly (Variant & { readonly key: string })[];
   readonly left: readonly string[];
   readonly height: number;
   readonly fits: boolean;
@@ -40,9 +40,16 @@ export const fitted = (
     const step = steps.get(key) ?? 0;
     if (block && step + 1 < block.variants.length) steps.set(key, step + 1);
   }
+  // One large step may have left room for what gave way before it, the most needed first.
+  for (const key of [...ease].reverse()) {
+    const step = steps.get(key) ?? 0;
+    if (height() > room || step === 0) continue;
+    steps.set(key, step - 1);
+    if (height() > room) steps.set(key, step);
+  }
   const all = chosen();
   return {
-    blocks: all.filter(({ html }) => html !== '').map(({ key, html }) => ({ key, html })),
+    blocks: all.filter(({ html }) => html !== ''),
     left: [...new Set(all.flatMap(({ left }) => (left === undefined ? [] : [left])))],
     height: height(),
     fits: height() <= room,

@@ -1,22 +1,33 @@
 import type { Block, Variant } from './cardFit';
-import { checksOf, orderOf } from './cardOrder';
-import { heightOf, type } from './cardSizes';
-import { escaped } from './drawSvg';
-import { tapeText } from './figures';
-import { roofSaid } from './said';
+import { heightOfPieces, type Piece } from './cardSizes';
+import { set } from './drawSvg';
+import { degreesText, tapeText } from './figures';
 import type { RoofSheet, SheetAsked, SheetRow } from './sheet';
 
-/** What stands on a card beside its figures: ridge and ties, marks, order, checks, and what to mind. */
+/** What stands on a card below its large figures: ridge and ties, marks, and what there is besides. */
 
 type On = { readonly sheet: RoofSheet; readonly width: number };
 
-/** `Name: what. More.` in the type of figures. */
-const lineHtml = (name: string, text: string): string =>
-  `<p class="fig"><b>${escaped(name)}: </b>${escaped(text)}</p>`;
+/** A name in bold and what there is to say of it. */
+type Line = readonly [name: string, text: string];
 
-const lines = (rows: readonly (readonly [string, string])[], width: number): Variant => ({
-  html: rows.map(([name, text]) => lineHtml(name, text)).join(''),
-  height: rows.reduce((sum, [name, text]) => sum + heightOf(`${name}: ${text}`, width, 'figure'), 0),
+const lineHtml = ([name, text]: Line): string => `<b>${set(name)}</b> ${set(text)}`;
+
+const piecesOf = ([name, text]: Line): readonly Piece[] => [
+  { text: name, as: 'strong' },
+  { text, as: 'figure' },
+];
+
+/** Each on lines of its own. */
+const lines = (rows: readonly Line[], width: number): Variant => ({
+  html: rows.map((row) => `<p class="fig">${lineHtml(row)}</p>`).join(''),
+  height: rows.reduce((sum, row) => sum + heightOfPieces(piecesOf(row), width), 0),
+});
+
+/** One after another, to save paper. */
+const runIn = (rows: readonly Line[], width: number): Variant => ({
+  html: rows.length === 0 ? '' : `<p class="fig">${rows.map(lineHtml).join(' ')}</p>`,
+  height: rows.length === 0 ? 0 : heightOfPieces(rows.flatMap(piecesOf), width),
 });
 
 const rowsOf = ({ parts }: RoofSheet, key: string): readonly SheetRow[] =>
@@ -24,58 +35,73 @@ const rowsOf = ({ parts }: RoofSheet, key: string): readonly SheetRow[] =>
 
 const told = ({ count, name }: SheetRow): string => (count === undefined ? name : `${count} × ${name}`);
 
-export const ridgeBlock = (asked: SheetAsked, { sheet, width }: On): Block => {
-  const { card } = asked.words.roofs;
-  const text = (row: SheetRow): string => {
-    const of = (key: string): string | undefined => row.figures.find((one) => one.key === key)?.text;
-    const [top, under, joists, floor, long] = [
-      'ridgeTop',
-      'ridgeUnder',
-      'ridgeOverJoists',
-      'ridgeOverFloor',
-      'length',
-    ].map(of);
-    const all = [
-      top && `${card.ridgeTop.toLowerCase()} ${top}`,
-      under && card.under(under),
-      joists && card.overJoists(joists),
-      floor && card.overFloor(floor),
-      long && card.ridgeLong(long),
-    ].filter((one): one is string => one !== undefined && one !== '');
-    return [`${all.join(', ')}.`, ...row.notes].join(' ');
-  };
-  const ridges = rowsOf(sheet, 'ridge').map((row): readonly [string, string] => [row.name, text(row)]);
-  const ties = rowsOf(sheet, 'ties').map((row): readonly [string, string] => [told(row), brief(row)]);
-  return { key: 'ridge', variants: [lines([...ridges, ...ties], width)] };
+/** Ridges, ties, and blocks where no large figure tells them. */
+export const ridgeBlock = (asked: SheetAsked, { sheet, width }: On, withBlocks: boolean): Block => {
+  const rows = [
+    ...rowsOf(sheet, 'ridge').map((row): Line => [`${row.name}:`, ridgeText(asked, row)]),
+    ...rowsOf(sheet, 'ties').map((row): Line => [`${told(row)}:`, tieText(asked, row)]),
+    ...(withBlocks ? blockLines(asked) : []),
+  ];
+  const short = [
+    ...rowsOf(sheet, 'ridge').map((row): Line => [`${row.name}:`, ridgeText(asked, row)]),
+    ...rowsOf(sheet, 'ties').map((row): Line => [`${told(row)}:`, tieText(asked, row, true)]),
+    ...(withBlocks ? blockLines(asked) : []),
+  ];
+  return { key: 'ridge', variants: [lines(rows, width), runIn(rows, width), runIn(short, width)] };
 };
 
-/** A row's figures in one line, names in small letters. */
-const brief = ({ figures, notes }: SheetRow): string =>
-  [
-    `${figures.map(({ name, text }) => `${name.charAt(0).toLowerCase()}${name.slice(1)} ${text}`).join(', ')}.`,
-    ...notes.slice(0, 1),
-  ].join(' ');
+const ridgeText = ({ words }: SheetAsked, { figures, notes }: SheetRow): string => {
+  const { card } = words.roofs;
+  const of = (key: string): string | undefined => figures.find((one) => one.key === key)?.text;
+  const [top, under, joists, floor, long] = [
+    'ridgeTop',
+    'ridgeUnder',
+    'ridgeOverJoists',
+    'ridgeOverFloor',
+    'length',
+  ].map(of);
+  const all = [
+    top && card.topAbove(top),
+    under && card.under(under),
+    joists && card.overJoists(joists),
+    floor && card.overFloor(floor),
+    long && card.ridgeLong(long),
+  ].filter((one): one is string => one !== undefined && one !== '');
+  return [`${all.join(', ')}.`, ...notes].join(' ');
+};
 
-/** Blocks that are not in the row of large figures. */
-export const blocksBlock = (asked: SheetAsked, { width }: On): Block => {
-  const { roof, words, units } = asked;
+/** In short: without what is cut off its corners and at which pairs. */
+const tieText = ({ words }: SheetAsked, { figures, notes }: SheetRow, short = false): string => {
+  const { card } = words.roofs;
+  const height = figures.find(({ key }) => key === 'tieHeight');
+  const long = figures.find(({ key }) => key === 'length');
+  const clip = figures.find(({ key }) => key === 'clip');
+  const all = [
+    height?.inches === 0 ? card.onPlates : `${small(height?.name)} ${height?.text}`,
+    card.ridgeLong(long?.text ?? ''),
+    ...(clip && !short ? [`${small(clip.name)} ${clip.text}`] : []),
+  ];
+  return [`${all.join(', ')}.`, ...notes.slice(0, short ? 0 : 1)].join(' ');
+};
+
+const small = (name = ''): string => `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+
+/** A row's figures in one line, names in small letters. */
+const brief = ({ figures }: SheetRow): string =>
+  `${figures.map(({ name, text }) => `${small(name)} ${text}`).join(', ')}.`;
+
+const blockLines = ({ roof, words, units }: SheetAsked): readonly Line[] => {
   const { card, part, figure } = words.roofs;
   const sizes = new Map<string, number>();
   for (const { length, count } of roof.blocks) {
     const text = tapeText(length, units);
     sizes.set(text, (sizes.get(text) ?? 0) + count);
   }
-  if (sizes.size === 0) return { key: 'blocks', variants: [{ html: '', height: 0 }] };
+  if (sizes.size === 0) return [];
   const text = [...sizes].map(([length, count]) => card.joinedCount(count, length)).join(', ');
-  const bevels = [...new Set(bevelTexts(asked))].join(', ');
-  return {
-    key: 'blocks',
-    variants: [lines([[part.blocks, `${text}; ${figure.bevel.toLowerCase()} ${bevels}.`]], width)],
-  };
+  const bevels = [...new Set(roof.blocks.map(({ bevel }) => degreesText(bevel)))].join(', ');
+  return [[`${part.blocks}:`, `${text}; ${small(figure.bevel)} ${bevels}.`]];
 };
-
-const bevelTexts = ({ roof }: SheetAsked): readonly string[] =>
-  roof.blocks.map(({ bevel }) => `${((Math.atan2(bevel.rise, bevel.run) * 180) / Math.PI).toFixed(1)}°`);
 
 /** Marks in full; a long even row of them told by its step. */
 export const layoutBlock = (asked: SheetAsked, { sheet, width }: On): Block => {
@@ -84,22 +110,27 @@ export const layoutBlock = (asked: SheetAsked, { sheet, width }: On): Block => {
   const own = sheet.parts.find(({ key }) => key === 'layout');
   const rows = own?.rows ?? [];
   const hook = (own?.notes ?? []).join(' ');
-  const made = (tell: (list: readonly number[], text: string) => string): Variant => {
-    const all = rows.map(({ name, figures: [figure] }): readonly [string, string] => [
-      rows.length > 1 ? name : words.roofs.figure.marks,
-      tell(figure?.list ?? [], figure?.text ?? ''),
+  const made = (tell: (list: readonly number[], text: string) => string, inOne: boolean): Variant => {
+    const all = rows.map(({ name, figures: [figure] }): Line => [
+      rows.length > 1 ? `${name}:` : '',
+      `${tell(figure?.list ?? [], figure?.text ?? '')}.`,
     ]);
-    const inner = lines(all, width);
-    const head = `<p class="hook"><b>${escaped(part.layout)}. </b>${escaped(hook)}</p>`;
-    return {
-      html: `${head}${inner.html}`,
-      height: heightOf(`${part.layout}. ${hook}`, width, 'word') + 2 + inner.height,
-    };
+    const inner = inOne ? runIn(all, width) : lines(all, width);
+    const head = `<p><b>${set(part.layout)}.</b> <span>${set(hook)}</span></p>`;
+    const height = heightOfPieces(
+      [
+        { text: `${part.layout}.`, as: 'strong' },
+        { text: hook, as: 'word' },
+      ],
+      width,
+    );
+    return { html: `${head}${inner.html}`, height: height + inner.height };
   };
-  const full = made((_, text) => text);
-  const short = made((list, text) => shortMarks(asked, list) ?? text);
+  const full = made((_, text) => text, false);
+  const brief = (list: readonly number[], text: string): string => shortMarks(asked, list) ?? text;
+  const short = [made(brief, false), made(brief, true)] as const;
   const many = rows.some(({ count = 0 }) => count > 40);
-  return { key: 'layout', variants: many ? [short] : [full, short] };
+  return { key: 'layout', variants: many ? short : [full, ...short] };
 };
 
 /** `0", then 23 1/4" and every 24" to 287 1/4" · 310 1/2"`: where most are a step apart. */
@@ -130,7 +161,7 @@ export const alsoBlock = ({ words }: SheetAsked, { sheet, width }: On): Block =>
       .map(({ key }) => words.roofs.part[key].toLowerCase());
     return {
       ...lines(
-        shown.map((row): readonly [string, string] => [told(row), brief({ ...row, notes: [] })]),
+        shown.map((row): Line => [`${told(row)}:`, brief(row)]),
         width,
       ),
       ...(left.length > 0 && { left: left.join(', ') }),
@@ -139,68 +170,5 @@ export const alsoBlock = ({ words }: SheetAsked, { sheet, width }: On): Block =>
   return {
     key: 'also',
     variants: [variant(keys), variant(['carries', 'dormers']), variant(['carries']), variant([])],
-  };
-};
-
-/** Two columns; the order gives way to nothing, checks to their first ones. */
-export const orderBlock = ({ plan, words }: SheetAsked, { width }: On): Block => {
-  const { card } = words.roofs;
-  const rows = orderOf(plan, words);
-  const checks = checksOf(plan, words);
-  const [wide, other] = [width * 0.57, width * 0.39];
-  let n = 0;
-  const items = rows.map((row) => {
-    if ('noReturn' in row) {
-      return { html: `<li class="stop"><b>${escaped(row.noReturn)}</b></li>`, height: type.strong.line + 2 };
-    }
-    n += 1;
-    return {
-      html: `<li><b>${n}</b><span>${escaped(row.step)}</span></li>`,
-      height: heightOf(row.step, wide - 20, 'word') + 1.5,
-    };
-  });
-  const order = items.reduce((sum, { height }) => sum + height, 0);
-  const variant = (most: number): Variant => {
-    const shown = checks.slice(0, most);
-    const list = shown.reduce((sum, text) => sum + heightOf(`${text} ______`, other - 18, 'word') + 3, 0);
-    return {
-      html: `<div class="columns"><section><h2>${escaped(card.order)} <small>${escaped(card.noWayBack)}</small></h2><ol>${items.map(({ html }) => html).join('')}</ol></section><section><h2>${escaped(card.checks)}</h2><ul>${shown.map((text) => `<li><i></i><span>${escaped(text)}</span></li>`).join('')}</ul></section></div>`,
-      height: type.strong.line + 4 + Math.max(order, list),
-    };
-  };
-  return { key: 'order', variants: [variant(8), variant(5)] };
-};
-
-/** Of this roof first, then what holds for every one. The first words are those of code, plans and license. */
-export const cautionsBlock = ({ roof, words }: SheetAsked, { width }: On): Block => {
-  const { cautions, roofs } = words;
-  const own = [...new Set(roof.cautions.map(({ text }) => roofSaid(words.lang, text)))];
-  const keys = ['fall', 'anchor', 'load', 'lifting', 'nailGun', 'night'];
-  const variant = (of: readonly string[], count: number): Variant => {
-    const all = keys
-      .slice(0, count)
-      .flatMap((key) => cautions[key] ?? [])
-      .join(' ');
-    const safety = `${roofs.card.safety}: ${cautions['localCode'] ?? ''}`;
-    const left = own.length > of.length ? roofs.part.cautions.toLowerCase() : undefined;
-    return {
-      html: `<p class="safety">${escaped(safety)}</p>${of.map((text) => `<p class="fig warn">${escaped(text)}</p>`).join('')}<p>${escaped(all)}</p>`,
-      height:
-        heightOf(safety, width, 'strong') +
-        of.reduce((sum, text) => sum + heightOf(text, width - 14, 'figure'), 0) +
-        heightOf(all, width, 'word') +
-        3,
-      ...(left !== undefined && { left }),
-    };
-  };
-  return {
-    key: 'cautions',
-    variants: [
-      variant(own, 6),
-      variant(own, 4),
-      variant(own, 3),
-      variant(own.slice(0, 2), 3),
-      variant(own.slice(0, 1), 2),
-    ],
   };
 };

@@ -21,6 +21,7 @@ export const orderOf = (plan: RoofPlan, { tasks, roofs }: Messages): readonly Or
 
 const walls: Row = ['braceWalls', 'proveWalls'];
 const marked: Row = ['lookOver', 'layOut'];
+const shedMarked: Row = ['lookOver', 'own.mark'];
 const before: readonly Row[] = [walls, ['lookOver', 'settleRidge'], ['tieWalls', 'layOut']];
 const raised: readonly Row[] = ['ridgeUp', ['setPosts', 'landRidge']];
 const held: readonly Row[] = [['braceRidge'], ['lockMiddle'], 'letGo', ['letGo']];
@@ -35,7 +36,7 @@ const rowsOf = (plan: RoofPlan): readonly Row[] => {
     case 'shed':
       return [
         walls,
-        marked,
+        shedMarked,
         ...(plan.ledger ? ([['own.ledger'], 'ledgerUp'] as const) : []),
         ['own.shedEnds'],
         ['own.shedMiddle'],

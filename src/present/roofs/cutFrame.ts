@@ -22,7 +22,6 @@ export type CutFrame = {
   readonly squareAt: Point;
   /** How far labels may go to the right. */
   readonly reach: number;
-  readonly tailRoom: number;
   readonly crownX: number | undefined;
 };
 
@@ -40,7 +39,7 @@ export type Heel = {
 /** Between the two pieces of a broken board. */
 const broken = 14;
 
-export const cutFrame = (member: CutMember, size: CutSize, tailRoom: number): CutFrame => {
+export const cutFrame = (member: CutMember, size: CutSize, inLabel: number): CutFrame => {
   const { depth, slope, body, tail } = member;
   const m = slope.rise / slope.run;
   const slide = depth * m;
@@ -51,7 +50,6 @@ export const cutFrame = (member: CutMember, size: CutSize, tailRoom: number): Cu
   const whole = edge + end;
   const squareWide = 74 + textWidth(member.square.join(''), size.figure, 'narrow') + 20;
   const wide = size.width - squareWide - 16;
-  const inLabel = textWidth('00 00/00" above plate', size.figure, 'narrow') + 30;
   const first = bodyFrom + slide + 1.2 * depth + (member.high ? member.high.seat + depth * m : 0);
   const last = whole - (bodyFrom + body) + member.seat + 0.4 * depth;
   const fitting = (wide - broken - inLabel) / (first + last);
@@ -61,11 +59,12 @@ export const cutFrame = (member: CutMember, size: CutSize, tailRoom: number): Cu
     wide / Math.min(whole, first + last),
   );
   const isBroken = whole * scale > wide + 0.5;
-  const rows = [size.figure * 0.7, size.figure * 2.15] as const;
+  const upper = size.figure * 0.7;
+  const rows = [upper, size.low ? upper : size.figure * 2.05] as const;
   const y = rows[1] + size.figure * 0.75 + 5;
   const x0 = 6;
   const x1 = x0 + (isBroken ? wide : whole * scale);
-  const cut = isBroken ? breakAt({ x0, x1, first, last, scale }) : undefined;
+  const cut = isBroken ? breakAt({ x0, x1, first, last, scale, inLabel }) : undefined;
   const at = ([along, deep]: Point): Point => [
     cut === undefined || x0 + along * scale <= cut ? x0 + along * scale : x1 - (whole - along) * scale,
     y + deep * scale,
@@ -79,9 +78,8 @@ export const cutFrame = (member: CutMember, size: CutSize, tailRoom: number): Cu
     bodyFrom,
     heels,
     rows,
-    tailRoom,
     reach: size.width - squareWide,
-    squareAt: [size.width - squareWide + textWidth(member.square[0], size.figure, 'narrow') + 12, y + 4],
+    squareAt: [size.width - squareWide + textWidth(member.square[0], size.figure, 'narrow') + 12, y + 16],
     crownX: cut === undefined ? undefined : crownAt({ x0, cut, slide, scale, depth, bodyFrom }),
     ...piecesOf({ shape, at, cut, y, deep: depth * scale }),
   };
@@ -93,15 +91,17 @@ const breakAt = ({
   first,
   last,
   scale,
+  inLabel,
 }: {
   x0: number;
   x1: number;
   first: number;
   last: number;
   scale: number;
+  inLabel: number;
 }): number => {
-  const spare = x1 - x0 - broken - (first + last) * scale;
-  return x0 + first * scale + Math.max(0, spare) * 0.45;
+  const spare = x1 - x0 - broken - (first + last) * scale - inLabel;
+  return x0 + first * scale + Math.max(0, spare) * 0.6;
 };
 
 type Crown = { x0: number; cut: number; slide: number; scale: number; depth: number; bodyFrom: number };

@@ -36,11 +36,14 @@ export type CutSize = {
   readonly word: number;
   /** Most that the board's depth is drawn at. */
   readonly deep: number;
+  /** Without the line for the whole top edge. */
+  readonly low?: true;
 };
 
 /** Its height follows from what there is to show. */
 export const cutDrawing = (told: Told, member: CutMember, size: CutSize): Drawing => {
-  const frame = cutFrame(member, size, tailLabelRoom(told, member, size));
+  const above = `${tapeText(member.overPlate, told.units)} ${told.words.roofs.draw.abovePlate}`;
+  const frame = cutFrame(member, size, textWidth(above, size.figure, 'narrow') + 26);
   const { draw } = told.words.roofs;
   const side = [
     ...sideShapes(frame),
@@ -58,13 +61,6 @@ export const cutDrawing = (told: Told, member: CutMember, size: CutSize): Drawin
   };
 };
 
-const tailText = ({ words, units }: Told, { tail }: CutMember): string =>
-  `${words.roofs.draw.tail} ${tapeText(tail, units)}`;
-
-/** Beside the end, should the tail be too short for its text. */
-const tailLabelRoom = (told: Told, member: CutMember, { figure }: CutSize): number =>
-  member.tail > 0 ? textWidth(tailText(told, member), figure, 'narrow') : 0;
-
 const sideShapes = ({ pieces, breaks, heels, at }: CutFrame): readonly Shape[] => [
   ...pieces.map((points): Shape => ({ kind: 'line', points, role: 'wood' })),
   ...breaks.map((points): Shape => ({ kind: 'line', points, role: 'thin' })),
@@ -77,62 +73,45 @@ const sideShapes = ({ pieces, breaks, heels, at }: CutFrame): readonly Shape[] =
 
 /** Over the board: the whole edge, and body and tail below it; or the body alone. */
 const dimensions = (told: Told, frame: CutFrame): readonly Shape[] => {
-  const { member, size, rows, at, edge, bodyFrom, tailRoom } = frame;
+  const { member, size, rows, at, edge, bodyFrom } = frame;
   const { draw } = told.words.roofs;
-  const y = at([0, 0])[1];
-  const [start, heel, end] = [at([bodyFrom, 0])[0], at([bodyFrom + member.body, 0])[0], at([edge, 0])[0]];
-  const label = (at: Point, name: string, inches: number) =>
-    textMid(at, `${name} ${tapeText(inches, told.units)}`, { size: size.figure });
+  const [top, low] = rows;
+  const xOf = (along: number): number => at([along, 0])[0];
+  const [whole, start, heel, end] = [0, bodyFrom, bodyFrom + member.body, edge].map(xOf) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const dimension = (from: number, to: number, { y, text }: { y: number; text?: string }): Shape => ({
+    kind: 'dimension',
+    from: [from, y],
+    to: [to, y],
+    ...(text !== undefined && { label: textMid([(from + to) / 2, y], text, { size: size.figure }) }),
+  });
+  const text = (name: string, inches: number): string => `${name} ${tapeText(inches, told.units)}`;
   const up = (x: number, row: number): Shape => ({
     kind: 'line',
     points: [
-      [x, y - 3],
+      [x, at([0, 0])[1] - 3],
       [x, row - 6],
     ],
     role: 'thin',
   });
-  const [top, low] = rows;
-  const whole = at([0, 0])[0];
-  const body: Shape = {
-    kind: 'dimension',
-    from: [start, low],
-    to: [heel, low],
-    label: label([(start + heel) / 2, low], draw.body, member.body),
-  };
-  if (edge - member.body < 0.01) return [body, up(start, low), up(heel, low)];
-  const all: Shape = {
-    kind: 'dimension',
-    from: [whole, top],
-    to: [end, top],
-    label: label([(whole + end) / 2, top], draw.whole, edge),
-  };
-  const fits = end - heel > textWidth(tailText(told, member), size.figure, 'narrow') + 24;
-  const tail: readonly Shape[] =
-    member.tail <= 0
-      ? []
-      : [
-          {
-            kind: 'dimension',
-            from: [heel, low],
-            to: [end, low],
-            ...(fits && { label: label([(heel + end) / 2, low], draw.tail, member.tail) }),
-          },
-          ...(fits || tailRoom <= 0
-            ? []
-            : [
-                textMid([end + 8, low], tailText(told, member), {
-                  size: size.figure,
-                  anchor: 'start' as const,
-                }),
-              ]),
-        ];
-  const marks = [whole, ...(start === whole ? [] : [start]), end];
+  const isWhole = !size.low && edge - member.body > 0.01;
+  const tailed = text(draw.tail, member.tail);
+  const fits = end - heel > textWidth(tailed, size.figure, 'narrow') + 24;
   return [
-    all,
-    body,
-    ...tail,
-    ...marks.map((x) => up(x, x === start && start !== whole ? low : top)),
-    ...(member.tail > 0 ? [up(heel, low)] : []),
+    ...(isWhole ? [dimension(whole, end, { y: top, text: text(draw.whole, edge) })] : []),
+    dimension(start, heel, { y: low, text: text(draw.body, member.body) }),
+    ...(member.tail > 0 ? [dimension(heel, end, { y: low, ...(fits && { text: tailed }) })] : []),
+    ...(member.tail > 0 && !fits
+      ? [textMid([end + 8, low], tailed, { size: size.figure, anchor: 'start' })]
+      : []),
+    ...(isWhole ? [up(whole, top), up(end, top)] : []),
+    ...(isWhole && start === whole ? [] : [up(start, low)]),
+    ...(isWhole && heel === end ? [] : [up(heel, low)]),
+    ...(!isWhole && member.tail > 0 ? [up(end, low)] : []),
   ];
 };
 

@@ -7,6 +7,16 @@ import { dimensionLines, type Drawing, type Point, type Segment, type Shape, typ
 export const drawingSvg = ({ title, width, height, shapes }: Drawing): string =>
   `<svg class="drawing" viewBox="0 0 ${short(width)} ${short(height)}" width="${short(width)}" height="${short(height)}" role="img" aria-label="${escaped(title)}">${shapes.map(shapeSvg).join('')}</svg>`;
 
+/** The same, its measures kept on one line: `160 3/16"` and `2 × 8` do not break. */
+export const set = (text: string): string => escaped(unbroken(text));
+
+/** With spaces inside measures that do not break. */
+export const unbroken = (text: string): string =>
+  text
+    .replace(/(\d) (\d+\/\d)/g, '$1\u00a0$2')
+    .replace(/(\d|") × /g, '$1\u00a0×\u00a0')
+    .replace(/(^|\s)(\d+) (?=\p{L})/gu, '$1$2\u00a0');
+
 /** Text that can never become markup, between tags or in quotes. */
 export const escaped = (text: string): string =>
   text

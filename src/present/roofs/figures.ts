@@ -30,6 +30,12 @@ export const tapeText = (inches: number, units: Units): string => {
   return plain ?? `${fractionText(fraction)}"`;
 };
 
+/** What the core says in decimal inches, as a tape reads it: `1.962 in deep` → `1 15/16" deep`. Slopes in 12 stay. */
+export const tapedText = (text: string, units: Units): string =>
+  text.replace(/(\d+(?:\.\d+)?) (?:in|pulg)\.?(?! \d)(?=[\s,;:.)]|$)/g, (_, inches: string) =>
+    tapeText(Number(inches), units),
+  );
+
 /** `26.6°`. */
 export const degreesText = (turn: Turn): string => `${(Math.round(degreesOf(turn) * 10) / 10).toFixed(1)}°`;
 

@@ -1,7 +1,7 @@
 import { fastenings, type Fastening } from '../../core/advice/fastening';
 import { peopleFor } from '../../core/advice/lifting';
 import type { FiguredBoards, FiguredLists } from '../../core/roof/figuredLists';
-import { textFigure } from './figures';
+import { tapedText, textFigure } from './figures';
 import { roofSaid } from './said';
 import type { SheetAsked, SheetPart, SheetRow } from './sheet';
 import { boardName } from './title';
@@ -145,5 +145,9 @@ export const cautionsPart = (asked: SheetAsked): SheetPart => ({
   key: 'cautions',
   title: asked.words.roofs.part.cautions,
   rows: [],
-  notes: [...new Set(asked.roof.cautions.map(({ text }) => roofSaid(asked.words.lang, text)))],
+  notes: [
+    ...new Set(
+      asked.roof.cautions.map(({ text }) => tapedText(roofSaid(asked.words.lang, text), asked.units)),
+    ),
+  ],
 });

@@ -24,26 +24,32 @@ const other = 0.58;
 
 /** In the unit of `size`. */
 export const textWidth = (text: string, size: number, face: Face = 'word'): number =>
-  [...text.normalize('NFD').replace(/[\u0300-\u036f]/g, '')].reduce((sum, sign) => {
+  [
+    ...text
+      .normalize('NFD')
+      .replace(/[\u0300-\u036f]/g, '')
+      .replace(/\u00a0/g, ' '),
+  ].reduce((sum, sign) => {
     const known = advances[face][sign.charCodeAt(0) - 32];
     return sum + (known === undefined ? other : known / 100) * size;
   }, 0);
 
-/** How many lines a text breaks into at a width. */
-export const lineCount = (
-  text: string,
-  width: number,
-  { size, face = 'word' }: { size: number; face?: Face },
-): number => {
+/** A stretch of text in one size and face. */
+export type Run = { readonly text: string; readonly size: number; readonly face: Face };
+
+/** How many lines runs on one line after another break into at a width. */
+export const lineCount = (runs: readonly Run[], width: number): number => {
   let lines = 1;
   let used = 0;
-  for (const word of text.split(' ')) {
-    const wide = textWidth(word, size, face);
-    const gap = used > 0 ? textWidth(' ', size, face) : 0;
-    if (used > 0 && used + gap + wide > width) {
-      lines += 1;
-      used = wide;
-    } else used += gap + wide;
+  for (const { text, size, face } of runs) {
+    for (const word of text.split(' ').filter((one) => one !== '')) {
+      const wide = textWidth(word, size, face);
+      const gap = used > 0 ? textWidth(' ', size, face) : 0;
+      if (used > 0 && used + gap + wide > width) {
+        lines += 1;
+        used = wide;
+      } else used += gap + wide;
+    }
   }
   return lines;
 };

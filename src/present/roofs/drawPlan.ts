@@ -1,0 +1,182 @@
+import type { RoofPlan } from '../../core/roof/plan';
+import type { Timber } from '../../core/roof/timber';
+import { timbersOf } from '../../core/roof/timbers';
+import { lengthText } from '../words/numbers';
+import { textMid, type Drawing, type Point, type Role, type Shape } from './draw';
+import type { Told } from './figures';
+import { textWidth } from './textSize';
+import { roofTitle } from './title';
+
+/**
+ * The whole roof from above, to scale: plates, ridges, hips, valleys, and every rafter where the layout puts it. End A is on
+ * the left and the yard toward the reader, as in all our views.
+ */
+export const planDrawing = (asked: Told & { readonly plan: RoofPlan }, size: DrawSize): Drawing => {
+  const { plan, words } = asked;
+  const isLong = plan.length / plan.spacing > most;
+  const seen = isLong ? [] : timbersOf(plan).flatMap(seenFromAbove);
+  const wood = isLong ? [platesOf(plan)] : seen.map(({ points }) => points);
+  const room = roomOf(asked, size);
+  const frame = framed(wood.flat(), { ...size, room });
+  const notes = isLong
+    ? [textMid([size.width / 2, size.height / 2], words.roofs.draw.tooMany, { size: size.word })]
+    : [];
+  return {
+    title: words.roofs.draw.planOf(roofTitle(asked).toLowerCase()),
+    width: size.width,
+    height: size.height,
+    shapes: [
+      ...(isLong ? [{ kind: 'outline', points: platesOf(plan).map(frame.at), role: 'thin' } as const] : []),
+      ...seen.map(({ id, points, role }) => shapeOf({ id, role, points: points.map(frame.at) }, frame.scale)),
+      ...around(asked, size, frame),
+      ...notes,
+    ],
+  };
+};
+
+/** Of a drawing that fills a place: its words and figures are no smaller than said. */
+export type DrawSize = {
+  readonly width: number;
+  readonly height: number;
+  readonly figure: number;
+  readonly word: number;
+};
+
+/** Rafters on a side, past which they would be one gray field. */
+const most = 160;
+
+type Room = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+
+export type Frame = {
+  readonly at: (point: Point) => Point;
+  readonly scale: number;
+  /** Of what is drawn, on the drawing. */
+  readonly box: Room;
+};
+
+/** What is drawn as large as the place and the room around it let it be, in their middle. */
+export const framed = (
+  points: readonly Point[],
+  { width, height, room }: DrawSize & { readonly room: Room },
+): Frame => {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
+  const [wide, high] = [width - room.left - room.right, height - room.top - room.bottom];
+  const scale = Math.max(0.001, Math.min(wide / Math.max(right - left, 1), high / Math.max(bottom - top, 1)));
+  const x0 = room.left + (wide - (right - left) * scale) / 2;
+  const y0 = room.top + (high - (bottom - top) * scale) / 2;
+  const at = ([x, y]: Point): Point => [x0 + (x - left) * scale, y0 + (y - top) * scale];
+  const [a, b] = [at([left, top]), at([right, bottom])];
+  return { at, scale, box: { left: a[0], top: a[1], right: b[0], bottom: b[1] } };
+};
+
+const roomOf = ({ plan, units }: Told & { readonly plan: RoofPlan }, { figure, word }: DrawSize): Room => {
+  const span = textWidth(lengthText(plan.span, units), figure, 'narrow');
+  return {
+    left: span / 2 + 14 + word * 1.8,
+    right: word * 1.8,
+    top: word * 1.8,
+    bottom: word * 1.7 + figure * 1.6,
+  };
+};
+
+const platesOf = ({ length, span }: RoofPlan): readonly Point[] => [
+  [0, -span / 2],
+  [length, -span / 2],
+  [length, span / 2],
+  [0, span / 2],
+];
+
+type Seen = { readonly id: string; readonly role: Role; readonly points: readonly Point[] };
+
+/** Its outline from above, as far as plumb cuts leave it. Blocks are too small to tell apart. */
+const seenFromAbove = ({ id, origin, direction, outline, thickness, cuts }: Timber): readonly Seen[] => {
+  const [kind = ''] = id.split('.');
+  if (kind === 'block') return [];
+  const along = outline.map(([u]) => u);
+  const [from, to] = [Math.min(...along), Math.max(...along)];
+  const half = thickness / 2;
+  const corner = (u: number, v: number): Point => [
+    origin[0] + direction[0] * u - direction[1] * v,
+    origin[1] + direction[1] * u + direction[0] * v,
+  ];
+  const whole = [corner(from, -half), corner(to, -half), corner(to, half), corner(from, half)];
+  const points = cuts
+    .filter(({ normal }) => Math.abs(normal[2]) < 1e-9)
+    .reduce<readonly Point[]>(
+      (left, { normal, reach }) => clipped(left, [normal[0], normal[1]], reach),
+      whole,
+    );
+  return points.length < 3 ? [] : [{ id, role: roles[kind] ?? 'thin', points }];
+};
+
+const roles: Readonly<Record<string, Role>> = {
+  ridge: 'wood',
+  hip: 'wood',
+  valley: 'wood',
+  ledger: 'wood',
+  header: 'wood',
+  purlin: 'wood',
+  sleeper: 'dashed',
+  plate: 'dashed',
+  highPlate: 'dashed',
+};
+
+/** What of a polygon lies where normal · point <= reach. */
+const clipped = (points: readonly Point[], normal: Point, reach: number): readonly Point[] => {
+  const over = ([x, y]: Point): number => normal[0] * x + normal[1] * y - reach;
+  return points.flatMap((p, i): readonly Point[] => {
+    const next = points[(i + 1) % points.length] ?? p;
+    const [a, b] = [over(p), over(next)];
+    const kept: readonly Point[] = a <= 0 ? [p] : [];
+    if (a < 0 === b < 0 || a === b) return kept;
+    const t = a / (a - b);
+    return [...kept, [p[0] + (next[0] - p[0]) * t, p[1] + (next[1] - p[1]) * t]];
+  });
+};
+
+/** Too thin for two lines, a member is one: down its middle. */
+const shapeOf = ({ id, role, points }: Seen, scale: number): Shape => {
+  const [a, b, c, d] = points;
+  if (scale * 1.5 >= 2.4 || !a || !b || !c || !d || role === 'dashed')
+    return { kind: 'outline', points, role, id };
+  const mid = ([x, y]: Point, [u, v]: Point): Point => [(x + u) / 2, (y + v) / 2];
+  return { kind: 'line', points: [mid(a, d), mid(b, c)], role };
+};
+
+/** Which side and end is which, and how long and wide it is, plate to plate. */
+const around = (
+  asked: Told & { readonly plan: RoofPlan },
+  size: DrawSize,
+  { at, box }: Frame,
+): readonly Shape[] => {
+  const { plan, words, units } = asked;
+  const { draw } = words.roofs;
+  const [left, top] = at([0, -plan.span / 2]);
+  const [right, bottom] = at([plan.length, plan.span / 2]);
+  const middle = (left + right) / 2;
+  const across = (top + bottom) / 2;
+  const low = box.bottom + size.word * 1.7 + size.figure * 0.6;
+  const out = box.left - size.word * 1.8 - 4;
+  const word = (x: number, y: number, text: string): Shape => textMid([x, y], text, { size: size.word });
+  return [
+    word(middle, box.top - size.word, draw.street),
+    word(middle, box.bottom + size.word, draw.yard),
+    word(box.left - size.word, across, 'A'),
+    word(box.right + size.word, across, 'B'),
+    {
+      kind: 'dimension',
+      from: [left, low],
+      to: [right, low],
+      label: textMid([middle, low], lengthText(plan.length, units), { size: size.figure }),
+    },
+    {
+      kind: 'dimension',
+      from: [out, top],
+      to: [out, bottom],
+      label: textMid([out, across], lengthText(plan.span, units), { size: size.figure }),
+    },
+  ];
+};

@@ -1,0 +1,223 @@
+import type { FiguredRoof, FiguredTie } from '../../core/roof/figured';
+import type { RoofPlan } from '../../core/roof/plan';
+import type { Timber } from '../../core/roof/timber';
+import { timbersOf } from '../../core/roof/timbers';
+import { lengthText } from '../words/numbers';
+import { textMid, type Drawing, type Point, type Shape } from './draw';
+import { framed, type DrawSize, type Frame } from './drawPlan';
+import type { Told } from './figures';
+import { textWidth } from './textSize';
+import { in12, roofTitle } from './title';
+
+/** The roof cut across where it is whole, to scale, street on the left: rafters on plates and ridge, with their ties. */
+
+type Asked = Told & { readonly plan: RoofPlan; readonly roof: FiguredRoof };
+
+export const sectionDrawing = (asked: Asked, size: DrawSize): Drawing => {
+  const { plan, words } = asked;
+  const all = timbersOf(shortened(plan));
+  const at = middleStation(all, plan);
+  const rafters = all.filter((one) => isRafter(one) && one.origin[0] === at);
+  const cut = all.filter((one) => isCutThrough(one, at));
+  const sides = rafters.map(sideOf);
+  const ties = asked.roof.ties.flatMap((tie) => tieOutline(plan, tie, sides));
+  const ends = [...cut.map(endOf), ...sides, ...ties];
+  const height = heightOf(asked.roof);
+  const room = {
+    left: 10,
+    right: textWidth(lengthText(height, asked.units), size.figure, 'narrow') + 24,
+    top: size.figure * 2.2,
+    bottom: size.figure * 2.4,
+  };
+  const flip = ([y, z]: Point): Point => [y, -z];
+  const frame = framed(ends.flat().map(flip), { ...size, room });
+  const draw = (points: readonly Point[]): readonly Point[] => points.map((p) => frame.at(flip(p)));
+  return {
+    title: words.roofs.draw.sectionOf(roofTitle(asked).toLowerCase()),
+    width: size.width,
+    height: size.height,
+    shapes: [
+      ...ties.map((points): Shape => ({ kind: 'outline', points: draw(points), role: 'thin' })),
+      ...sides.map((points): Shape => ({ kind: 'outline', points: draw(points), role: 'wood' })),
+      ...cut.map((one): Shape => ({ kind: 'outline', points: draw(endOf(one)), role: 'wood', id: one.id })),
+      ...dimensions(asked, size, { frame, height }),
+      ...slopeMark(asked, size, { frame, sides }),
+    ],
+  };
+};
+
+/** A section of a long roof is that of a short one: its middle is as all the rest. Those with parts of their own stay whole. */
+const shortened = (plan: RoofPlan): RoofPlan => {
+  const plain =
+    plan.kind === 'shed' ||
+    plan.kind === 'gambrel' ||
+    (plan.kind === 'gable' && !plan.wings?.length && !plan.dormers?.length && !plan.posts && !plan.standing);
+  return plain && plan.length > 40 * plan.spacing
+    ? { ...plan, length: (plan.spacing * 40) as RoofPlan['length'] }
+    : plan;
+};
+
+const isRafter = ({ id, direction }: Timber): boolean =>
+  id.startsWith('rafter.') && !id.includes('wing') && Math.abs(direction[1]) > 0.999;
+
+/** Where most rafters stand in one line, nearest to the middle. */
+const middleStation = (all: readonly Timber[], { length }: RoofPlan): number => {
+  const count = new Map<number, number>();
+  for (const one of all.filter(isRafter)) count.set(one.origin[0], (count.get(one.origin[0]) ?? 0) + 1);
+  const most = Math.max(0, ...count.values());
+  return [...count]
+    .filter(([, n]) => n === most)
+    .map(([x]) => x)
+    .reduce((best, x) => (Math.abs(x - length / 2) < Math.abs(best - length / 2) ? x : best), Infinity);
+};
+
+const sideOf = ({ origin, direction, outline }: Timber): readonly Point[] =>
+  outline.map(([u, z]) => [origin[1] + direction[1] * u, z]);
+
+/** Runs along the roof past the section: its end is seen. */
+const isCutThrough = ({ id, origin, direction, outline }: Timber, x: number): boolean => {
+  if (Math.abs(direction[0]) < 0.999 || id.startsWith('block') || id.startsWith('rafter')) return false;
+  const along = outline.map(([u]) => origin[0] + direction[0] * u);
+  return Math.min(...along) <= x && Math.max(...along) >= x;
+};
+
+const endOf = ({ origin, outline, thickness }: Timber): readonly Point[] => {
+  const zs = outline.map(([, z]) => z);
+  const [low, high] = [Math.min(...zs), Math.max(...zs)];
+  const [left, right] = [origin[1] - thickness / 2, origin[1] + thickness / 2];
+  return [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ];
+};
+
+/** Depths that ties are drawn with: as the rafters, or a 2×4. */
+const collarDepth = 3.5;
+
+const tieOutline = (
+  plan: RoofPlan,
+  { id, kind, height }: FiguredTie,
+  sides: readonly (readonly Point[])[],
+): readonly (readonly Point[])[] => {
+  if (/wing|dormer/.test(id) || sides.length < 2) return [];
+  const high = height + (kind === 'collar' ? collarDepth : plan.rafter.depth);
+  const half = plan.span / 2;
+  const edge = (z: number, way: 1 | -1): number => {
+    const reach = topReach(sides, z, way);
+    return way * Math.min(half, reach === undefined ? half : reach);
+  };
+  return [
+    [
+      [edge(height, -1), height],
+      [edge(height, 1), height],
+      ...corner(sides, { height, high, half, way: 1 }),
+      [edge(high, 1), high],
+      [edge(high, -1), high],
+      ...corner(sides, { height, high, half, way: -1 }),
+    ],
+  ];
+};
+
+/** How far out the top edges of a side are at a height. */
+const topReach = (sides: readonly (readonly Point[])[], z: number, way: 1 | -1): number | undefined => {
+  const reaches = tops(sides, way).flatMap(([[y0, z0], [y1, z1]]) =>
+    z >= Math.min(z0, z1) && z <= Math.max(z0, z1) && z0 !== z1
+      ? [way * (y0 + ((y1 - y0) * (z - z0)) / (z1 - z0))]
+      : [],
+  );
+  return reaches.length === 0 ? undefined : Math.max(...reaches);
+};
+
+/** Top edges of a side's rafters: from their tails to their upper ends. */
+const tops = (sides: readonly (readonly Point[])[], way: 1 | -1): readonly (readonly [Point, Point])[] =>
+  sides.flatMap((points): readonly (readonly [Point, Point])[] => {
+    const top = points[0];
+    const tail = points[points.length - 1];
+    if (!top || !tail) return [];
+    return (top[0] + tail[0]) * way > 0 ? [[tail, top]] : [];
+  });
+
+type Corner = { readonly height: number; readonly high: number; readonly half: number; readonly way: 1 | -1 };
+
+/** Where a tie's end leaves the plate's face for the roof's plane. */
+const corner = (
+  sides: readonly (readonly Point[])[],
+  { height, high, half, way }: Corner,
+): readonly Point[] =>
+  tops(sides, way).flatMap(([[y0, z0], [y1, z1]]): readonly Point[] => {
+    const z = z0 + ((z1 - z0) * (way * half - y0)) / (y1 - y0);
+    return z > height && z < high ? [[way * half, z]] : [];
+  });
+
+const heightOf = ({ ridges, ledgers, highPlates }: FiguredRoof): number =>
+  ridges[0]?.topHeight ?? ledgers?.[0]?.topHeight ?? highPlates?.[0]?.height ?? 0;
+
+type In = { readonly frame: Frame; readonly height: number };
+
+const dimensions = (
+  { plan, units }: Asked,
+  { figure }: DrawSize,
+  { frame, height }: In,
+): readonly Shape[] => {
+  const { at, box } = frame;
+  const [left, zero] = at([-plan.span / 2, 0]);
+  const [right] = at([plan.span / 2, 0]);
+  const [, top] = at([0, -height]);
+  const low = box.bottom + figure * 1.3;
+  const wide = textWidth(lengthText(height, units), figure, 'narrow');
+  const out = box.right + wide / 2 + 12;
+  const thin = (x0: number, x1: number, y: number): Shape => ({
+    kind: 'line',
+    points: [
+      [x0, y],
+      [x1, y],
+    ],
+    role: 'thin',
+  });
+  return [
+    {
+      kind: 'dimension',
+      from: [left, low],
+      to: [right, low],
+      label: textMid([(left + right) / 2, low], lengthText(plan.span, units), { size: figure }),
+    },
+    thin(box.right + 4, out + 6, zero),
+    thin(Math.min(box.right, at([plan.kind === 'shed' ? plan.span / 2 : 0, 0])[0] + 8), out + 6, top),
+    {
+      kind: 'dimension',
+      from: [out, zero],
+      to: [out, top],
+      label: textMid([out, (zero + top) / 2], lengthText(height, units), { size: figure }),
+    },
+  ];
+};
+
+type Marked = { readonly frame: Frame; readonly sides: readonly (readonly Point[])[] };
+
+/** Rise in 12 over the lowest rafter of the street side, clear of it. */
+const slopeMark = ({ plan }: Asked, { figure }: DrawSize, { frame, sides }: Marked): readonly Shape[] => {
+  const [edge] = [...tops(sides, -1), ...tops(sides, 1)];
+  if (!edge) return [];
+  const [tail, top] = edge.map(([y, z]) => frame.at([y, -z])) as [Point, Point];
+  const { rise, run } = plan.slope;
+  const m = rise / run;
+  const way = top[0] > tail[0] ? 1 : -1;
+  const wide = Math.min(34, 30 / Math.max(m, 0.001));
+  const deep = wide * m;
+  const mid: Point = [tail[0] + (top[0] - tail[0]) * 0.42, tail[1] + (top[1] - tail[1]) * 0.42];
+  // The corner lies over the slope: level leg on top, plumb leg on the tail's side.
+  const lift = figure * 0.5 + 6;
+  const low: Point = [mid[0] - (way * wide) / 2, mid[1] + deep / 2 - lift];
+  const high: Point = [low[0] + way * wide, low[1] - deep];
+  const square: Point = [low[0], high[1]];
+  return [
+    { kind: 'outline', points: [low, high, square], role: 'thin' },
+    textMid([square[0] - way * 6, (low[1] + square[1]) / 2], in12(plan.slope), {
+      size: figure,
+      anchor: way > 0 ? 'end' : 'start',
+    }),
+    textMid([(square[0] + high[0]) / 2, square[1] - figure * 0.62], '12', { size: figure }),
+  ];
+};
