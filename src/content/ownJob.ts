@@ -36,6 +36,12 @@ export const ownJob = (file: unknown, par: Par = {}): Read<Level> => {
     par,
   });
   if (!read.ok) return read;
+  if (!read.value.plan.joists && !read.value.plan.posts)
+    return no(
+      'roof.joists',
+      'leaves the walls untied, which is no way to practice',
+      'joists or rafter ties, or a ridge beam on posts',
+    );
   const level = asRun(byHandsToo(read.value));
   const pairs = stationsOf(level).length;
   if (pairs <= mostPairs) return { ok: true, value: level };

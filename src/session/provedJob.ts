@@ -2,7 +2,7 @@ import { complaint, type Read } from '../content/complaint';
 import { ownJob } from '../content/ownJob';
 import { play } from '../core/hands/play';
 import type { Level } from '../core/level/level';
-import { scoreOf } from '../core/score/scored';
+import { scoreOf, toStandard } from '../core/score/scored';
 
 /** A job is offered on an own roof only when the expert hand has framed it: each way of hanging the ridge that it passes stays. */
 
@@ -20,9 +20,7 @@ export const parOf = (file: unknown, tell: Tell): Read<Par> => {
   const ways = job.value.methods.hang;
   const tried = ways.map((hang, i) => {
     tell(i / ways.length);
-    const attempt = play(job.value, 'expert', { seed: triedOn, mode: 'own', wanted: { hang } });
-    const framed = attempt.site.handedOver && scoreOf(attempt).pass;
-    return [hang, framed ? Math.round(attempt.site.minutes) : undefined] as const;
+    return [hang, cleanMinutes(job.value, hang)] as const;
   });
   tell(1);
   const par = Object.fromEntries(tried.filter(([, minutes]) => minutes !== undefined)) as Par;
@@ -37,4 +35,14 @@ export const parOf = (file: unknown, tell: Tell): Read<Par> => {
       ),
     ],
   };
+};
+
+type Hang = keyof Par;
+
+/** Minutes that the expert took, where the run passes by the same measure that a learner's does. */
+const cleanMinutes = (level: Level, hang: Hang): number | undefined => {
+  const attempt = play(level, 'expert', { seed: triedOn, mode: 'own', wanted: { hang } });
+  const minutes = Math.round(attempt.site.minutes);
+  const judged = { ...attempt, level: { ...level, par: { [hang]: minutes } } };
+  return attempt.site.handedOver && toStandard(scoreOf(judged)) ? minutes : undefined;
 };

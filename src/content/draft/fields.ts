@@ -166,6 +166,13 @@ const meets: readonly Field[] = [
   },
   { id: 'wings.0.valley', group: 'meets', styles: ['wing'], kind: 'stock', optional: true },
   {
+    id: 'dormers.0.kind',
+    group: 'meets',
+    styles: ['dormer'],
+    kind: 'choice',
+    options: { shed: { 'dormers.0.kind': 'shed' }, gable: { 'dormers.0.kind': 'gable' } },
+  },
+  {
     id: 'dormers.0.side',
     group: 'meets',
     styles: ['dormer'],
@@ -192,7 +199,7 @@ const meets: readonly Field[] = [
   { id: 'dormers.0.at', group: 'meets', styles: ['dormer'], kind: 'length' },
   { id: 'dormers.0.width', group: 'meets', styles: ['dormer'], kind: 'length' },
   { id: 'dormers.0.front', group: 'meets', styles: ['dormer'], kind: 'length' },
-  { id: 'dormers.0.wall', group: 'meets', styles: ['dormer'], kind: 'length' },
+  { id: 'dormers.0.wall', group: 'meets', styles: ['dormer'], kind: 'length', optional: true },
   { id: 'dormers.0.slope', group: 'meets', styles: ['dormer'], kind: 'rise', optional: true },
   { id: 'dormers.0.overhang', group: 'meets', styles: ['dormer'], kind: 'length', optional: true },
   { id: 'dormers.0.header', group: 'meets', styles: ['dormer'], kind: 'stock', optional: true },
@@ -332,7 +339,7 @@ export const putsOf: Readonly<Record<Style, Puts>> = {
   hip: { kind: 'hip' },
   gambrel: { kind: 'gambrel' },
   wing: { kind: 'gable' },
-  dormer: { kind: 'gable', 'dormers.0.kind': 'shed' },
+  dormer: { kind: 'gable' },
   stepped: { kind: 'stepped' },
 };
 

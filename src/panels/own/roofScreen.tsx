@@ -2,10 +2,13 @@ import { useMemo, useRef } from 'preact/hooks';
 import { cautionFields } from '../../content/draft/cautionFields';
 import { askedOf } from '../../content/draft/roofDraft';
 import { listsOf } from '../../core/roof/lists';
+import { planDrawing } from '../../present/roofs/drawPlan';
+import { sectionDrawing } from '../../present/roofs/drawSection';
 import { roofSaid } from '../../present/roofs/said';
 import { wordsOf, type Desk } from '../desk';
 import { LanguageButton } from '../topBar';
 import { useSignal } from '../useSignal';
+import { Drawn } from './drawn';
 import { ownRoofOf, unitsFor, type OwnRoof } from './ownRoof';
 import { SheetParts } from './sheetParts';
 import { RoofActions, Unread } from './roofActions';
@@ -40,6 +43,7 @@ export const RoofScreen = ({ desk }: { readonly desk: Desk }) => {
           <RoofForm desk={desk} own={own} />
           <div class="ownSide">
             <Refusals desk={desk} own={own} />
+            {good && <Views desk={desk} own={good} stale={!own.read.ok} />}
             <Heeds desk={desk} own={own} />
             <RoofActions desk={desk} own={own} />
             {good && <Sheet desk={desk} own={good} />}
@@ -64,6 +68,47 @@ const Sheet = ({ desk, own: { draft, read, roof } }: { readonly desk: Desk; read
   if (!plan || !roof || !lists) return null;
   return <SheetParts asked={{ plan, roof, lists, words: wordsOf(desk), units: unitsFor(desk, draft) }} />;
 };
+
+/** Plan and section as the answers stand. */
+const Views = ({
+  desk,
+  own: { draft, read, roof },
+  stale,
+}: {
+  readonly desk: Desk;
+  readonly own: OwnRoof;
+  readonly stale: boolean;
+}) => {
+  const words = wordsOf(desk);
+  const plan = read.ok ? read.value : undefined;
+  const units = unitsFor(desk, draft);
+  const drawn = useMemo(
+    () =>
+      plan && roof
+        ? {
+            plan: planDrawing({ plan, words, units }, drawnSize),
+            section: sectionDrawing({ plan, roof, words, units }, drawnSize),
+          }
+        : undefined,
+    [plan, roof, words, units],
+  );
+  if (!drawn) return null;
+  return (
+    <section class={`paper ownViews${stale ? ' stale' : ''}`} id="drawn">
+      {stale && <p class="wrong">{words.own.lastGood}</p>}
+      <figure>
+        <figcaption>{words.own.plan}</figcaption>
+        <Drawn drawing={drawn.plan} />
+      </figure>
+      <figure>
+        <figcaption>{words.own.section}</figcaption>
+        <Drawn drawing={drawn.section} />
+      </figure>
+    </section>
+  );
+};
+
+const drawnSize = { width: 640, height: 300, figure: 17, word: 14 };
 
 /** What is to be thought of and stands beside no field. */
 const Heeds = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {

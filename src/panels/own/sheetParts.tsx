@@ -33,7 +33,7 @@ type PartProps = {
 };
 
 const Part = ({ asked, part, members }: PartProps) => (
-  <section class="part">
+  <section class="sheetPart">
     <h3>{part.title}</h3>
     {part.rows.map((row) => (
       <Row asked={asked} row={row} member={members.find(({ id }) => id === row.id)} key={row.id} />
@@ -57,7 +57,7 @@ const isLine = ({ figures }: SheetRow, member: DrawnMember | undefined): boolean
   member === undefined && figures.length === 1 && figures[0]?.list === undefined;
 
 const Row = ({ asked, row, member }: RowProps) => (
-  <div class={isLine(row, member) ? 'member oneLine' : 'member'}>
+  <div class={isLine(row, member) ? 'stick oneLine' : 'stick'}>
     <h4>
       {row.name}
       {row.count !== undefined && <span class="many"> × {row.count}</span>}

@@ -121,6 +121,10 @@ export const wrongSayings: readonly Saying[] = [
   ['is cut short or is no link of ours', 'está cortado o no es un enlace nuestro'],
   ['is too long', 'es demasiado largo'],
   ['cannot be unpacked', 'no se puede abrir'],
+  [
+    'leaves the walls untied, which is no way to practice',
+    'deja los muros sin amarrar, y así no se practica',
+  ],
   ['is not JSON', 'no es JSON'],
   ['the file is empty', 'el archivo está vacío'],
   ['the file is over 1 MB', 'el archivo pasa de 1 MB'],
@@ -214,6 +218,10 @@ export const acceptedSayings: readonly Saying[] = [
   ['the whole link as it was made', 'el enlace entero, como se hizo'],
   ['a link made by this version or an older one', 'un enlace de esta versión o de una anterior'],
   ['a link of at most {0} characters', 'un enlace de a lo más {0} letras'],
+  [
+    'joists or rafter ties, or a ridge beam on posts',
+    'viguetas o tirantes, o una viga cumbrera sobre postes',
+  ],
   ['a JSON object', 'un objeto JSON'],
   ['a file of at most 1 MB', 'un archivo de a lo más 1 MB'],
   ['only the keys of the format', 'solo las claves del formato'],

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { fileOf, type RoofDraft } from '../../src/content/draft/roofDraft';
+import { sampleOf } from '../../src/content/draft/samples';
+import { ownJob } from '../../src/content/ownJob';
+import { opened } from '../../src/core/hands/opened';
+import { play } from '../../src/core/hands/play';
+import { scoreOf, toStandard } from '../../src/core/score/scored';
+import { keepOwnJobs, levelOf, loadOwnJobs } from '../../src/session/ownJobs';
+import { parOf } from '../../src/session/provedJob';
+import { memoryStore } from '../../src/session/store';
+import { siteDigest } from '../../src/content/canonical';
+
+const fileWith = (typed: RoofDraft['typed']): unknown => {
+  const draft = sampleOf('gable');
+  return fileOf({ ...draft, typed: { ...draft.typed, ...typed } });
+};
+const hut = { span: "12'", length: "8'" };
+const whyNot = (typed: RoofDraft['typed']): string => {
+  const read = ownJob(fileWith(typed));
+  return read.ok ? '' : read.complaints.map(({ path, wrong }) => `${path} ${wrong}`).join('; ');
+};
+
+describe('a job on an own roof', () => {
+  it('is offered in the ways that the expert framed it, and it frames it on other seeds', () => {
+    const told: number[] = [];
+    const par = parOf(fileWith(hut), (share) => told.push(share));
+    if (!par.ok) throw new Error(JSON.stringify(par.complaints));
+    expect(told).toEqual([...told].sort((a, b) => a - b));
+    const level = levelOf({ file: fileWith(hut), par: par.value });
+    expect(level?.methods.hang).toEqual(Object.keys(par.value));
+    for (const seed of [2, 3, 4]) {
+      const attempt = play(level!, 'expert', { seed, mode: 'own' });
+      expect(toStandard(scoreOf(attempt)), `seed ${seed}`).toBe(true);
+    }
+  });
+
+  it('has more of what likely goes wrong there', () => {
+    const spread = (trouble: string): number => {
+      const read = ownJob(fileWith({ ...hut, 'site.trouble': trouble }));
+      if (!read.ok) throw new Error('refused');
+      const { ranges, dried, planted } = read.value.asFound;
+      return Object.values(ranges).reduce((sum, range) => sum + range, dried * 10) + planted.length / 100;
+    };
+    for (const trouble of ['grown', 'walls', 'bowed', 'dried', 'mixed'])
+      expect(spread(trouble)).toBeGreaterThan(spread('none'));
+  });
+
+  it('is the same job for the same roof, on any device and after it was kept', async () => {
+    const file = fileWith(hut);
+    const again = JSON.parse(JSON.stringify(file)) as unknown;
+    const [a, b] = [levelOf({ file, par: { posts: 370 } }), levelOf({ file: again, par: { posts: 370 } })];
+    expect(a).toEqual(b);
+    expect(siteDigest(opened(a!, 5, 'own').site)).toBe(siteDigest(opened(b!, 5, 'own').site));
+    const store = memoryStore();
+    await keepOwnJobs(store, [{ file, par: { posts: 370 } }]);
+    expect((await loadOwnJobs(store)).map(levelOf)).toEqual([a]);
+    await store.put('own jobs', [{ file: 'x', par: 1 }, null, 7]);
+    expect(await loadOwnJobs(store)).toEqual([]);
+  });
+
+  it('is not offered on a roof that the site knows nothing of, is too long, or leaves its walls untied', () => {
+    const hip = ownJob(fileOf(sampleOf('hip')));
+    expect(hip.ok).toBe(false);
+    expect(whyNot({ length: "200'" })).toContain('roof.length makes 101 pairs');
+    expect(whyNot({ joists: 'none' })).toContain('untied');
+    expect(whyNot({})).toBe('');
+  });
+
+  it('offers no Check-off: nobody has proved what a pass on it would be worth', () => {
+    const read = ownJob(fileWith(hut));
+    expect(read.ok && read.value.modes).not.toContain('check-off');
+  });
+});
