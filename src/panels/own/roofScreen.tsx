@@ -2,7 +2,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import { cautionFields } from '../../content/draft/cautionFields';
 import { askedOf } from '../../content/draft/roofDraft';
 import { listsOf } from '../../core/roof/lists';
-import { planDrawing } from '../../present/roofs/drawPlan';
+import { planDrawing, type DrawSize } from '../../present/roofs/drawPlan';
 import { sectionDrawing } from '../../present/roofs/drawSection';
 import { roofSaid } from '../../present/roofs/said';
 import { wordsOf, type Desk } from '../desk';
@@ -86,8 +86,8 @@ const Views = ({
     () =>
       plan && roof
         ? {
-            plan: planDrawing({ plan, words, units }, drawnSize),
-            section: sectionDrawing({ plan, roof, words, units }, drawnSize),
+            plan: planDrawing({ plan, words, units }, drawnSize()),
+            section: sectionDrawing({ plan, roof, words, units }, drawnSize()),
           }
         : undefined,
     [plan, roof, words, units],
@@ -108,7 +108,11 @@ const Views = ({
   );
 };
 
-const drawnSize = { width: 640, height: 300, figure: 17, word: 14 };
+/** As large as they are seen, so that their texts are as large as the page's. */
+const drawnSize = (): DrawSize =>
+  matchMedia('(max-width: 699px)').matches
+    ? { width: 330, height: 230, figure: 17, word: 14 }
+    : { width: 640, height: 280, figure: 17, word: 14 };
 
 /** What is to be thought of and stands beside no field. */
 const Heeds = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {

@@ -33,18 +33,25 @@ type PartProps = {
 };
 
 const Part = ({ asked, part, members }: PartProps) => (
-  <section class="sheetPart">
-    <h3>{part.title}</h3>
-    {part.rows.map((row) => (
-      <Row asked={asked} row={row} member={members.find(({ id }) => id === row.id)} key={row.id} />
-    ))}
-    {part.notes.map((note) => (
-      <p class="note" key={note}>
-        <FiguredText text={note} />
-      </p>
-    ))}
-  </section>
+  <details class="sheetPart" open={opensWide()}>
+    <summary>
+      <h3>{part.title}</h3>
+    </summary>
+    <div class="sticks">
+      {part.rows.map((row) => (
+        <Row asked={asked} row={row} member={members.find(({ id }) => id === row.id)} key={row.id} />
+      ))}
+      {part.notes.map((note) => (
+        <p class="note" key={note}>
+          <FiguredText text={note} />
+        </p>
+      ))}
+    </div>
+  </details>
 );
+
+/** A phone shows the parts' names, and each when it is asked for; paper shows them all. */
+const opensWide = (): boolean => matchMedia('(min-width: 900px), print').matches;
 
 type RowProps = {
   readonly asked: SheetAsked;
