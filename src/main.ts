@@ -18,6 +18,7 @@ import './panels/recall.css';
 import './panels/proof.css';
 import './panels/states.css';
 import './panels/own.css';
+import './panels/ownSheet.css';
 import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { readLevels } from './content/levelFiles';
