@@ -43,7 +43,10 @@ export type CutSize = {
 /** Its height follows from what there is to show. */
 export const cutDrawing = (told: Told, member: CutMember, size: CutSize): Drawing => {
   const above = `${tapeText(member.overPlate, told.units)} ${told.words.roofs.draw.abovePlate}`;
-  const frame = cutFrame(member, size, textWidth(above, size.figure, 'narrow') + 26);
+  const frame = cutFrame(member, size, {
+    above: textWidth(above, size.figure, 'narrow') + 26,
+    crown: textWidth(told.words.roofs.draw.crownUp, size.word, 'narrow'),
+  });
   const { draw } = told.words.roofs;
   const side = [
     ...sideShapes(frame),
@@ -170,6 +173,7 @@ const labels = (
   const { draw } = told.words.roofs;
   const tape = (inches: number): string => tapeText(inches, told.units);
   const slide = member.depth * (member.slope.rise / member.slope.run);
+  const flat = (member.depth * member.slope.run) / member.slope.rise;
   const mid = ([a, b]: Point, [c, d]: Point): Point => at([(a + c) / 2, (b + d) / 2]);
   const top = mid([0, 0], [slide, member.depth]);
   const wanted: readonly Label[] = [
@@ -180,8 +184,8 @@ const labels = (
         ? [{ on: mid(corner, low), text: `${draw.heel} ${tape(heel)}`, want: mid(corner, low)[0] + 44 }]
         : []),
     ]),
-    ...(heels.length === 0 && member.foot
-      ? [{ on: at([edge - 0.5, member.depth * 0.4]), text: `${draw.level}`, want: at([edge, 0])[0] }]
+    ...(member.foot
+      ? [{ on: mid([edge, 0], [edge - flat, member.depth]), text: draw.level, want: at([edge - flat, 0])[0] }]
       : []),
     ...(member.tail > 0
       ? [
@@ -194,7 +198,9 @@ const labels = (
       : []),
   ];
   const row = at([0, member.depth])[1] + 26;
-  const placed = inRow(wanted, { width: frame.reach, size: size.figure });
+  const fresh = wanted.filter(({ text }, i) => wanted.findIndex((one) => one.text === text) === i);
+  const inOrder = fitting(fresh, { width: frame.reach, size: size.figure }).sort((a, b) => a.on[0] - b.on[0]);
+  const placed = inRow(inOrder, { width: frame.reach, size: size.figure });
   return {
     bottom: row + size.figure * 0.7,
     shapes: placed.flatMap(({ on, text, x }): readonly Shape[] => [
@@ -202,6 +208,15 @@ const labels = (
       { kind: 'line', points: [[x, row - size.figure * 0.62], on], role: 'thin', dot: true },
     ]),
   };
+};
+
+/** Without the tail's cut, which is like the upper one, where there is no room for it. */
+const fitting = (
+  wanted: readonly Label[],
+  { width, size }: { readonly width: number; readonly size: number },
+): Label[] => {
+  const wide = wanted.reduce((sum, { text }) => sum + textWidth(text, size, 'narrow') + 14, 0);
+  return wide > width ? wanted.filter(({ text }) => /\d/.test(text)) : [...wanted];
 };
 
 /** Texts side by side, each as near to where it wants to be as the others let it. */

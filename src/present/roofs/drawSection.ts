@@ -4,7 +4,7 @@ import type { Timber } from '../../core/roof/timber';
 import { timbersOf } from '../../core/roof/timbers';
 import { lengthText } from '../words/numbers';
 import { textMid, type Drawing, type Point, type Shape } from './draw';
-import { framed, type DrawSize, type Frame } from './drawPlan';
+import { acrossOf, framed, type DrawSize, type Frame } from './drawPlan';
 import type { Told } from './figures';
 import { textWidth } from './textSize';
 import { in12, roofTitle } from './title';
@@ -60,13 +60,17 @@ const shortened = (plan: RoofPlan): RoofPlan => {
 const isRafter = ({ id, direction }: Timber): boolean =>
   id.startsWith('rafter.') && !id.includes('wing') && Math.abs(direction[1]) > 0.999;
 
-/** Where most rafters stand in one line, nearest to the middle. */
+/** Where rafters reach across the most of the span, nearest to the middle. */
 const middleStation = (all: readonly Timber[], { length }: RoofPlan): number => {
-  const count = new Map<number, number>();
-  for (const one of all.filter(isRafter)) count.set(one.origin[0], (count.get(one.origin[0]) ?? 0) + 1);
-  const most = Math.max(0, ...count.values());
-  return [...count]
-    .filter(([, n]) => n === most)
+  const reach = new Map<number, number>();
+  for (const one of all.filter(isRafter)) {
+    const along = one.outline.map(([u]) => u);
+    const x = one.origin[0];
+    reach.set(x, (reach.get(x) ?? 0) + Math.max(...along) - Math.min(...along));
+  }
+  const most = Math.max(0, ...reach.values());
+  return [...reach]
+    .filter(([, far]) => far > most - 1)
     .map(([x]) => x)
     .reduce((best, x) => (Math.abs(x - length / 2) < Math.abs(best - length / 2) ? x : best), Infinity);
 };
@@ -162,8 +166,9 @@ const dimensions = (
   { frame, height }: In,
 ): readonly Shape[] => {
   const { at, box } = frame;
-  const [left, zero] = at([-plan.span / 2, 0]);
-  const [right] = at([plan.span / 2, 0]);
+  const [street, yard] = acrossOf(plan);
+  const [left, zero] = at([street, 0]);
+  const [right] = at([yard, 0]);
   const [, top] = at([0, -height]);
   const low = box.bottom + figure * 1.3;
   const wide = textWidth(lengthText(height, units), figure, 'narrow');
@@ -184,7 +189,7 @@ const dimensions = (
       label: textMid([(left + right) / 2, low], lengthText(plan.span, units), { size: figure }),
     },
     thin(box.right + 4, out + 6, zero),
-    thin(Math.min(box.right, at([plan.kind === 'shed' ? plan.span / 2 : 0, 0])[0] + 8), out + 6, top),
+    thin(Math.min(box.right, at([0, 0])[0] + 8), out + 6, top),
     {
       kind: 'dimension',
       from: [out, zero],
