@@ -8,7 +8,8 @@ import { heightOf, inside, margin, papers, type Paper } from './cardSizes';
 import { commonMember } from './cutMembers';
 import { cutDrawing } from './drawCuts';
 import { drawingSvg, set } from './drawSvg';
-import { roofSheet, type SheetAsked } from './sheet';
+import { roofSheet } from './sheet';
+import type { SheetAsked } from './sheetShape';
 import { lengthText } from '../words/numbers';
 
 /** The set card: all that a crew wants from a roof on one page, black on white, to be read at arm's length. */

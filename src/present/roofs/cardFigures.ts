@@ -6,7 +6,7 @@ import { heightOf, type } from './cardSizes';
 import type { Block, Variant } from './cardFit';
 import { set } from './drawSvg';
 import { degreesText, tapeText, type Told } from './figures';
-import type { SheetAsked } from './sheet';
+import type { SheetAsked } from './sheetShape';
 import { partOfId, whereText } from './where';
 
 /** The figures of a card: one row of large ones for a roof of one kind of rafter, else a table with a line for each. */

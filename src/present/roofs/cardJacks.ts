@@ -4,7 +4,7 @@ import type { Block, Variant } from './cardFit';
 import { heightOfPieces, type Piece } from './cardSizes';
 import { set } from './drawSvg';
 import { degreesText, tapeText } from './figures';
-import type { SheetAsked } from './sheet';
+import type { SheetAsked } from './sheetShape';
 import { whereText } from './where';
 
 /** Jacks on a card: those with the same cuts and step in one line, a row of lengths for each place they stand at. */

@@ -2,7 +2,7 @@ import type { Block, Variant } from './cardFit';
 import { heightOfPieces, type Piece } from './cardSizes';
 import { set } from './drawSvg';
 import { degreesText, tapeText } from './figures';
-import type { RoofSheet, SheetAsked, SheetRow } from './sheet';
+import type { RoofSheet, SheetAsked, SheetRow } from './sheetShape';
 
 /** What stands on a card below its large figures: ridge and ties, marks, and what there is besides. */
 

@@ -1,6 +1,6 @@
 import { textWidth } from './textSize';
 import type { Point } from './draw';
-import type { CutMember, CutSize } from './drawCuts';
+import type { CutMember, CutSize } from './cutMember';
 
 /**
  * Where things of a member's drawing lie. The board lies with its top edge level: `along` from the top of the plumb cut toward

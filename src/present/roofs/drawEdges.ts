@@ -1,6 +1,6 @@
 import type { Cheek, Turn } from '../../core/roof/figuredSlants';
 import { textMid, type Point, type Shape } from './draw';
-import type { CutMember, CutSize } from './drawCuts';
+import type { CutMember, CutSize } from './cutMember';
 import { degreesText, type Told } from './figures';
 
 /** Beside the side of a member: its top edge where it is cut aslant, seen from above, and its end where the top is planed. */

@@ -12,7 +12,7 @@ import { cutDrawing } from '../../../src/present/roofs/drawCuts';
 import { planDrawing } from '../../../src/present/roofs/drawPlan';
 import { sectionDrawing } from '../../../src/present/roofs/drawSection';
 import { drawingSvg } from '../../../src/present/roofs/drawSvg';
-import type { SheetAsked } from '../../../src/present/roofs/sheet';
+import type { SheetAsked } from '../../../src/present/roofs/sheetShape';
 import { catalogues } from '../../../src/present/words/messages';
 import { changedAsked, exampleAsked, exampleNames, langs } from './examples';
 

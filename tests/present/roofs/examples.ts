@@ -5,7 +5,7 @@ import { listsOf } from '../../../src/core/roof/lists';
 import type { RoofPlan } from '../../../src/core/roof/plan';
 import type { CardAsked } from '../../../src/present/roofs/card';
 import type { Paper } from '../../../src/present/roofs/cardSizes';
-import type { SheetAsked } from '../../../src/present/roofs/sheet';
+import type { SheetAsked } from '../../../src/present/roofs/sheetShape';
 import { catalogues, type Lang } from '../../../src/present/words/messages';
 import type { Units } from '../../../src/present/words/numbers';
 import { sample } from '../../roof/roofs';
