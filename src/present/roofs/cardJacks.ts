@@ -9,7 +9,7 @@ import { whereText } from './where';
 
 /** Jacks on a card: those with the same cuts and step in one line, a row of lengths for each place they stand at. */
 export const jacksBlock = (asked: SheetAsked, width: number): Block => {
-  const { part } = asked.words.roofs;
+  const { part, card } = asked.words.roofs;
   const left = part.jacks.toLowerCase();
   const groups = grouped(asked);
   if (groups.length === 0) return { key: 'jacks', variants: [{ html: '', height: 0 }] };
@@ -17,7 +17,7 @@ export const jacksBlock = (asked: SheetAsked, width: number): Block => {
     key: 'jacks',
     variants: [
       linesOf(groups, width, true),
-      { ...linesOf(groups, width, false), left },
+      { ...linesOf(groups, width, false), left: card.anglesOf(left) },
       { html: '', height: 0, left },
     ],
   };

@@ -265,6 +265,7 @@ export const roofs = {
     ledgerIs: (depth: string) => `ledger is ${depth}`,
     ridgeOff: 'half ridge is off',
     ledgerOff: 'ledger is off',
+    anglesOf: (what: string) => `angles of ${what}`,
     onPlates: 'on the plates',
     ridgeLong: (length: string) => `${length} long`,
     plumbCut: 'Plumb cut',

@@ -267,6 +267,7 @@ export const roofs: typeof en = {
     ledgerIs: (depth) => `larguero ${depth}`,
     ridgeOff: 'sin media cumbrera',
     ledgerOff: 'sin el larguero',
+    anglesOf: (what) => `ángulos de ${what}`,
     onPlates: 'sobre las soleras',
     ridgeLong: (length) => `${length} de largo`,
     plumbCut: 'Corte a plomo',
