@@ -23,6 +23,10 @@ export type CutFrame = {
   /** How far labels may go to the right. */
   readonly reach: number;
   readonly crownX: number | undefined;
+  /** Whether the body's length has room over the body. */
+  readonly isBodyOver: boolean;
+  /** Whether the height above the plate has room inside the board, left of its line. */
+  readonly isAboveInside: boolean;
 };
 
 /** A birdsmouth: from the top edge down to its corner, in along its seat, down its heel cut where wood is left past it. */
@@ -40,7 +44,7 @@ export type Heel = {
 const broken = 14;
 
 /** How wide the texts inside the board are. */
-export type Inner = { readonly above: number; readonly crown: number };
+export type Inner = { readonly above: number; readonly body: number; readonly crown: number };
 
 export const cutFrame = (member: CutMember, size: CutSize, inner: Inner): CutFrame => {
   const inLabel = inner.above;
@@ -85,6 +89,9 @@ export const cutFrame = (member: CutMember, size: CutSize, inner: Inner): CutFra
     rows,
     reach: size.width - squareWide,
     squareAt: [size.width - squareWide + textWidth(member.square[0], size.figure, 'narrow') + 12, y + 16],
+    isBodyOver: at([bodyFrom + body, 0])[0] - at([bodyFrom, 0])[0] > inner.body + 24,
+    isAboveInside:
+      at([bodyFrom + body, 0])[0] - inner.above > (cut === undefined ? x0 + slide * scale : cut + broken),
     crownX: cut === undefined ? undefined : crownAt({ x0, cut, slide, scale, bodyFrom, crown: inner.crown }),
     ...piecesOf({ shape, at, cut, y, deep: depth * scale }),
   };

@@ -175,7 +175,7 @@ const around = (
   const low = box.bottom + size.word * 1.7 + size.figure * 0.6;
   const wide = textWidth(lengthText(plan.span, units), size.figure, 'narrow');
   // A short line has its text beside it.
-  const isShort = bottom - top < size.figure + 18;
+  const isShort = bottom - top < size.figure + 22;
   const out = box.left - size.word * 1.8 - 6 - (isShort ? 0 : wide / 2);
   const spanText = lengthText(plan.span, units);
   const word = (x: number, y: number, text: string): Shape => textMid([x, y], text, { size: size.word });

@@ -24,9 +24,9 @@ export const sectionDrawing = (asked: Asked, size: DrawSize): Drawing => {
   const ends = [...cut.map(endOf), ...sides, ...ties];
   const height = heightOf(asked.roof);
   const room = {
-    left: 10,
+    left: size.figure * 2,
     right: textWidth(lengthText(height, asked.units), size.figure, 'narrow') + 24,
-    top: size.figure * 2.2,
+    top: size.figure * 3,
     bottom: size.figure * 2.4,
   };
   const flip = ([y, z]: Point): Point => [y, -z];
@@ -172,7 +172,10 @@ const dimensions = (
   const [, top] = at([0, -height]);
   const low = box.bottom + figure * 1.3;
   const wide = textWidth(lengthText(height, units), figure, 'narrow');
-  const out = box.right + wide / 2 + 12;
+  // A short line has its text beside it.
+  const isShort = zero - top < figure + 22;
+  const out = box.right + 12 + (isShort ? 0 : wide / 2);
+  const text = lengthText(height, units);
   const thin = (x0: number, x1: number, y: number): Shape => ({
     kind: 'line',
     points: [
@@ -194,8 +197,9 @@ const dimensions = (
       kind: 'dimension',
       from: [out, zero],
       to: [out, top],
-      label: textMid([out, (zero + top) / 2], lengthText(height, units), { size: figure }),
+      ...(!isShort && { label: textMid([out, (zero + top) / 2], text, { size: figure }) }),
     },
+    ...(isShort ? [textMid([out + 9, (zero + top) / 2], text, { size: figure, anchor: 'start' })] : []),
   ];
 };
 
