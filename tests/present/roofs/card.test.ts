@@ -1,9 +1,12 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readRoof } from '../../../src/content/readRoof';
 import { cardBody } from '../../../src/present/roofs/card';
 import { cardPage } from '../../../src/present/roofs/cardPage';
 import { fitted, type Block } from '../../../src/present/roofs/cardFit';
 import { catalogues } from '../../../src/present/words/messages';
-import { changedAsked, exampleAsked, exampleNames, langs, onCard, papers } from './examples';
+import { wildRoof } from '../../roof/wildRoofs';
+import { askedOf, changedAsked, exampleAsked, exampleNames, langs, onCard, papers } from './examples';
 
 /** What is to be read on a card, in one line. */
 const textOf = (html: string): string =>
@@ -157,4 +160,19 @@ it('leaves out a code that no phone could read', () => {
   const made = cardBody({ ...onCard(changedAsked({})), carried: { kind: 'file', text: 'x'.repeat(4000) } });
   expect(made.html).not.toContain('class="code"');
   expect(textOf(made.html)).toContain(catalogues.en.roofs.card.noScan);
+});
+
+it('is made of any roof that can be figured', () => {
+  let made = 0;
+  fc.assert(
+    fc.property(wildRoof, (file) => {
+      const read = readRoof(file);
+      // Those of thousands of rafters are figured elsewhere: here they would take the time of all the rest.
+      if (!read.ok || read.value.length > 200 * read.value.spacing) return;
+      made += 1;
+      expect(cardBody(onCard(askedOf(read.value))).html).not.toMatch(/NaN|undefined|Infinity/);
+    }),
+    { numRuns: 300 },
+  );
+  expect(made).toBeGreaterThan(0);
 });
