@@ -48,8 +48,11 @@ const groupOf = (asked: SheetAsked, jacks: readonly FiguredJacks[]): Group => {
   }
   const lengths = [...rows].map(([text, sides]) => `${[...sides].join(', ')}: ${text}`).join('; ');
   const stepped = jacks.find((one) => one.lengths.length > 1);
-  const hands = new Set(jacks.map((one) => one.hipSide ?? one.valleySide));
-  const same = rows.size < jacks.length && hands.size > 1;
+  const hands = (['left', 'right'] as const).flatMap((hand) => {
+    const own = jacks.filter((one) => (one.hipSide ?? one.valleySide) === hand);
+    const n = own.reduce((sum, one) => sum + one.count, 0);
+    return n === 0 || n === count ? [] : [`${n} ${note.hand[hand]}`];
+  });
   return {
     name: `${count} × ${member[first.kind]},`,
     lengths,
@@ -59,7 +62,7 @@ const groupOf = (asked: SheetAsked, jacks: readonly FiguredJacks[]): Group => {
       ...(first.foot
         ? [`${note.bottom}: ${draw.level}, ${draw.saw} ${degreesText(first.foot.sawTilt)}`]
         : []),
-      ...(same ? [card.pairs] : []),
+      ...(hands.length > 0 ? [hands.join(', ')] : []),
       ...(first.seat > 0 ? [card.tailAsCommon] : []),
     ].join(' · ')}.`,
   };
