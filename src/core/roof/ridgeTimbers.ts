@@ -20,9 +20,12 @@ export const ridgeTimber = (
   { edge, frame, ends, figured }: RidgeOn,
 ): readonly Timber[] => {
   if (!frame.ridge) return [];
-  const inner = framing.edges.find(
-    ({ parts, planes }) => parts !== undefined && planes.some((of) => of.body === frame.body),
-  );
+  // A long valley ends at the host's ridge and cuts nothing off it.
+  const inner =
+    frame.wing &&
+    framing.edges.find(
+      ({ parts, planes }) => parts !== undefined && planes.some((of) => of.body === frame.body),
+    );
   const [low, high] = ends.map(({ past: more, more: board }) => more + board) as [number, number];
   const slack = inner ? frame.ridge.thickness : 0;
   const timber = board(figured.id, edge, {

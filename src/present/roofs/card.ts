@@ -8,7 +8,8 @@ import { heightOf, inside, margin, papers, type Paper } from './cardSizes';
 import { commonMember } from './cutMembers';
 import { cutDrawing } from './drawCuts';
 import { drawingSvg, set } from './drawSvg';
-import { roofSheet, type SheetAsked } from './sheet';
+import { roofSheet } from './sheet';
+import type { SheetAsked } from './sheetShape';
 import { lengthText } from '../words/numbers';
 
 /** The set card: all that a crew wants from a roof on one page, black on white, to be read at arm's length. */
@@ -27,6 +28,9 @@ export type Card = {
   /** Whether all of it is on the page, as its texts were measured. */
   readonly fits: boolean;
 };
+
+/** Left over: browsers break lines a little otherwise than they were measured. Points. */
+const spare = 6;
 
 /** Between parts, with the rule that divides them. Points. */
 const gap = 5;
@@ -65,7 +69,7 @@ export const cardBody = (asked: CardAsked): Card => {
     heightOf(leftText([part.gables, part.dormers, part.jacks]), width, 'word') +
     heightOf(`${card.practice}   ${foot}`, width, 'word') +
     4;
-  const room = papers[paper].height - 2 * margin - footHeight - gap;
+  const room = papers[paper].height - 2 * margin - footHeight - gap - spare;
   const all = fitted(blocks, { room, gap, ease });
   const parts = all.blocks
     .map(({ key, html, height }) => `<div class="part ${key}" data-h="${Math.round(height)}">${html}</div>`)

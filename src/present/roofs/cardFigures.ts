@@ -6,7 +6,7 @@ import { heightOf, type } from './cardSizes';
 import type { Block, Variant } from './cardFit';
 import { set } from './drawSvg';
 import { degreesText, tapeText, type Told } from './figures';
-import type { SheetAsked } from './sheet';
+import type { SheetAsked } from './sheetShape';
 import { partOfId, whereText } from './where';
 
 /** The figures of a card: one row of large ones for a roof of one kind of rafter, else a table with a line for each. */
@@ -126,7 +126,12 @@ const tableRows = (asked: SheetAsked): readonly Row[] => {
     ...(roof.hips ?? []).map((one) => slantRow(asked, one, member.hip)),
     ...(roof.valleys ?? []).map((one) => slantRow(asked, one, member.valley)),
   ];
-  return [...commons, ...joined(slants, words.roofs.card.pairs)];
+  const rows = [...commons, ...joined(slants, words.roofs.card.pairs)];
+  // What is alike is told once, under the last of them.
+  return rows.map((row, i) => {
+    const next = rows[i + 1];
+    return next && next.below.join() === row.below.join() ? { ...row, below: [] } : row;
+  });
 };
 
 const slantRow = (asked: SheetAsked, one: FiguredHip, name: string): Row => {
@@ -221,7 +226,7 @@ const tableOf = (asked: SheetAsked, rows: readonly Row[], { width, cuts, more = 
     ...(more > 0
       ? { left: card.more(more) }
       : !cuts && rows.some(({ below }) => below.length > 0)
-        ? { left: words.roofs.part.slants.toLowerCase() }
+        ? { left: card.anglesOf(words.roofs.part.slants.toLowerCase()) }
         : {}),
   };
 };

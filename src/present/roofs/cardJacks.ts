@@ -4,12 +4,12 @@ import type { Block, Variant } from './cardFit';
 import { heightOfPieces, type Piece } from './cardSizes';
 import { set } from './drawSvg';
 import { degreesText, tapeText } from './figures';
-import type { SheetAsked } from './sheet';
+import type { SheetAsked } from './sheetShape';
 import { whereText } from './where';
 
 /** Jacks on a card: those with the same cuts and step in one line, a row of lengths for each place they stand at. */
 export const jacksBlock = (asked: SheetAsked, width: number): Block => {
-  const { part } = asked.words.roofs;
+  const { part, card } = asked.words.roofs;
   const left = part.jacks.toLowerCase();
   const groups = grouped(asked);
   if (groups.length === 0) return { key: 'jacks', variants: [{ html: '', height: 0 }] };
@@ -17,7 +17,7 @@ export const jacksBlock = (asked: SheetAsked, width: number): Block => {
     key: 'jacks',
     variants: [
       linesOf(groups, width, true),
-      { ...linesOf(groups, width, false), left },
+      { ...linesOf(groups, width, false), left: card.anglesOf(left) },
       { html: '', height: 0, left },
     ],
   };
@@ -48,8 +48,11 @@ const groupOf = (asked: SheetAsked, jacks: readonly FiguredJacks[]): Group => {
   }
   const lengths = [...rows].map(([text, sides]) => `${[...sides].join(', ')}: ${text}`).join('; ');
   const stepped = jacks.find((one) => one.lengths.length > 1);
-  const hands = new Set(jacks.map((one) => one.hipSide ?? one.valleySide));
-  const same = rows.size < jacks.length && hands.size > 1;
+  const hands = (['left', 'right'] as const).flatMap((hand) => {
+    const own = jacks.filter((one) => (one.hipSide ?? one.valleySide) === hand);
+    const n = own.reduce((sum, one) => sum + one.count, 0);
+    return n === 0 || n === count ? [] : [`${n} ${note.hand[hand]}`];
+  });
   return {
     name: `${count} × ${member[first.kind]},`,
     lengths,
@@ -59,7 +62,7 @@ const groupOf = (asked: SheetAsked, jacks: readonly FiguredJacks[]): Group => {
       ...(first.foot
         ? [`${note.bottom}: ${draw.level}, ${draw.saw} ${degreesText(first.foot.sawTilt)}`]
         : []),
-      ...(same ? [card.pairs] : []),
+      ...(hands.length > 0 ? [hands.join(', ')] : []),
       ...(first.seat > 0 ? [card.tailAsCommon] : []),
     ].join(' · ')}.`,
   };

@@ -2,7 +2,7 @@ import type { Block, Variant } from './cardFit';
 import { heightOfPieces, type Piece } from './cardSizes';
 import { set } from './drawSvg';
 import { degreesText, tapeText } from './figures';
-import type { RoofSheet, SheetAsked, SheetRow } from './sheet';
+import type { RoofSheet, SheetAsked, SheetRow } from './sheetShape';
 
 /** What stands on a card below its large figures: ridge and ties, marks, and what there is besides. */
 
@@ -109,12 +109,17 @@ export const layoutBlock = (asked: SheetAsked, { sheet, width }: On): Block => {
   const { part } = words.roofs;
   const own = sheet.parts.find(({ key }) => key === 'layout');
   const rows = own?.rows ?? [];
-  const hook = (own?.notes ?? []).join(' ');
+  // What has a figure in it is set as figures are.
+  const [figured, hooks] = [true, false].map((has) =>
+    (own?.notes ?? []).filter((note) => /\d/.test(note) === has),
+  ) as [string[], string[]];
+  const hook = hooks.join(' ');
   const made = (tell: (list: readonly number[], text: string) => string, inOne: boolean): Variant => {
-    const all = rows.map(({ name, figures: [figure] }): Line => [
+    const marks = rows.map(({ name, figures: [figure] }): Line => [
       rows.length > 1 ? `${name}:` : '',
       `${tell(figure?.list ?? [], figure?.text ?? '')}.`,
     ]);
+    const all = [...marks, ...figured.map((note): Line => ['', note])];
     const inner = inOne ? runIn(all, width) : lines(all, width);
     const head = `<p><b>${set(part.layout)}.</b> <span>${set(hook)}</span></p>`;
     const height = heightOfPieces(

@@ -58,16 +58,9 @@ const rowsOf = (plan: RoofPlan): readonly Row[] => {
         ...end,
       ];
     case 'gambrel':
-      return [
-        ...before,
-        ...(plan.breakOn.what === 'purlin'
-          ? [['own.purlins'] as const, ...planed]
-          : [['own.gussets'] as const]),
-        ...raised,
-        ['own.upper'],
-        ...held,
-        ...end,
-      ];
+      return plan.breakOn.what === 'purlin'
+        ? [...before, ['own.purlins'], ...planed, ...raised, ['own.upper'], ...held, ...end]
+        : [...before, ['own.gussets'], ...raised, ['proveEnds'], ['nailEnds'], ...held, ...planed, ...end];
     case 'stepped':
       return [
         ...before,

@@ -6,7 +6,7 @@ import { heightOf, heightOfPieces, type, type Piece } from './cardSizes';
 import { set } from './drawSvg';
 import { tapedText } from './figures';
 import { roofSaid } from './said';
-import type { SheetAsked } from './sheet';
+import type { SheetAsked } from './sheetShape';
 
 /** Order of work, checks, and what holds for every roof: in two columns, or run in where a roof has much to tell besides. */
 

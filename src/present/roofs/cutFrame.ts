@@ -1,6 +1,6 @@
 import { textWidth } from './textSize';
 import type { Point } from './draw';
-import type { CutMember, CutSize } from './drawCuts';
+import type { CutMember, CutSize } from './cutMember';
 
 /**
  * Where things of a member's drawing lie. The board lies with its top edge level: `along` from the top of the plumb cut toward
@@ -23,6 +23,10 @@ export type CutFrame = {
   /** How far labels may go to the right. */
   readonly reach: number;
   readonly crownX: number | undefined;
+  /** Whether the body's length has room over the body. */
+  readonly isBodyOver: boolean;
+  /** Whether the height above the plate has room inside the board, left of its line. */
+  readonly isAboveInside: boolean;
 };
 
 /** A birdsmouth: from the top edge down to its corner, in along its seat, down its heel cut where wood is left past it. */
@@ -39,14 +43,19 @@ export type Heel = {
 /** Between the two pieces of a broken board. */
 const broken = 14;
 
-export const cutFrame = (member: CutMember, size: CutSize, inLabel: number): CutFrame => {
+/** How wide the texts inside the board are. */
+export type Inner = { readonly above: number; readonly body: number; readonly crown: number };
+
+export const cutFrame = (member: CutMember, size: CutSize, inner: Inner): CutFrame => {
+  const inLabel = inner.above;
   const { depth, slope, body, tail } = member;
   const m = slope.rise / slope.run;
   const slide = depth * m;
   const bodyFrom = member.high?.tail ?? 0;
   const edge = bodyFrom + body + tail;
   const heels = heelsOf(member, { m, bodyFrom });
-  const end = member.tail > 0 || heels.length === 0 ? (member.foot ? 0 : slide) : 0;
+  const g = Math.sqrt(1 + m * m);
+  const end = member.foot ? 0 : member.tail > 0 || heels.length === 0 ? slide : (member.overPlate * m) / g;
   const whole = edge + end;
   const squareWide = 74 + textWidth(member.square.join(''), size.figure, 'narrow') + 20;
   const wide = size.width - squareWide - 16;
@@ -80,7 +89,10 @@ export const cutFrame = (member: CutMember, size: CutSize, inLabel: number): Cut
     rows,
     reach: size.width - squareWide,
     squareAt: [size.width - squareWide + textWidth(member.square[0], size.figure, 'narrow') + 12, y + 16],
-    crownX: cut === undefined ? undefined : crownAt({ x0, cut, slide, scale, depth, bodyFrom }),
+    isBodyOver: at([bodyFrom + body, 0])[0] - at([bodyFrom, 0])[0] > inner.body + 24,
+    isAboveInside:
+      at([bodyFrom + body, 0])[0] - inner.above > (cut === undefined ? x0 + slide * scale : cut + broken),
+    crownX: cut === undefined ? undefined : crownAt({ x0, cut, slide, scale, bodyFrom, crown: inner.crown }),
     ...piecesOf({ shape, at, cut, y, deep: depth * scale }),
   };
 };
@@ -104,11 +116,18 @@ const breakAt = ({
   return x0 + first * scale + Math.max(0, spare) * 0.6;
 };
 
-type Crown = { x0: number; cut: number; slide: number; scale: number; depth: number; bodyFrom: number };
+type Crown = {
+  readonly x0: number;
+  readonly cut: number;
+  readonly slide: number;
+  readonly scale: number;
+  readonly bodyFrom: number;
+  readonly crown: number;
+};
 
-const crownAt = ({ x0, cut, slide, scale, bodyFrom }: Crown): number | undefined => {
+const crownAt = ({ x0, cut, slide, scale, bodyFrom, crown }: Crown): number | undefined => {
   const x = x0 + (bodyFrom + slide) * scale + 16;
-  return bodyFrom === 0 && cut - x > 70 ? x : undefined;
+  return bodyFrom === 0 && cut - x > crown + 20 ? x : undefined;
 };
 
 const heelsOf = (

@@ -2,7 +2,7 @@ import type { CommonRafter, FiguredRoof } from '../../core/roof/figured';
 import type { FiguredHip, FiguredJacks, Turn } from '../../core/roof/figuredSlants';
 import type { RoofPlan } from '../../core/roof/plan';
 import { shortInches } from '../../core/units/lengthText';
-import type { CutMember } from './drawCuts';
+import type { CutMember } from './cutMember';
 import type { Told } from './figures';
 import { partOfId, whereText } from './where';
 

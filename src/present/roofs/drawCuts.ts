@@ -1,4 +1,4 @@
-import type { Cheek, Turn } from '../../core/roof/figuredSlants';
+import type { CutMember, CutSize } from './cutMember';
 import { textMid, type Drawing, type Point, type Shape } from './draw';
 import { cutFrame, type CutFrame } from './cutFrame';
 import { edgeViews } from './drawEdges';
@@ -7,43 +7,21 @@ import { textWidth } from './textSize';
 
 /** A member's cuts as it lies on the horses, top edge up, with all that is marked on it. Figures exact, in inches. */
 
-export type CutMember = {
-  readonly name: string;
-  readonly depth: number;
-  readonly thickness: number;
-  /** Of the member itself, from level. */
-  readonly slope: Turn;
-  readonly body: number;
-  readonly tail: number;
-  readonly plumbCut: number;
-  /** Nothing where it has no birdsmouth. */
-  readonly seat: number;
-  readonly overPlate: number;
-  /** The same at its upper end, where it bears there too. */
-  readonly high?: { readonly seat: number; readonly overPlate: number; readonly tail: number };
-  readonly cheeks: readonly Cheek[];
-  readonly backing?: readonly [Turn, Turn];
-  /** Of one that stands on a sleeper. */
-  readonly foot?: { readonly level: Turn; readonly sawTilt: Turn };
-  /** What the square is held at: rise, and the run it goes with; of hips 17, as it is in plan. */
-  readonly square: readonly [rise: string, run: string];
-};
-
-export type CutSize = {
-  readonly width: number;
-  /** Height of figures, and of words beside them. */
-  readonly figure: number;
-  readonly word: number;
-  /** Most that the board's depth is drawn at. */
-  readonly deep: number;
-  /** Without the line for the whole top edge. */
-  readonly low?: true;
-};
+/** Shorter tails are none: half a tick of a tape. Inches. */
+const least = 1 / 32;
 
 /** Its height follows from what there is to show. */
 export const cutDrawing = (told: Told, member: CutMember, size: CutSize): Drawing => {
   const above = `${tapeText(member.overPlate, told.units)} ${told.words.roofs.draw.abovePlate}`;
-  const frame = cutFrame(member, size, textWidth(above, size.figure, 'narrow') + 26);
+  const frame = cutFrame(member, size, {
+    above: textWidth(above, size.figure, 'narrow') + 26,
+    body: textWidth(
+      `${told.words.roofs.draw.body} ${tapeText(member.body, told.units)}`,
+      size.figure,
+      'narrow',
+    ),
+    crown: textWidth(told.words.roofs.draw.crownUp, size.word, 'narrow'),
+  });
   const { draw } = told.words.roofs;
   const side = [
     ...sideShapes(frame),
@@ -100,18 +78,19 @@ const dimensions = (told: Told, frame: CutFrame): readonly Shape[] => {
   });
   const isWhole = !size.low && edge - member.body > 0.01;
   const tailed = text(draw.tail, member.tail);
+  const body = text(draw.body, member.body);
   const fits = end - heel > textWidth(tailed, size.figure, 'narrow') + 24;
   return [
     ...(isWhole ? [dimension(whole, end, { y: top, text: text(draw.whole, edge) })] : []),
-    dimension(start, heel, { y: low, text: text(draw.body, member.body) }),
-    ...(member.tail > 0 ? [dimension(heel, end, { y: low, ...(fits && { text: tailed }) })] : []),
-    ...(member.tail > 0 && !fits
+    dimension(start, heel, { y: low, ...(frame.isBodyOver && { text: body }) }),
+    ...(member.tail > least ? [dimension(heel, end, { y: low, ...(fits && { text: tailed }) })] : []),
+    ...(member.tail > least && !fits
       ? [textMid([end + 8, low], tailed, { size: size.figure, anchor: 'start' })]
       : []),
     ...(isWhole ? [up(whole, top), up(end, top)] : []),
     ...(isWhole && start === whole ? [] : [up(start, low)]),
     ...(isWhole && heel === end ? [] : [up(heel, low)]),
-    ...(!isWhole && member.tail > 0 ? [up(end, low)] : []),
+    ...(!isWhole && member.tail > least ? [up(end, low)] : []),
   ];
 };
 
@@ -120,17 +99,18 @@ const inside = ({ words, units }: Told, frame: CutFrame): readonly Shape[] => {
   const { member, size, at, heels, crownX } = frame;
   const { draw } = words.roofs;
   const y = at([0, 0])[1] + size.figure * 0.55 + 5;
-  const high = heels.flatMap(({ from, corner, over }, i): readonly Shape[] => {
-    if (i > 0) return [];
-    const [x0, y0] = at(from);
-    const [x1, y1] = at(corner);
-    const on: Point = [x0 + ((x1 - x0) * (y - y0)) / (y1 - y0), y];
-    const text = textMid([x0 - 10, y], `${tapeText(over, units)} ${draw.abovePlate}`, {
-      size: size.figure,
-      anchor: 'end',
+  const high = heels
+    .slice(0, frame.isAboveInside ? 1 : 0)
+    .flatMap(({ from, corner, over }): readonly Shape[] => {
+      const [x0, y0] = at(from);
+      const [x1, y1] = at(corner);
+      const on: Point = [x0 + ((x1 - x0) * (y - y0)) / (y1 - y0), y];
+      const text = textMid([x0 - 10, y], `${tapeText(over, units)} ${draw.abovePlate}`, {
+        size: size.figure,
+        anchor: 'end',
+      });
+      return [text, { kind: 'line', points: [[x0 - 7, y], on], role: 'thin', dot: true }];
     });
-    return [text, { kind: 'line', points: [[x0 - 7, y], on], role: 'thin', dot: true }];
-  });
   const deep = at([0, member.depth])[1] - at([0, 0])[1];
   const base = at([0, 0])[1] + deep / 2;
   const crown: readonly Shape[] =
@@ -170,9 +150,12 @@ const labels = (
   const { draw } = told.words.roofs;
   const tape = (inches: number): string => tapeText(inches, told.units);
   const slide = member.depth * (member.slope.rise / member.slope.run);
+  const flat = (member.depth * member.slope.run) / member.slope.rise;
   const mid = ([a, b]: Point, [c, d]: Point): Point => at([(a + c) / 2, (b + d) / 2]);
   const top = mid([0, 0], [slide, member.depth]);
+  const along = at([frame.bodyFrom + member.body / 2, 0]);
   const wanted: readonly Label[] = [
+    ...(frame.isBodyOver ? [] : [{ on: along, text: `${draw.body} ${tape(member.body)}`, want: along[0] }]),
     { on: top, text: `${draw.plumb} ${tape(member.plumbCut)}`, want: top[0] },
     ...heels.flatMap(({ corner, seatEnd, low, seat, heel }): readonly Label[] => [
       { on: mid(corner, seatEnd), text: `${draw.seat} ${tape(seat)}`, want: mid(corner, seatEnd)[0] - 44 },
@@ -180,10 +163,17 @@ const labels = (
         ? [{ on: mid(corner, low), text: `${draw.heel} ${tape(heel)}`, want: mid(corner, low)[0] + 44 }]
         : []),
     ]),
-    ...(heels.length === 0 && member.foot
-      ? [{ on: at([edge - 0.5, member.depth * 0.4]), text: `${draw.level}`, want: at([edge, 0])[0] }]
+    ...(frame.isAboveInside
+      ? []
+      : heels.slice(0, 1).map(({ from, corner, over }) => ({
+          on: mid(from, corner),
+          text: `${tape(over)} ${draw.abovePlate}`,
+          want: mid(from, corner)[0] - 90,
+        }))),
+    ...(member.foot
+      ? [{ on: mid([edge, 0], [edge - flat, member.depth]), text: draw.level, want: at([edge - flat, 0])[0] }]
       : []),
-    ...(member.tail > 0
+    ...(member.tail > least
       ? [
           {
             on: mid([edge, 0], [edge + slide, member.depth]),
@@ -194,7 +184,9 @@ const labels = (
       : []),
   ];
   const row = at([0, member.depth])[1] + 26;
-  const placed = inRow(wanted, { width: frame.reach, size: size.figure });
+  const fresh = wanted.filter(({ text }, i) => wanted.findIndex((one) => one.text === text) === i);
+  const inOrder = fitting(fresh, { width: frame.reach, size: size.figure }).sort((a, b) => a.on[0] - b.on[0]);
+  const placed = inRow(inOrder, { width: frame.reach, size: size.figure });
   return {
     bottom: row + size.figure * 0.7,
     shapes: placed.flatMap(({ on, text, x }): readonly Shape[] => [
@@ -202,6 +194,15 @@ const labels = (
       { kind: 'line', points: [[x, row - size.figure * 0.62], on], role: 'thin', dot: true },
     ]),
   };
+};
+
+/** Without the tail's cut, which is like the upper one, where there is no room for it. */
+const fitting = (
+  wanted: readonly Label[],
+  { width, size }: { readonly width: number; readonly size: number },
+): Label[] => {
+  const wide = wanted.reduce((sum, { text }) => sum + textWidth(text, size, 'narrow') + 14, 0);
+  return wide > width ? wanted.filter(({ text }) => /\d/.test(text)) : [...wanted];
 };
 
 /** Texts side by side, each as near to where it wants to be as the others let it. */
@@ -238,14 +239,21 @@ const square = ({ words }: Told, frame: CutFrame): readonly Shape[] => {
   const corner: Point = [x + foot, y + deep];
   const [riseText, runText] = member.square;
   const half = size.figure * 0.5;
-  const left: Point = [x + foot / 2, y + deep / 2];
-  const right: Point = [(x + foot + x + hyp) / 2, y + deep / 2];
-  const out = (from: Point, anchor: 'start' | 'end', text: string): Shape =>
-    textMid([from[0] + (anchor === 'end' ? -6 : 6), from[1] + half], text, { size: size.figure, anchor });
+  const isFlat = deep < size.figure * 1.4;
+  const under: Point = [x + hyp / 2, y + deep + size.figure * 0.75];
+  const left: Point = [x + foot / 2 - (half * foot) / deep / 2 - 6, y + deep / 2 + half];
+  const right: Point = [x + (foot + hyp) / 2 + (half * (hyp - foot)) / deep / 2 + 6, y + deep / 2 + half];
+  const out = (at: Point, anchor: 'start' | 'middle' | 'end', text: string): Shape =>
+    textMid(at, text, { size: size.figure, anchor });
+  // Of a flat triangle the long leg has its figure under it.
+  const legs = !isFlat
+    ? [out(left, 'end', riseText), out(right, 'start', runText)]
+    : rise < run
+      ? [out([x - 5, y + half], 'end', riseText), out(under, 'middle', runText)]
+      : [out(under, 'middle', riseText), out([x + hyp + 5, y + half], 'start', runText)];
   return [
     { kind: 'outline', points: [[x, y], corner, [x + hyp, y]], role: 'thin' },
-    out([left[0] - (half * foot) / Math.max(deep, 1) / 2, left[1]], 'end', riseText),
-    out([right[0] + (half * (hyp - foot)) / Math.max(deep, 1) / 2, right[1]], 'start', runText),
+    ...legs,
     textMid([x + hyp / 2, y - size.word * 0.8], words.roofs.draw.square, { size: size.word }),
   ];
 };

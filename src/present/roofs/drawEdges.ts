@@ -1,6 +1,6 @@
 import type { Cheek, Turn } from '../../core/roof/figuredSlants';
 import { textMid, type Point, type Shape } from './draw';
-import type { CutMember, CutSize } from './drawCuts';
+import type { CutMember, CutSize } from './cutMember';
 import { degreesText, type Told } from './figures';
 
 /** Beside the side of a member: its top edge where it is cut aslant, seen from above, and its end where the top is planed. */
@@ -10,29 +10,28 @@ type Views = { readonly shapes: readonly Shape[]; readonly bottom: number };
 export const edgeViews = (told: Told, member: CutMember, size: CutSize & { readonly top: number }): Views => {
   const { note } = told.words.roofs;
   const thick = 18;
-  const row = Math.max(thick, size.figure) + 12;
   const ends = (['top', 'bottom'] as const).filter((end) => member.cheeks.some((one) => one.end === end));
-  const rows = ends.map((end, i) =>
-    cheekRow(
-      told,
-      member.cheeks.filter((one) => one.end === end),
-      { end, y: size.top + i * row, thick, size },
-    ),
-  );
+  let y = size.top;
+  const rows = ends.map((end) => {
+    const own = member.cheeks.filter((one) => one.end === end);
+    const made = cheekRow(told, own, { end, y, thick, size });
+    y = made.bottom + 10;
+    return made.shapes;
+  });
   const foot = member.foot
     ? [
         textMid(
-          [6, size.top + rows.length * row + row / 2],
+          [6, y + size.figure / 2],
           `${note.bottom}: ${told.words.roofs.draw.level}, ${told.words.roofs.draw.saw} ${degreesText(member.foot.sawTilt)}`,
           { size: size.figure, anchor: 'start' },
         ),
       ]
     : [];
-  const section = member.backing ? backingView(told, member.backing, { size, y: size.top }) : undefined;
-  const count = rows.length + foot.length;
+  if (foot.length > 0) y += size.figure + 10;
+  const section = member.backing ? backingView(told, member.backing, { size, y }) : undefined;
   return {
     shapes: [...rows.flat(), ...foot, ...(section?.shapes ?? [])],
-    bottom: Math.max(count > 0 ? size.top + count * row : size.top - 10, section?.bottom ?? 0),
+    bottom: section?.bottom ?? y - 8,
   };
 };
 
@@ -44,7 +43,7 @@ type Row = {
 };
 
 /** The upper end is on the left, as on the side; looking up, the left hand is below. */
-const cheekRow = (told: Told, cheeks: readonly Cheek[], { end, y, thick, size }: Row): readonly Shape[] => {
+const cheekRow = (told: Told, cheeks: readonly Cheek[], { end, y, thick, size }: Row): Views => {
   const { draw, note } = told.words.roofs;
   const long = 96;
   const left = 6;
@@ -75,13 +74,17 @@ const cheekRow = (told: Told, cheeks: readonly Cheek[], { end, y, thick, size }:
       ),
     ),
   ];
-  return [
-    { kind: 'line', points: [[back, y], ...tip, [back, y + thick]], role: 'wood' },
-    textMid([left + long + 10, y + thick / 2], `${draw.topEdge}, ${note[end]}: ${words.join(' · ')}`, {
-      size: size.figure,
-      anchor: 'start',
-    }),
-  ];
+  const lines = [`${draw.topEdge}, ${note[end]}: ${words[0] ?? ''}`, ...words.slice(1)];
+  const step = size.figure * 1.2;
+  return {
+    shapes: [
+      { kind: 'line', points: [[back, y], ...tip, [back, y + thick]], role: 'wood' },
+      ...lines.map((text, i) =>
+        textMid([left + long + 10, y + thick / 2 + i * step], text, { size: size.figure, anchor: 'start' }),
+      ),
+    ],
+    bottom: y + thick + (lines.length - 1) * step,
+  };
 };
 
 type Tip = {

@@ -19,7 +19,7 @@ export const planDrawing = (asked: Told & { readonly plan: RoofPlan }, size: Dra
   const room = roomOf(asked, size);
   const frame = framed(wood.flat(), { ...size, room });
   const notes = isLong
-    ? [textMid([size.width / 2, size.height / 2], words.roofs.draw.tooMany, { size: size.word })]
+    ? [textMid([size.width / 2, size.word], words.roofs.draw.tooMany, { size: size.word })]
     : [];
   return {
     title: words.roofs.draw.planOf(roofTitle(asked).toLowerCase()),
@@ -27,7 +27,7 @@ export const planDrawing = (asked: Told & { readonly plan: RoofPlan }, size: Dra
     height: size.height,
     shapes: [
       ...(isLong ? [{ kind: 'outline', points: platesOf(plan).map(frame.at), role: 'thin' } as const] : []),
-      ...seen.map(({ id, points, role }) => shapeOf({ id, role, points: points.map(frame.at) }, frame.scale)),
+      ...seen.map((one) => shapeOf(one, frame)),
       ...around(asked, size, frame),
       ...notes,
     ],
@@ -75,21 +75,30 @@ export const framed = (
 const roomOf = ({ plan, units }: Told & { readonly plan: RoofPlan }, { figure, word }: DrawSize): Room => {
   const span = textWidth(lengthText(plan.span, units), figure, 'narrow');
   return {
-    left: span / 2 + 14 + word * 1.8,
+    left: span + 16 + word * 1.8,
     right: word * 1.8,
     top: word * 1.8,
     bottom: word * 1.7 + figure * 1.6,
   };
 };
 
-const platesOf = ({ length, span }: RoofPlan): readonly Point[] => [
-  [0, -span / 2],
-  [length, -span / 2],
-  [length, span / 2],
-  [0, span / 2],
-];
+const platesOf = (plan: RoofPlan): readonly Point[] => {
+  const [street, yard] = acrossOf(plan);
+  return [
+    [0, street],
+    [plan.length, street],
+    [plan.length, yard],
+    [0, yard],
+  ];
+};
 
-type Seen = { readonly id: string; readonly role: Role; readonly points: readonly Point[] };
+type Seen = {
+  readonly id: string;
+  readonly role: Role;
+  readonly points: readonly Point[];
+  /** Down its middle, from end to end. */
+  readonly middle: readonly [Point, Point];
+};
 
 /** Its outline from above, as far as plumb cuts leave it. Blocks are too small to tell apart. */
 const seenFromAbove = ({ id, origin, direction, outline, thickness, cuts }: Timber): readonly Seen[] => {
@@ -109,7 +118,10 @@ const seenFromAbove = ({ id, origin, direction, outline, thickness, cuts }: Timb
       (left, { normal, reach }) => clipped(left, [normal[0], normal[1]], reach),
       whole,
     );
-  return points.length < 3 ? [] : [{ id, role: roles[kind] ?? 'thin', points }];
+  if (points.length < 3) return [];
+  const reach = points.map(([x, y]) => direction[0] * (x - origin[0]) + direction[1] * (y - origin[1]));
+  const middle = [corner(Math.min(...reach), 0), corner(Math.max(...reach), 0)] as const;
+  return [{ id, role: roles[kind] ?? 'thin', points, middle }];
 };
 
 const roles: Readonly<Record<string, Role>> = {
@@ -138,13 +150,14 @@ const clipped = (points: readonly Point[], normal: Point, reach: number): readon
 };
 
 /** Too thin for two lines, a member is one: down its middle. */
-const shapeOf = ({ id, role, points }: Seen, scale: number): Shape => {
-  const [a, b, c, d] = points;
-  if (scale * 1.5 >= 2.4 || !a || !b || !c || !d || role === 'dashed')
-    return { kind: 'outline', points, role, id };
-  const mid = ([x, y]: Point, [u, v]: Point): Point => [(x + u) / 2, (y + v) / 2];
-  return { kind: 'line', points: [mid(a, d), mid(b, c)], role };
-};
+const shapeOf = ({ id, role, points, middle }: Seen, { at, scale }: Frame): Shape =>
+  scale * 1.5 >= 2.4 || role === 'dashed'
+    ? { kind: 'outline', points: points.map(at), role, id }
+    : { kind: 'line', points: middle.map(at), role };
+
+/** From the street's plate to the yard's, or to a shed's wall. */
+export const acrossOf = ({ kind, span }: RoofPlan): readonly [street: number, yard: number] =>
+  kind === 'shed' ? [-span, 0] : [-span / 2, span / 2];
 
 /** Which side and end is which, and how long and wide it is, plate to plate. */
 const around = (
@@ -154,12 +167,17 @@ const around = (
 ): readonly Shape[] => {
   const { plan, words, units } = asked;
   const { draw } = words.roofs;
-  const [left, top] = at([0, -plan.span / 2]);
-  const [right, bottom] = at([plan.length, plan.span / 2]);
+  const [street, yard] = acrossOf(plan);
+  const [left, top] = at([0, street]);
+  const [right, bottom] = at([plan.length, yard]);
   const middle = (left + right) / 2;
   const across = (top + bottom) / 2;
   const low = box.bottom + size.word * 1.7 + size.figure * 0.6;
-  const out = box.left - size.word * 1.8 - 4;
+  const wide = textWidth(lengthText(plan.span, units), size.figure, 'narrow');
+  // A short line has its text beside it.
+  const isShort = bottom - top < size.figure + 22;
+  const out = box.left - size.word * 1.8 - 6 - (isShort ? 0 : wide / 2);
+  const spanText = lengthText(plan.span, units);
   const word = (x: number, y: number, text: string): Shape => textMid([x, y], text, { size: size.word });
   return [
     word(middle, box.top - size.word, draw.street),
@@ -176,7 +194,8 @@ const around = (
       kind: 'dimension',
       from: [out, top],
       to: [out, bottom],
-      label: textMid([out, across], lengthText(plan.span, units), { size: size.figure }),
+      ...(!isShort && { label: textMid([out, across], spanText, { size: size.figure }) }),
     },
+    ...(isShort ? [textMid([out - 8, across], spanText, { size: size.figure, anchor: 'end' })] : []),
   ];
 };

@@ -4,7 +4,7 @@ import type { Timber } from '../../core/roof/timber';
 import { timbersOf } from '../../core/roof/timbers';
 import { lengthText } from '../words/numbers';
 import { textMid, type Drawing, type Point, type Shape } from './draw';
-import { framed, type DrawSize, type Frame } from './drawPlan';
+import { acrossOf, framed, type DrawSize, type Frame } from './drawPlan';
 import type { Told } from './figures';
 import { textWidth } from './textSize';
 import { in12, roofTitle } from './title';
@@ -24,9 +24,9 @@ export const sectionDrawing = (asked: Asked, size: DrawSize): Drawing => {
   const ends = [...cut.map(endOf), ...sides, ...ties];
   const height = heightOf(asked.roof);
   const room = {
-    left: 10,
+    left: size.figure * 2,
     right: textWidth(lengthText(height, asked.units), size.figure, 'narrow') + 24,
-    top: size.figure * 2.2,
+    top: size.figure * 3,
     bottom: size.figure * 2.4,
   };
   const flip = ([y, z]: Point): Point => [y, -z];
@@ -60,13 +60,17 @@ const shortened = (plan: RoofPlan): RoofPlan => {
 const isRafter = ({ id, direction }: Timber): boolean =>
   id.startsWith('rafter.') && !id.includes('wing') && Math.abs(direction[1]) > 0.999;
 
-/** Where most rafters stand in one line, nearest to the middle. */
+/** Where rafters reach across the most of the span, nearest to the middle. */
 const middleStation = (all: readonly Timber[], { length }: RoofPlan): number => {
-  const count = new Map<number, number>();
-  for (const one of all.filter(isRafter)) count.set(one.origin[0], (count.get(one.origin[0]) ?? 0) + 1);
-  const most = Math.max(0, ...count.values());
-  return [...count]
-    .filter(([, n]) => n === most)
+  const reach = new Map<number, number>();
+  for (const one of all.filter(isRafter)) {
+    const along = one.outline.map(([u]) => u);
+    const x = one.origin[0];
+    reach.set(x, (reach.get(x) ?? 0) + Math.max(...along) - Math.min(...along));
+  }
+  const most = Math.max(0, ...reach.values());
+  return [...reach]
+    .filter(([, far]) => far > most - 1)
     .map(([x]) => x)
     .reduce((best, x) => (Math.abs(x - length / 2) < Math.abs(best - length / 2) ? x : best), Infinity);
 };
@@ -162,12 +166,16 @@ const dimensions = (
   { frame, height }: In,
 ): readonly Shape[] => {
   const { at, box } = frame;
-  const [left, zero] = at([-plan.span / 2, 0]);
-  const [right] = at([plan.span / 2, 0]);
+  const [street, yard] = acrossOf(plan);
+  const [left, zero] = at([street, 0]);
+  const [right] = at([yard, 0]);
   const [, top] = at([0, -height]);
   const low = box.bottom + figure * 1.3;
   const wide = textWidth(lengthText(height, units), figure, 'narrow');
-  const out = box.right + wide / 2 + 12;
+  // A short line has its text beside it.
+  const isShort = zero - top < figure + 22;
+  const out = box.right + 12 + (isShort ? 0 : wide / 2);
+  const text = lengthText(height, units);
   const thin = (x0: number, x1: number, y: number): Shape => ({
     kind: 'line',
     points: [
@@ -184,13 +192,14 @@ const dimensions = (
       label: textMid([(left + right) / 2, low], lengthText(plan.span, units), { size: figure }),
     },
     thin(box.right + 4, out + 6, zero),
-    thin(Math.min(box.right, at([plan.kind === 'shed' ? plan.span / 2 : 0, 0])[0] + 8), out + 6, top),
+    thin(Math.min(box.right, at([0, 0])[0] + 8), out + 6, top),
     {
       kind: 'dimension',
       from: [out, zero],
       to: [out, top],
-      label: textMid([out, (zero + top) / 2], lengthText(height, units), { size: figure }),
+      ...(!isShort && { label: textMid([out, (zero + top) / 2], text, { size: figure }) }),
     },
+    ...(isShort ? [textMid([out + 9, (zero + top) / 2], text, { size: figure, anchor: 'start' })] : []),
   ];
 };
 

@@ -32,12 +32,13 @@ export const tapeText = (inches: number, units: Units): string => {
 
 /** What the core says in decimal inches, as a tape reads it: `1.962 in deep` → `1 15/16" deep`. Slopes in 12 stay. */
 export const tapedText = (text: string, units: Units): string =>
-  text.replace(/(\d+(?:\.\d+)?) (?:in|pulg)\.?(?! \d)(?=[\s,;:.)]|$)/g, (_, inches: string) =>
+  text.replace(/(\d+(?:\.\d+)?) (?:in|pulg)(?! \d)(?=[\s,;:.)]|$)/g, (_, inches: string) =>
     tapeText(Number(inches), units),
   );
 
-/** `26.6°`. */
-export const degreesText = (turn: Turn): string => `${(Math.round(degreesOf(turn) * 10) / 10).toFixed(1)}°`;
+/** `26.6°`. Which way it turns is for its name to say. */
+export const degreesText = (turn: Turn): string =>
+  `${(Math.round(Math.abs(degreesOf(turn)) * 10) / 10).toFixed(1)}°`;
 
 export const lengthFigure = ({ words, units }: Told, key: FigureKey, inches: number): Figure => ({
   key,

@@ -1,6 +1,6 @@
 import type { FiguredDormer } from '../../core/roof/figured';
 import { angleFigure, lengthFigure, lengthsOf, listFigure } from './figures';
-import type { SheetAsked, SheetPart, SheetRow } from './sheet';
+import type { SheetAsked, SheetPart, SheetRow } from './sheetShape';
 import { commonFigures } from './sheetRafters';
 
 /** What is cut for dormers besides their commons. */

@@ -2,7 +2,7 @@ import { timbersOf } from '../../core/roof/timbers';
 import type { RoofPlan } from '../../core/roof/plan';
 import { hair } from '../../core/units/hair';
 import { tapeText, type Figure } from './figures';
-import type { SheetAsked, SheetPart, SheetRow } from './sheet';
+import type { SheetAsked, SheetPart, SheetRow } from './sheetShape';
 import { whereText } from './where';
 
 /**

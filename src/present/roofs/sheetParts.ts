@@ -8,7 +8,7 @@ import {
   textFigure,
   type Figure,
 } from './figures';
-import type { SheetAsked, SheetPart, SheetRow } from './sheet';
+import type { SheetAsked, SheetPart, SheetRow } from './sheetShape';
 import { spliceNotes } from './sheetRafters';
 import { partOfId, whereText } from './where';
 

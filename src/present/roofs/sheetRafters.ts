@@ -10,7 +10,7 @@ import {
   type Figure,
   type Told,
 } from './figures';
-import type { SheetAsked, SheetPart, SheetRow } from './sheet';
+import type { SheetAsked, SheetPart, SheetRow } from './sheetShape';
 import { partOfId, whereText } from './where';
 
 /** Ridges, rafters, hips, valleys and jacks as the sheet has them, each in the order they are cut. */

@@ -3,7 +3,7 @@ import { peopleFor } from '../../core/advice/lifting';
 import type { FiguredBoards, FiguredLists } from '../../core/roof/figuredLists';
 import { tapedText, textFigure } from './figures';
 import { roofSaid } from './said';
-import type { SheetAsked, SheetPart, SheetRow } from './sheet';
+import type { SheetAsked, SheetPart, SheetRow } from './sheetShape';
 import { boardName } from './title';
 import { lengthText } from '../words/numbers';
 
