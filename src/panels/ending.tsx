@@ -20,7 +20,7 @@ export const Ending = ({ desk, session }: EndingProps) => {
             {words.ui.debrief.again}
           </button>
         )}
-        <button type="button" class="btn small" id="save" onClick={() => saveFile(session.attempt.value)}>
+        <button type="button" class="btn small" id="save" onClick={() => saveFile(session)}>
           {words.ui.debrief.file}
         </button>
         <button type="button" class="btn small" id="print" onClick={() => print()}>

@@ -42,12 +42,12 @@ const seen = ['scenes', 'panels', 'audio'];
 /** Who may import whom. Nobody's row names main, tt or dev, so nothing imports them. */
 export const layers: readonly Layer[] = [
   ...coreLayers,
-  upon('content', [], ['zod', '@noble/hashes', 'canonicalize']),
+  upon('content', [], ['zod', '@noble/hashes', 'canonicalize', 'fflate']),
   upon('session', ['content'], ['idb', '@preact/signals-core']),
   upon('records', ['content', 'session'], ['idb']),
   upon('present', []),
   upon('scenes', ['present', 'session'], ['phaser']),
-  upon('panels', ['present', 'session', 'content', 'records'], ['preact', '@preact/signals-core']),
+  upon('panels', ['present', 'session', 'content', 'records'], ['preact', '@preact/signals-core', 'uqr']),
   upon('audio', ['present', 'session'], ['howler', '@preact/signals-core']),
   upon('tt', everything, ['node:']),
   upon('dev', [...everything, ...seen], ['preact', '@preact/signals-core']),
