@@ -17,6 +17,7 @@ import './panels/print.css';
 import './panels/recall.css';
 import './panels/proof.css';
 import './panels/states.css';
+import './panels/classes/classes.css';
 import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { readLevels } from './content/levelFiles';
@@ -25,6 +26,7 @@ import type { Proof } from './core/score/proof';
 import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
+import { loadClasses, openLinked } from './panels/classes/takenActs';
 import { deskOf, openLeft, startRun, type Desk } from './panels/desk';
 import { isOver } from './core/site/state';
 import { drawAtOnce } from './main/drawAtOnce';
@@ -114,7 +116,9 @@ const start = async (): Promise<void> => {
     heads,
     seed: Math.round(seed),
   });
+  await loadClasses(desk);
   await openAsked(desk, query);
+  await openFragment(desk);
   document.dispatchEvent(new CustomEvent('come', { detail: 'runs' }));
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
   document.getElementById('loading')?.remove();
@@ -164,9 +168,19 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   if (screen === 'site' && level) {
     const mode = modesOf(level).find((one) => one === query.get('mode')) ?? 'own';
     await startRun(desk, level, mode);
-  } else if (screen === 'proof') desk.screen.value = screen;
+  } else if (screen === 'proof' || screen === 'class') desk.screen.value = screen;
   else if (screen === 'talk' && level) desk.screen.value = 'talk';
   else if (asked === null && screen === null) await openLeft(desk);
+};
+
+/** A link that carries something with it. It is taken up once, so that the page opens where it was left the next time. */
+const openFragment = async (desk: Desk): Promise<void> => {
+  addEventListener('hashchange', () => void taken(desk));
+  await taken(desk);
+};
+const taken = async (desk: Desk): Promise<void> => {
+  if (await openLinked(desk, location.hash))
+    history.replaceState(null, '', location.pathname + location.search);
 };
 
 /** For tests and for whoever scripts the page: the run as it is, and a way to act on it. */

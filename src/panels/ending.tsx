@@ -1,4 +1,5 @@
 import type { Session } from '../session/session';
+import { ToAssignment } from './classes/beginAssigned';
 import { saveFile } from './saveFile';
 import { openProof, startRun, wordsOf, type Desk } from './desk';
 
@@ -15,7 +16,10 @@ export const Ending = ({ desk, session }: EndingProps) => {
   return (
     <>
       <div class="others">
-        {mode !== 'check-off' && (
+        {session.handed.assignment !== undefined && (
+          <ToAssignment desk={desk} id={session.handed.assignment} />
+        )}
+        {mode !== 'check-off' && session.handed.assignment === undefined && (
           <button type="button" class="btn small" id="again" onClick={again}>
             {words.ui.debrief.again}
           </button>

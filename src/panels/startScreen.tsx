@@ -5,6 +5,7 @@ import { isReadable } from '../session/session';
 import type { RunHead } from '../session/store';
 import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
 import type { Messages } from '../present/words/messages';
+import { ClassLinks, TakenNotices } from './classes/classLinks';
 import { openDebrief, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
@@ -37,6 +38,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
         <p class="lead">{words.ui.start.intro}</p>
         <p class="lead">{words.ui.start.know}</p>
         <StartNotices desk={desk} />
+        <TakenNotices desk={desk} />
         <LastDebrief desk={desk} />
         <ul class="jobs">
           {desk.levels.map((level) => (
@@ -48,6 +50,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
             {words.proof.title}
           </button>
         </p>
+        <ClassLinks desk={desk} />
       </main>
     </div>
   );

@@ -4,8 +4,13 @@ import { anchorOf, competencies, type Anchor, type Competency } from './anchors'
 import { partNames, type Marked, type Told } from './marked';
 import { meanOf, trendOf, type Trend } from './trend';
 
-/** A run on the desk: which file it came in, how old that was, and how it was marked. */
-export type Entry = { readonly file: string; readonly when: number; readonly marked: Marked };
+/** A run on the desk: which file it came in, how old that was (ms since 1970), and how it was marked. */
+export type Entry = {
+  readonly key: string;
+  readonly file: string;
+  readonly when: number;
+  readonly marked: Marked;
+};
 
 /** What is known of runs in general on a level. */
 export type Known = {

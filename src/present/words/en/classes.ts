@@ -111,6 +111,7 @@ export const classes = {
     nobody: 'no code',
     runs: 'Runs that count',
     total: 'Mean total',
+    points: 'Points',
     weakest: 'Weakest part',
     trend: 'Trend',
     few: (n: number) => `needs ${n} runs`,

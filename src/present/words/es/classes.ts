@@ -111,6 +111,7 @@ export const classes: typeof en = {
     nobody: 'sin clave',
     runs: 'Obras que cuentan',
     total: 'Total medio',
+    points: 'Puntos',
     weakest: 'Parte más floja',
     trend: 'Rumbo',
     few: (n) => `faltan: pide ${n} obras`,
