@@ -48,6 +48,9 @@ const schema = z.strictObject({
   digest: z.optional(z.string()),
 });
 
+/** The text that a link carries: what links have of their own shows that nothing of it was changed. */
+export const bareText = (assignment: Assignment): string => canonicalText({ format, ...assignment });
+
 /** The text of an assignment file: the same bytes for the same assignment, with a digest over all the rest. */
 export const assignmentText = (assignment: Assignment): string => {
   const rest = { format, ...assignment };

@@ -1,4 +1,4 @@
-import { assignmentText, type Assignment, type SeedPolicy } from '../../content/assignment';
+import { bareText, type Assignment, type SeedPolicy } from '../../content/assignment';
 import { keptGiven } from '../../content/classSchema';
 import { linkOf } from '../../content/link';
 import { modesOf, type Level } from '../../core/level/level';
@@ -70,4 +70,4 @@ export const giveOut = async ({ store, classes }: Desk, assignment: Assignment):
 
 /** The address that carries an assignment. */
 export const linkTo = (assignment: Assignment): string =>
-  location.origin + location.pathname + linkOf({ kind: 'assignment', text: assignmentText(assignment) });
+  location.origin + location.pathname + linkOf({ kind: 'assignment', text: bareText(assignment) });

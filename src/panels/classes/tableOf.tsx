@@ -30,7 +30,11 @@ export const TableOf = ({ table: { head, rows }, act }: Props) => (
                 {cell}
               </th>
             ) : (
-              <td key={at} data-name={head[at]} class={cell === '' ? 'tn blank' : 'tn'}>
+              <td
+                key={at}
+                data-name={head[at]}
+                class={cell === '' ? 'blank' : /^[\d–−]/.test(cell) ? 'tn' : ''}
+              >
                 {cell}
               </td>
             ),
