@@ -100,7 +100,7 @@ const Head = ({
       >
         ‹ {desk.readOnly ? words.classes.results.toReport : words.ui.site.leave}
       </button>
-      <h1>
+      <h1 class={desk.readOnly ? 'wraps' : ''}>
         {level.title[lang]}:{' '}
         {desk.readOnly
           ? words.classes.results.reading(session.handed.learner ?? words.classes.results.nobody)

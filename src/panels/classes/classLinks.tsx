@@ -28,7 +28,7 @@ export const ClassLinks = ({ desk }: { readonly desk: Desk }) => {
     if (file) await takeOn(desk, file.name, readAssignment(await file.text()));
   };
   return (
-    <p class="lead going">
+    <p class="lead going ways">
       <FilePick id="openAssignment" text={words.openFile} take={(files) => void open(files)} link />
       <button type="button" class="link" id="class" onClick={() => (desk.screen.value = 'class')}>
         {words.title}

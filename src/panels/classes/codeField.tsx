@@ -32,7 +32,10 @@ const Typed = ({ desk, taken }: Props) => {
     event.preventDefault();
     const code = codeOf(typed);
     setBad(code === undefined);
-    if (code !== undefined) void goUnder(desk, taken, code);
+    if (code === undefined) return;
+    void goUnder(desk, taken, code).then(() =>
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('[data-assigned]')?.focus()),
+    );
   };
   return (
     <form onSubmit={use}>

@@ -8,7 +8,13 @@ type Props = { readonly desk: Desk; readonly file: Offered; readonly close: () =
 export const ExportSheet = ({ desk, file, close }: Props) => {
   const { sheet } = wordsOf(desk).classes;
   const host = useRef<HTMLDialogElement>(null);
-  useEffect(() => host.current?.showModal(), []);
+  useEffect(() => {
+    host.current?.showModal();
+    // Read from its head, not from where the caret happens to stand.
+    const text = host.current?.querySelector('textarea');
+    text?.setSelectionRange(0, 0);
+    text?.scrollTo(0, 0);
+  }, []);
   return (
     <dialog class="paper exportSheet" ref={host} onClose={close} aria-labelledby="export-title">
       <h2 id="export-title">{file.name}</h2>

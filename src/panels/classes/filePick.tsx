@@ -8,14 +8,30 @@ type Props = {
   readonly link?: boolean;
   readonly many?: boolean;
   readonly folder?: boolean;
+  /** Not now. The button stays where it is, and keeps the keyboard. */
+  readonly off?: boolean;
 };
 
 /** A button that opens the device's own choice of files. */
-export const FilePick = ({ id, text, take, link = false, many = false, folder = false }: Props) => {
+export const FilePick = ({
+  id,
+  text,
+  take,
+  link = false,
+  many = false,
+  folder = false,
+  off = false,
+}: Props) => {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
-      <button type="button" class={link ? 'link' : 'btn'} id={id} onClick={() => input.current?.click()}>
+      <button
+        type="button"
+        class={link ? 'link' : 'btn'}
+        id={id}
+        aria-disabled={off}
+        onClick={() => off || input.current?.click()}
+      >
         {text}
       </button>
       <input

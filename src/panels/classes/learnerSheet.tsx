@@ -17,16 +17,18 @@ type Props = ReportProps & { readonly row: LearnerRow };
 export const LearnerSheet = ({ desk, report, assignment, line, row }: Props) => {
   const words = wordsOf(desk);
   const { results, notice11 } = words.classes;
-  useEffect(() => scrollTo(0, 0), []);
+  useEffect(() => {
+    document.getElementById('toClass')?.focus();
+    scrollTo(0, 0);
+  }, []);
+  const close = (): void => {
+    desk.classes.learner.value = undefined;
+    requestAnimationFrame(() => document.getElementById(`learner-${row.code}`)?.focus());
+  };
   return (
     <>
       <p class="offPaper">
-        <button
-          type="button"
-          class="btn small"
-          id="toClass"
-          onClick={() => (desk.classes.learner.value = undefined)}
-        >
+        <button type="button" class="btn small" id="toClass" onClick={close}>
           ‹ {results.close}
         </button>
       </p>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { encode } from 'uqr';
 import { assignmentText, type Assignment } from '../../content/assignment';
 import { wordsOf, type Desk } from '../desk';
@@ -12,6 +12,8 @@ export const OutLink = ({ desk, assignment }: Props) => {
   const { out } = wordsOf(desk).classes;
   const link = useMemo(() => linkTo(assignment), [assignment]);
   const [said, say] = useState('');
+  const shown = useRef<HTMLInputElement>(null);
+  useEffect(() => shown.current?.focus(), []);
   const copy = (): void =>
     void navigator.clipboard.writeText(link).then(
       () => say(out.copied),
@@ -31,6 +33,7 @@ export const OutLink = ({ desk, assignment }: Props) => {
         <input
           type="text"
           id="link"
+          ref={shown}
           readOnly
           value={link}
           onFocus={({ currentTarget }) => currentTarget.select()}

@@ -26,7 +26,17 @@ export const TakeInSheet = ({ desk }: { readonly desk: Desk }) => {
     >
       <h2>{take.title}</h2>
       <p>{take.says}</p>
-      {marking ? (
+      <div class="others">
+        <FilePick id="takeFiles" text={take.files} take={came} many off={marking !== undefined} />
+        <FilePick
+          id="takeFolder"
+          text={take.folder}
+          take={(files) => came(files.filter(isJson))}
+          folder
+          off={marking !== undefined}
+        />
+      </div>
+      {marking && (
         <div class="marking">
           <progress max={marking.of} value={marking.through} aria-label={take.title} />
           <span class="tn" id="marking">
@@ -35,11 +45,6 @@ export const TakeInSheet = ({ desk }: { readonly desk: Desk }) => {
           <button type="button" class="btn small" id="stopMarking" onClick={marking.stop}>
             {take.stop}
           </button>
-        </div>
-      ) : (
-        <div class="others">
-          <FilePick id="takeFiles" text={take.files} take={came} many />
-          <FilePick id="takeFolder" text={take.folder} take={(files) => came(files.filter(isJson))} folder />
         </div>
       )}
       <div role="status">{intake && !marking && <Came desk={desk} intake={intake} />}</div>

@@ -6,7 +6,7 @@ import type { Level } from '../../core/level/level';
 import { keys } from '../../records/backup';
 import { beginRun, reopenRun } from '../../session/session';
 import type { RunHead } from '../../session/store';
-import { enter, type Desk } from '../desk';
+import { enter, keepDebrief, type Desk } from '../desk';
 import { runFile, type Offered } from '../saveFile';
 import { noClasses } from './classState';
 
@@ -54,6 +54,7 @@ export const goUnder = (desk: Desk, { assignment }: TakenOn, learner: string | u
 export const openTaken = (desk: Desk, id: string): void => {
   desk.classes.refused.value = undefined;
   desk.classes.open.value = id;
+  keepDebrief(desk, undefined);
   desk.screen.value = 'assigned';
 };
 

@@ -153,7 +153,7 @@ export const classes = {
     countsSay: 'A run counts if it holds and was not just watched.',
     order: 'Learners stand in the order of their codes. There is no ranking.',
     print: 'Print',
-    reading: (who: string) => `Read only: the run of ${who}`,
+    reading: (who: string) => `${who}, read only`,
     toReport: 'Back to the report',
     notHere: 'This run cannot be opened: its file is not kept here.',
   },

@@ -152,7 +152,7 @@ export const classes: typeof en = {
     countsSay: 'Una obra cuenta si vale y no fue solo para mirar.',
     order: 'Los alumnos van en el orden de sus claves. No hay puestos.',
     print: 'Imprimir',
-    reading: (who) => `Solo para leer: la obra de ${who}`,
+    reading: (who) => `${who}, solo para leer`,
     toReport: 'Volver al informe',
     notHere: 'Esta obra no se puede abrir: su archivo no está guardado aquí.',
   },
