@@ -4,7 +4,8 @@ import { modes, type Mode } from '../core/level/mode';
 import { canonicalText, digestOf } from './canonical';
 import { complaint, type Read } from './complaint';
 import { readJson } from './readJson';
-import { at, readShape, said } from './shape';
+import { newerThan } from './newerThan';
+import { readShape } from './shape';
 
 /** What an instructor hands out: which levels, how they are played, and what it is called. */
 export type Assignment = {
@@ -76,17 +77,6 @@ const no = (path: string, wrong: string, accepted: string): Read<never> => ({
   ok: false,
   complaints: [complaint(path, wrong, accepted)],
 });
-
-/** A file of a later version of a format, told so; undefined where it is not one. */
-export const newerThan = (known: string, value: unknown): Read<never> | undefined => {
-  const found = at(value, ['format']);
-  const [name, version] = known.split('@');
-  if (typeof found !== 'string' || !found.startsWith(`${name}@`)) return undefined;
-  const made = found.slice(`${name}@`.length);
-  return /^\d{1,6}$/.test(made) && Number(made) > Number(version)
-    ? no('format', `is ${said(found)}, made by a newer version`, `"${known}"`)
-    : undefined;
-};
 
 /**
  * The seed a learner plays a level of an assignment on: their own, so a classmate's run does not fit; or one for all,

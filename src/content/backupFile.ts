@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
 import type { Action } from '../core/site/action';
-import { newerThan } from './assignment';
 import { canonicalText, digestOf } from './canonical';
 import { complaint, type Read } from './complaint';
+import { newerThan } from './newerThan';
 import { readJson } from './readJson';
 import { readAct, readHead, type RunHead } from './runSchema';
 import { readShape } from './shape';

@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import jsQR from 'jsqr';
 import Papa from 'papaparse';
 import type { Browser, Page } from 'playwright-core';
@@ -70,12 +71,30 @@ const cells = (page: Page): Promise<readonly (readonly string[])[]> =>
       .map((row) => [...row.querySelectorAll('th, td:not(.actOf)')].map((cell) => cell.textContent)),
   );
 
+/** Nothing grave to an independent judge of accessibility. */
+const graveOn = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(' | ')}`);
+};
+
 /** Also on a phone, upright and on its side. */
 const fitsEverywhere = async (page: Page): Promise<void> => {
   for (const size of ['phone', 'side', 'desk'] as const) {
     await page.setViewportSize(sizes[size]);
     expect(await misfitsOn(page), size).toEqual([]);
   }
+};
+
+/** A device that passes files on; what it was given is kept on the page. */
+const sharing = (): void => {
+  Object.assign(navigator, {
+    canShare: () => true,
+    share: async ({ files }: { readonly files: readonly File[] }) => {
+      Object.assign(window, { shared: await Promise.all(files.map((file) => file.text())) });
+    },
+  });
 };
 
 /** The code as a camera sees it. */
@@ -121,8 +140,11 @@ it('goes from jobs to a report on a class', async () => {
   await page.evaluate((all) => all.forEach((one) => window.__tt.do(one)), acts);
   await page.evaluate(() => window.__tt.settled());
   await page.evaluate(() => window.__tt.go('debrief'));
+  await page.evaluate(sharing);
   await pressed(page, '#toAssignment');
   const text = await saved(page, '#saveRuns');
+  await pressed(page, '#share');
+  await expect.poll(() => page.evaluate(() => Reflect.get(window, 'shared') as unknown)).toEqual([text]);
   const read = readAttempt(text);
   expect(read.ok && read.value).toMatchObject({ assignment: id, learner: 'R7', seed, mode: 'own' });
 
@@ -146,6 +168,7 @@ it('goes from jobs to a report on a class', async () => {
     '<img src=x onerror=boom()>.json: $: is not JSON (a JSON object)',
   );
   await fitsEverywhere(page);
+  expect(await graveOn(page)).toEqual([]);
   const rows = await cells(page);
   expect(rows.map(([code, runs]) => [code, runs])).toEqual([
     ['B2', '1 of 1'],
@@ -164,6 +187,7 @@ it('goes from jobs to a report on a class', async () => {
   // One learner, what is thought of them, and the run, only to be looked at.
   await pressed(page, '#learner-R7');
   await fitsEverywhere(page);
+  expect(await graveOn(page)).toEqual([]);
   await tabTo(page, '#note');
   await page.keyboard.type('steady hands');
   await pressed(page, '#open-0');

@@ -112,7 +112,7 @@ describe('a hostile file', () => {
       /claimed\.constructor: is not/,
     ],
     ['nested deep', text.replace('{', `{"x":${deep},`), /nested too deep/],
-    ['another version', text.replace('attempt@1', 'attempt@2'), /format: is "tack-and-true\/attempt@2"/],
+    ['another version', text.replace('attempt@1', 'attempt@2'), /format: is .*newer version/],
     ['a seed that is no whole number', text.replace(/"seed":\d+/, '"seed":1.5'), /seed: is 1\.5/],
     ['an act there is not', text.replace('"actions":[', '"actions":[{"type":"fly"},'), /actions\.0/],
   ])('%s is told in one line that names the place', (_what, file, line) => {

@@ -1,4 +1,3 @@
-import { useEffect } from 'preact/hooks';
 import { wordsOf, type Desk } from '../desk';
 import { useSignal } from '../useSignal';
 import { ClassHeader } from './classHeader';
@@ -8,14 +7,12 @@ import { KeepSafe } from './keepSafe';
 import { OutPage } from './outPage';
 import { ReadOnly } from './readOnly';
 import { ResultsPage } from './resultsPage';
-import { fetchFiles } from './takeIn';
 
 /** The instructor's desk: jobs go out, runs come in, and what was learned from them stays. */
 export const ClassScreen = ({ desk }: { readonly desk: Desk }) => {
   const { classes: words } = wordsOf(desk);
   useSignal(desk.settings);
   const page = useSignal(desk.classes.page);
-  useEffect(() => void fetchFiles(desk), []);
   return (
     <div class="page classPage">
       <ClassHeader desk={desk} />

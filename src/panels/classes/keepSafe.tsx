@@ -6,7 +6,6 @@ import { wordsOf, type Desk } from '../desk';
 import type { Offered } from '../saveFile';
 import { ExportSheet } from './exportSheet';
 import { FilePick } from './filePick';
-import { fetchFiles } from './takeIn';
 import { forget, loadClasses } from './takenActs';
 
 /** All of this device in one file, and back; and the way to be rid of it. */
@@ -57,8 +56,8 @@ export const KeepSafe = ({ desk }: { readonly desk: Desk }) => {
 const refreshed = async (desk: Desk): Promise<void> => {
   desk.heads.value = await desk.store.runs();
   await loadClasses(desk);
+  // Fetched and played again when the results are opened next.
   desk.classes.files.value = undefined;
-  await fetchFiles(desk);
 };
 
 /** In two steps. */

@@ -1,17 +1,18 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { passLine } from '../../core/score/scored';
 import { reportOf } from '../../records/report';
 import { errorOn, normOn, wordsOf, type Desk } from '../desk';
 import { useSignal } from '../useSignal';
 import { ClassReport } from './classReport';
 import { LearnerSheet } from './learnerSheet';
-import { entriesOf } from './takeIn';
+import { entriesOf, fetchFiles } from './takeIn';
 import { TakeInSheet } from './takeInSheet';
 
 /** Runs come in at the top; below it the class, or one learner of it. */
 export const ResultsPage = ({ desk }: { readonly desk: Desk }) => {
   const { classes: words } = wordsOf(desk);
   const { classes } = desk;
+  useEffect(() => void fetchFiles(desk), []);
   const files = useSignal(classes.files);
   const given = useSignal(classes.given);
   const picked = useSignal(classes.shown);

@@ -48,9 +48,12 @@ export const TakeAlong = ({ desk, report, assignment, line }: ReportProps) => {
   );
 };
 
+/** Tells programs that a table is in UTF-8: some take it for something older without. */
+const mark = '\ufeff';
+
 /** The rows of the screen, and under them what they are and what they are not. */
 const csvFile = (desk: Desk, name: string, { head, rows }: Table): Offered => ({
   name: `${name}.csv`,
-  text: csvOf([head, ...rows, [wordsOf(desk).classes.notice11]]),
+  text: mark + csvOf([head, ...rows, [wordsOf(desk).classes.notice11]]),
   type: 'text/csv',
 });

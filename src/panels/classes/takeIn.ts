@@ -18,10 +18,10 @@ export const fetchFiles = async (desk: Desk): Promise<void> => {
   classes.files.value = new Map();
   const heads = readFileHeads(await store.get(keys.files).catch(() => undefined));
   const files = await Promise.all(heads.map((head) => fetched(desk, head)));
-  await marked(
-    desk,
-    files.flatMap((file) => file ?? []),
-  );
+  const all = files.flatMap((file) => file ?? []);
+  const { through } = await marked(desk, all);
+  if (through < all.length)
+    classes.intake.value = { read: through, of: all.length, twice: 0, wrong: [], kept: true };
 };
 
 const fetched = async ({ store }: Desk, { key, name, when }: FileHead): Promise<TakenFile | undefined> => {
@@ -102,14 +102,13 @@ const shelfOf = ({ classes }: Desk, assignment: string | undefined): string =>
   classes.given.value.find(({ id }) => id === assignment)?.id ?? '';
 
 const keepFiles = async ({ store, classes }: Desk): Promise<boolean> => {
-  const all = [...(classes.files.value ?? [])];
   try {
-    const before = new Set(readFileHeads(await store.get(keys.files)).map(({ key }) => key));
-    for (const [key, { text }] of all) if (!before.has(key)) await store.put(keys.fileText(key), text);
-    await store.put(
-      keys.files,
-      all.map(([key, { name, when }]): FileHead => ({ key, name: name.slice(-400), when })),
-    );
+    // What is kept stays kept, also where its playing again was stopped.
+    const before = readFileHeads(await store.get(keys.files));
+    const fresh = [...(classes.files.value ?? [])].filter(([key]) => !before.some((one) => one.key === key));
+    for (const [key, { text }] of fresh) await store.put(keys.fileText(key), text);
+    const heads = fresh.map(([key, { name, when }]): FileHead => ({ key, name: name.slice(-400), when }));
+    await store.put(keys.files, [...before, ...heads]);
     return store.lasts;
   } catch {
     return false;

@@ -96,7 +96,7 @@ export const classes = {
     folder: 'Pick a folder',
     going: (at: number, of: number) => `${at} of ${of} played again`,
     stop: 'Stop',
-    stopped: (at: number, of: number) => `Stopped at ${at} of ${of}. The rest was not taken in.`,
+    stopped: (at: number, of: number) => `Stopped at ${at} of ${of}. The rest was not read.`,
     done: (n: number): string => (n === 1 ? '1 file read.' : `${n} files read.`),
     twice: (n: number): string =>
       n === 1 ? '1 was here before and counts once.' : `${n} were here before and count once.`,

@@ -96,7 +96,7 @@ export const classes: typeof en = {
     folder: 'Elegir una carpeta',
     going: (at, of) => `${at} de ${of} hechas de nuevo`,
     stop: 'Parar',
-    stopped: (at, of) => `Paró en ${at} de ${of}. Lo demás no se recibió.`,
+    stopped: (at, of) => `Paró en ${at} de ${of}. Lo demás no se leyó.`,
     done: (n) => (n === 1 ? '1 archivo leído.' : `${n} archivos leídos.`),
     twice: (n) =>
       n === 1 ? '1 ya estaba aquí y cuenta una vez.' : `${n} ya estaban aquí y cuentan una vez.`,
