@@ -1,5 +1,6 @@
 import type { Assignment } from '../content/assignment';
 import { readAttempt } from '../content/attemptFile';
+import { digestOf } from '../content/canonical';
 import { complaintLine, type Complaint } from '../content/complaint';
 import type { Level } from '../core/level/level';
 import { modes, type Mode } from '../core/level/mode';
@@ -16,6 +17,8 @@ export type Shelf = { readonly levels: readonly Level[]; readonly assignments: r
 /** A file that is a run: who handed in what, whether it holds, and what its acts came to. */
 export type Marked = {
   readonly digest: string;
+  /** Fingerprint of what was done, whoever did it. */
+  readonly acts: string;
   readonly level: string;
   readonly mode: Mode;
   readonly seed: number;
@@ -52,6 +55,7 @@ export const markText = (shelf: Shelf, name: string, text: string): Outcome => {
   const { level: of, mode, seed, assignment, learner, digest } = handed;
   const head = {
     digest,
+    acts: digestOf(handed.actions),
     level: of.id,
     mode,
     seed,

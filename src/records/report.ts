@@ -42,7 +42,11 @@ export type Report = {
   readonly broken: readonly Tallied[];
   readonly missed: readonly Tallied[];
   readonly unchecked: readonly Tallied[];
+  readonly twins: readonly Twins[];
 };
+
+/** Learners whose runs of a level are the same to the last act. On one site for all that may be a copy. */
+export type Twins = { readonly level: string; readonly codes: readonly string[] };
 
 /** Sums up a class. Learners stand in the order of their codes and in no other. */
 export const reportOf = (entries: readonly Entry[], known: Known): Report => {
@@ -61,7 +65,20 @@ export const reportOf = (entries: readonly Entry[], known: Known): Report => {
     broken: tally(all, ({ broken }) => broken),
     missed: tally(all, ({ missed }) => missed),
     unchecked: tally(all, ({ unchecked }) => unchecked),
+    twins: twinsIn(entries.filter(counts)),
   };
+};
+
+const twinsIn = (entries: readonly Entry[]): readonly Twins[] => {
+  const same = new Map<string, readonly Entry[]>();
+  for (const entry of entries) {
+    const { level, acts } = entry.marked;
+    same.set(`${level} ${acts}`, [...(same.get(`${level} ${acts}`) ?? []), entry]);
+  }
+  return [...same.values()]
+    .map((all) => ({ level: all[0]?.marked.level ?? '', codes: [...new Set(all.map(codeIn))].sort() }))
+    .filter(({ codes }) => codes.length > 1)
+    .sort((a, b) => (`${a.level} ${a.codes}` < `${b.level} ${b.codes}` ? -1 : 1));
 };
 
 const codeIn = ({ marked }: Entry): string => marked.learner ?? '';
@@ -84,7 +101,11 @@ const learnerRow = (code: string, own: readonly Entry[], known: Known): LearnerR
     total: told.length === 0 ? undefined : meanOf(told.map(({ total }) => total)),
     parts,
     weakest: weakestPart(parts, normOver(told.flatMap(({ level }) => known.normOn(level) ?? []))),
-    trend: trendOf(told.map(({ total, level }) => ({ total, error: known.errorOn(level) }))),
+    trend: trendOf(
+      told
+        .map(({ total, level }) => ({ total, error: known.errorOn(level) }))
+        .filter(({ error }) => error !== undefined),
+    ),
     unchecked: tally(told, ({ unchecked }) => unchecked),
     anchors: Object.fromEntries(
       competencies.map((line) => [

@@ -28,6 +28,7 @@ const marked: fc.Arbitrary<Marked> = fc
     mode: fc.constantFrom(...modes),
     holds: fc.constantFrom(true, false, 'otherRules' as const),
     told,
+    acts: fc.constantFrom('a', 'b', 'c'),
   })
   .map((some) => ({ digest: '', level: 'hut', seed: 1, ...some }));
 
@@ -63,16 +64,31 @@ describe('a report', () => {
     fc.assert(
       fc.property(entries, (all) => {
         const only = all.filter(counts);
-        const { counted, broken, missed, unchecked } = reportOf(all, known);
-        expect({ counted, broken, missed, unchecked }).toEqual(
-          (({ learners: _, ...rest }) => rest)(reportOf(only, known)),
-        );
+        const { learners: _own, ...sums } = reportOf(all, known);
+        const { broken } = sums;
+        expect(sums).toEqual((({ learners: _, ...rest }) => rest)(reportOf(only, known)));
         for (const { code, runs } of broken)
           expect(runs).toBe(only.filter(({ marked: { told: t } }) => t?.broken.includes(code)).length);
         for (const { marked: one } of only) expect([one.holds, one.mode !== 'watch']).toEqual([true, true]);
       }),
     );
   });
+});
+
+it('names learners whose runs are the same to the last act, and nobody else', () => {
+  fc.assert(
+    fc.property(entries, (all) => {
+      const named = reportOf(all, known).twins.flatMap(({ codes: some }) => some);
+      const held = all.filter(counts).map(({ marked: one }) => one);
+      for (const code of ['A1', 'B2', '', 'Z9'])
+        expect(named.includes(code)).toBe(
+          held.some(
+            (one) =>
+              one.learner === code && held.some((other) => other.learner !== code && other.acts === one.acts),
+          ),
+        );
+    }),
+  );
 });
 
 describe('a trend', () => {
@@ -144,6 +160,7 @@ describe('an anchor', () => {
     };
     const run = (part: Partial<Told>): Marked => ({
       digest: '',
+      acts: '',
       level: 'hut',
       seed: 1,
       mode: 'own',

@@ -5,7 +5,7 @@ import { wordsOf } from '../desk';
 import type { ReportProps } from './reportProps';
 import { Bars } from './bars';
 import { TakeAlong } from './takeAlong';
-import { learnerTable } from './reportRows';
+import { jobText, learnerTable, whoText } from './reportRows';
 import { TableOf } from './tableOf';
 
 /** A class: its learners by code, what was broken, missed and left out most, and the files of it. */
@@ -37,6 +37,11 @@ export const ClassReport = ({ desk, report, assignment, line }: ReportProps) => 
             };
           }}
         />
+        {report.twins.map(({ level, codes }) => (
+          <p class="caution" key={`${level} ${codes.join(' ')}`}>
+            {results.twins(jobText(desk, level), codes.map((code) => whoText(words, code)).join(', '))}
+          </p>
+        ))}
         <p class="dim">
           {results.counted(report.counted)} {results.countsSay} {results.order}
         </p>

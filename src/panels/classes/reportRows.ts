@@ -53,7 +53,7 @@ const runRow = (desk: Desk, { marked: { learner = '', level, mode, holds, why, t
     ...partNames.map((part) => shareText(told?.parts[part])),
     shareText(told?.done),
     told ? String(told.minutes) : '–',
-    told ? words.classes.results.of(told.missed.length, told.planted) : '–',
+    told && told.planted > 0 ? results.of(told.missed.length, told.planted) : '–',
   ];
 };
 

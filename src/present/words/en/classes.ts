@@ -147,6 +147,8 @@ export const classes = {
     missedMost: 'Faults missed most often',
     unchecked: 'Checks never taken',
     nothing: 'None.',
+    twins: (job: string, codes: string) =>
+      `${job}: the runs of ${codes} are the same to the last act. Ask about it.`,
     barHead: 'Runs',
     counted: (n: number): string =>
       n === 1 ? 'Made of the 1 run that counts.' : `Made of the ${n} runs that count.`,

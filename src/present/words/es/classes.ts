@@ -147,6 +147,7 @@ export const classes: typeof en = {
     missedMost: 'Fallas que menos se ven',
     unchecked: 'Pruebas que nunca se hacen',
     nothing: 'Ninguna.',
+    twins: (job, codes) => `${job}: lo que hicieron ${codes} es igual paso por paso. Pregunte.`,
     barHead: 'Obras',
     counted: (n) => (n === 1 ? 'Sale de la única obra que cuenta.' : `Sale de las ${n} obras que cuentan.`),
     countsSay: 'Una obra cuenta si vale y no fue solo para mirar.',
