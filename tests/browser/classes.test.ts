@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import jsQR from 'jsqr';
 import Papa from 'papaparse';
@@ -258,4 +261,29 @@ it('keeps nothing once all is deleted, which takes two presses, and has it back 
   expect(await page.locator('[data-show]').count()).toBe(1);
   expect(errors).toEqual([]);
   await close();
+});
+
+it('takes in a folder, stops when asked to, keeps what was read and goes on from there', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'runs-'));
+  const hut = play(levelOf('garden-hut'), 'competent', { seed: 7, mode: 'own' });
+  const score = scoreOf(hut);
+  const codes = Array.from({ length: 8 }, (_, i) => `L${i}`);
+  for (const learner of codes)
+    writeFileSync(join(folder, `${learner}.json`), attemptText(attemptFile(hut, score, { learner })));
+  writeFileSync(join(folder, 'notes.txt'), 'not a run');
+  const { page, errors, close } = await openPage(browser, `${inject('base')}?lang=en&screen=class`);
+  await page.click('#page-results');
+  await page.setInputFiles('#takeFolderInput', folder);
+  await page.click('#stopMarking');
+  const said = (await page.textContent('#came')) ?? '';
+  expect(said).toMatch(/^Stopped at \d of 8\. The rest was not read\.$/);
+  const read = Number(/\d/.exec(said)?.[0]);
+  expect(read).toBeLessThan(8);
+  await page.setInputFiles('#takeFolderInput', folder);
+  await expect.poll(() => page.textContent('#came'), { timeout: 60_000 }).toContain(`${8 - read} file`);
+  expect((await cells(page)).map(([code]) => code)).toEqual(codes);
+  expect(await page.textContent('#report .caution')).toContain(codes.join(', '));
+  expect(errors).toEqual([]);
+  await close();
+  rmSync(folder, { recursive: true });
 });
