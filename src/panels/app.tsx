@@ -1,5 +1,4 @@
 import { useEffect, useLayoutEffect } from 'preact/hooks';
-import { AssignedScreen } from './classes/assignedScreen';
 import { LoadedClass } from './classes/loadedClass';
 import { DebriefScreen } from './debriefScreen';
 import { wordsOf, type Desk } from './desk';
@@ -38,7 +37,7 @@ const CurrentScreen = ({ desk }: { readonly desk: Desk }) => {
   if (screen === 'debrief' && session) return <DebriefScreen desk={desk} session={session} />;
   if (screen === 'talk' && level) return <TalkScreen desk={desk} level={level} />;
   if (screen === 'proof') return <ProofScreen desk={desk} />;
-  if (screen === 'assigned') return <AssignedScreen desk={desk} />;
-  if (screen === 'class' || screen === 'reading') return <LoadedClass desk={desk} screen={screen} />;
+  if (screen === 'assigned' || screen === 'class' || screen === 'reading')
+    return <LoadedClass desk={desk} screen={screen} />;
   return <StartScreen desk={desk} />;
 };

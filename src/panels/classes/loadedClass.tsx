@@ -2,17 +2,18 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Desk } from '../desk';
 
-type Props = { readonly desk: Desk; readonly screen: 'class' | 'reading' };
-type Loaded = FunctionComponent<{ readonly desk: Desk }>;
+type Screens = 'assigned' | 'class' | 'reading';
+type Shown = FunctionComponent<{ readonly desk: Desk }>;
 
-/** The instructor's screens come when they are first asked for: no learner's page waits for them. */
-export const LoadedClass = ({ desk, screen }: Props) => {
-  const [screens, set] = useState<Readonly<Record<Props['screen'], Loaded>>>();
-  useEffect(() => {
-    void import('./classScreen').then(({ ClassScreen, ReadingScreen }) =>
-      set({ class: ClassScreen, reading: ReadingScreen }),
-    );
-  }, []);
-  const Screen = screens?.[screen];
-  return Screen ? <Screen desk={desk} /> : <div class="page" aria-busy="true" />;
+const loaded: Readonly<Record<Screens, () => Promise<Shown>>> = {
+  assigned: () => import('./assignedScreen').then(({ AssignedScreen }) => AssignedScreen),
+  class: () => import('./classScreen').then(({ ClassScreen }) => ClassScreen),
+  reading: () => import('./classScreen').then(({ ReadingScreen }) => ReadingScreen),
+};
+
+/** Screens of a class come when they are first asked for: the page of the jobs does not wait for them. */
+export const LoadedClass = ({ desk, screen }: { readonly desk: Desk; readonly screen: Screens }) => {
+  const [shown, show] = useState<{ readonly screen: Screens; readonly Shown: Shown }>();
+  useEffect(() => void loaded[screen]().then((Shown) => show({ screen, Shown })), [screen]);
+  return shown?.screen === screen ? <shown.Shown desk={desk} /> : <div class="page" aria-busy="true" />;
 };

@@ -1,7 +1,6 @@
 import { readAssignment, seedFor, type Assignment } from '../../content/assignment';
 import { keptTaken, readGiven, readRemarks, readTaken, type TakenOn } from '../../content/classSchema';
 import { complaintLine, type Read } from '../../content/complaint';
-import { readLink } from '../../content/link';
 import type { Level } from '../../core/level/level';
 import { keys } from '../../records/backup';
 import { beginRun, reopenRun } from '../../session/session';
@@ -23,8 +22,11 @@ export const loadClasses = async ({ store, classes }: Desk): Promise<void> => {
 
 /** Opens what a fragment carries. False where it carries no assignment. */
 export const openLinked = async (desk: Desk, fragment: string): Promise<boolean> => {
+  if (!fragment.startsWith('#assignment=')) return false;
+  // What unpacks links comes only to who has one.
+  const { readLink } = await import('../../content/link');
   const linked = readLink(fragment);
-  if (!linked || !fragment.startsWith('#assignment=')) return false;
+  if (!linked) return false;
   await takeOn(desk, 'link', linked.ok ? readAssignment(linked.value.text) : linked);
   return true;
 };
