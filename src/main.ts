@@ -19,6 +19,7 @@ import './panels/proof.css';
 import './panels/states.css';
 import './panels/own.css';
 import './panels/ownSheet.css';
+import './panels/classes/classes.css';
 import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { readLevels } from './content/levelFiles';
@@ -28,7 +29,8 @@ import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
 import { loadOwn } from './panels/own/ownJobList';
-import { loadDraft, openLink } from './panels/own/ownRoof';
+import { openRoofLink } from './panels/own/roofLink';
+import { loadClasses, openLinked } from './panels/classes/takenActs';
 import { deskOf, openLeft, startRun, type Desk } from './panels/desk';
 import { isOver } from './core/site/state';
 import { drawAtOnce } from './main/drawAtOnce';
@@ -118,9 +120,9 @@ const start = async (): Promise<void> => {
     heads,
     seed: Math.round(seed),
   });
-  await Promise.all([loadDraft(desk), loadOwn(desk)]);
-  if (!openedByLink(desk)) await openAsked(desk, query);
-  addEventListener('hashchange', () => void openedByLink(desk));
+  await Promise.all([loadClasses(desk), loadOwn(desk)]);
+  await openAsked(desk, query);
+  await openFragment(desk);
   document.dispatchEvent(new CustomEvent('come', { detail: 'runs' }));
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
   document.getElementById('loading')?.remove();
@@ -158,15 +160,6 @@ const stayOnce = (desk: Desk): void => {
   });
 };
 
-/** A link that carries a roof opens it; one that cannot be read says why. */
-const openedByLink = (desk: Desk): boolean => {
-  const read = openLink(desk, location.hash);
-  if (!read) return false;
-  desk.unread.value = read.ok ? undefined : read;
-  desk.screen.value = 'roof';
-  return true;
-};
-
 const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   const asked = query.get('level');
   const level = desk.levels.find(({ id }) => id === asked);
@@ -179,9 +172,20 @@ const openAsked = async (desk: Desk, query: URLSearchParams): Promise<void> => {
   if (screen === 'site' && level) {
     const mode = modesOf(level).find((one) => one === query.get('mode')) ?? 'own';
     await startRun(desk, level, mode);
-  } else if (screen === 'proof' || screen === 'roof' || screen === 'card') desk.screen.value = screen;
+  } else if (screen === 'proof' || screen === 'class' || screen === 'roof' || screen === 'card')
+    desk.screen.value = screen;
   else if (screen === 'talk' && level) desk.screen.value = 'talk';
   else if (asked === null && screen === null) await openLeft(desk);
+};
+
+/** A link that carries something with it. It is taken up once, so that the page opens where it was left the next time. */
+const openFragment = async (desk: Desk): Promise<void> => {
+  addEventListener('hashchange', () => void taken(desk));
+  await taken(desk);
+};
+const taken = async (desk: Desk): Promise<void> => {
+  if ((await openRoofLink(desk, location.hash)) || (await openLinked(desk, location.hash)))
+    history.replaceState(null, '', location.pathname + location.search);
 };
 
 /** For tests and for whoever scripts the page: the run as it is, and a way to act on it. */

@@ -7,6 +7,7 @@ import { rulesVersion } from '../core/order/version';
 import { actionSchema } from './actionSchema';
 import { canonicalText, digestOf, levelDigest } from './canonical';
 import { complaint, type Read } from './complaint';
+import { newerThan } from './newerThan';
 import { readJson } from './readJson';
 import { readShape } from './shape';
 
@@ -26,10 +27,11 @@ export type AttemptFile = {
 
 export type Claim = Pick<Score, 'total' | 'parts'>;
 
+const format = 'tack-and-true/attempt@1';
 const share = z.optional(z.number());
 
 const schema = z.strictObject({
-  format: z.literal('tack-and-true/attempt@1'),
+  format: z.literal(format),
   level: z.strictObject({ id: z.string(), digest: z.string() }),
   seed: z.int(),
   mode: z.enum(modes),
@@ -49,7 +51,7 @@ export type Handed = { readonly assignment?: string; readonly learner?: string }
 /** The file of a run, with its digest over all the rest. */
 export const attemptFile = (attempt: Attempt, claimed: Claim, handed: Handed = {}): AttemptFile => {
   const rest = {
-    format: 'tack-and-true/attempt@1' as const,
+    format: format as AttemptFile['format'],
     level: { id: attempt.level.id, digest: levelDigest(attempt.level) },
     seed: attempt.seed,
     mode: attempt.mode,
@@ -68,6 +70,8 @@ export const attemptText = (file: AttemptFile): string => canonicalText(file);
 export const readAttempt = (text: string): Read<AttemptFile> => {
   const json = readJson(text);
   if (!json.ok) return json;
+  const newer = newerThan(format, json.value);
+  if (newer) return newer;
   const shape = readShape(schema, json.value);
   if (!shape.ok) return shape;
   const { digest, ...rest } = json.value as AttemptFile;

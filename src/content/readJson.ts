@@ -4,9 +4,10 @@ import { complaint, pathText, type Complaint, type Read } from './complaint';
 export const largestFile = 1_000_000;
 
 /** Text to plain data, or one clear complaint. Keys that reach into the language itself are refused by path. */
-export const readJson = (text: string): Read<unknown> => {
-  if (new TextEncoder().encode(text).length > largestFile)
-    return no('$', 'the file is over 1 MB', 'a file of at most 1 MB');
+export const readJson = (text: string, largest: number = largestFile): Read<unknown> => {
+  const megabytes = Math.round(largest / 1_000_000);
+  if (new TextEncoder().encode(text).length > largest)
+    return no('$', `the file is over ${megabytes} MB`, `a file of at most ${megabytes} MB`);
   const bare = text.replace(/^\uFEFF/, '');
   if (bare.trim() === '') return no('$', 'the file is empty', 'a JSON object');
   const parsed = parse(bare);

@@ -24,6 +24,9 @@ const head = z.object({
   /** Done and sound; a part of a job also to standard. */
   framed: z.optional(z.boolean()),
   pass: z.optional(z.boolean()),
+  /** For which assignment it was made, and under which code. */
+  assignment: z.optional(text),
+  learner: z.optional(text),
 });
 
 /** One run as a device keeps it: how it began; its acts are kept one by one as they happen. */

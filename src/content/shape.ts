@@ -27,6 +27,8 @@ type Issue = {
   readonly origin?: string;
   readonly pattern?: string;
   readonly errors?: readonly (readonly Issue[])[];
+  /** What the key may be that tells several shapes apart. */
+  readonly options?: readonly unknown[];
   readonly message?: string;
 };
 
@@ -97,7 +99,10 @@ const acceptedBy = (issue: Issue): string => {
     case 'too_big':
       return bound(issue, 'at most', issue.maximum);
     case 'invalid_union':
-      return [...new Set((issue.errors ?? []).flat().map(acceptedBy))].join(' or ');
+      return [
+        ...(issue.options ?? []).map((v) => JSON.stringify(v)),
+        ...new Set((issue.errors ?? []).flat().map(acceptedBy)),
+      ].join(' or ');
     case 'invalid_format':
       return issue.pattern ? `a text like ${issue.pattern}` : 'another form of text';
     default:

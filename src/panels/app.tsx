@@ -2,8 +2,7 @@ import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { DebriefScreen } from './debriefScreen';
 import { wordsOf, type Desk } from './desk';
 import { Overlays } from './overlays';
-import { CardScreen } from './own/cardScreen';
-import { RoofScreen } from './own/roofScreen';
+import { LoadedScreen } from './loadedScreen';
 import { ProofScreen } from './proofScreen';
 import { SiteScreen } from './siteScreen';
 import { StartScreen } from './startScreen';
@@ -37,8 +36,8 @@ const CurrentScreen = ({ desk }: { readonly desk: Desk }) => {
   if (screen === 'site' && session) return <SiteScreen desk={desk} session={session} />;
   if (screen === 'debrief' && session) return <DebriefScreen desk={desk} session={session} />;
   if (screen === 'talk' && level) return <TalkScreen desk={desk} level={level} />;
-  if (screen === 'card') return <CardScreen desk={desk} />;
-  if (screen === 'roof') return <RoofScreen desk={desk} />;
   if (screen === 'proof') return <ProofScreen desk={desk} />;
-  return <StartScreen desk={desk} />;
+  if (screen === 'start' || screen === 'site' || screen === 'debrief' || screen === 'talk')
+    return <StartScreen desk={desk} />;
+  return <LoadedScreen desk={desk} screen={screen} />;
 };

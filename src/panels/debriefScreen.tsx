@@ -30,7 +30,7 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
   const [here, setHere] = useState<Here>(() => begun(frames.length, marks, (n) => frameAt(frames, n)));
   const roof = useRef<HTMLElement>(null);
   const paper = usePrinting();
-  useEffect(() => keepDebrief(desk, session.id), [session.id]);
+  useEffect(() => (desk.readOnly ? undefined : keepDebrief(desk, session.id)), [session.id]);
   const choose = (mark: Mark): void => {
     setHere({ frame: frameAt(frames, mark.shows), mark });
     intoSight(roof.current);
@@ -54,14 +54,20 @@ export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly
           <section class="paper sum">
             <Total desk={desk} attempt={attempt} score={score} />
           </section>
-          <section class="paper asked">
-            <Questions desk={desk} run={session.id} />
-          </section>
+          {!desk.readOnly && (
+            <section class="paper asked">
+              <Questions desk={desk} run={session.id} />
+            </section>
+          )}
           <section class="paper left">
             <h2>{words.ui.debrief.punch}</h2>
             <Punch desk={desk} attempt={attempt} />
-            <hr />
-            <Ending desk={desk} session={session} />
+            {!desk.readOnly && (
+              <>
+                <hr />
+                <Ending desk={desk} session={session} />
+              </>
+            )}
           </section>
         </div>
       </main>
@@ -88,14 +94,17 @@ const Head = ({
         class="btn small"
         id="leave"
         onClick={() => {
-          keepDebrief(desk, undefined);
-          desk.screen.value = 'start';
+          if (!desk.readOnly) keepDebrief(desk, undefined);
+          desk.screen.value = desk.readOnly ? 'class' : 'start';
         }}
       >
-        ‹ {words.ui.site.leave}
+        ‹ {desk.readOnly ? words.classes.results.toReport : words.ui.site.leave}
       </button>
-      <h1>
-        {level.title[lang]}: {words.ui.debrief.title}
+      <h1 class={desk.readOnly ? 'wraps' : ''}>
+        {level.title[lang]}:{' '}
+        {desk.readOnly
+          ? words.classes.results.reading(session.handed.learner ?? words.classes.results.nobody)
+          : words.ui.debrief.title}
       </h1>
       <span class="grow" />
       <span class="used tn">

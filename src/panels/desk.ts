@@ -1,6 +1,5 @@
 import { signal, type Signal } from '@preact/signals-core';
 import type { Read } from '../content/complaint';
-import { sampleOf } from '../content/draft/samples';
 import type { RoofDraft } from '../content/draft/roofDraft';
 import type { Trouble } from '../content/levelFiles';
 import type { Level } from '../core/level/level';
@@ -10,7 +9,7 @@ import { isOver } from '../core/site/state';
 import { rulesVersion } from '../core/order/version';
 import type { Proof } from '../core/score/proof';
 import type { Part, Score } from '../core/score/score';
-import { weakestPart } from '../core/score/weakest';
+import { weakestPart, type Norm } from '../core/score/weakest';
 import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
 import { catalogues, type Messages } from '../present/words/messages';
@@ -19,8 +18,11 @@ import { day, freshSite, isReturn } from '../session/jobState';
 import { beginRun, reopenRun, resumeRun, type Session } from '../session/session';
 import { saveSettings, type Settings } from '../session/settings';
 import type { RunHead, Store } from '../session/store';
+import { noClasses, type Classes } from './classes/classState';
 
-export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof' | 'roof' | 'card';
+export type Screen = 'start' | 'talk' | 'site' | 'debrief' | 'proof' | OwnScreens | ClassScreens;
+type OwnScreens = 'roof' | 'card';
+type ClassScreens = 'assigned' | 'class' | 'reading';
 
 /** Where the keyboard is among the members. In a list its element says what it is; on the drawing that has to be told. */
 export type At = { readonly id: string; readonly on: 'drawing' | 'list' | 'tap' };
@@ -56,13 +58,16 @@ export type Desk = {
   readonly strip: Signal<boolean>;
   readonly seed: Signal<number>;
   /** The crew's own roof as it is typed. */
-  readonly draft: Signal<RoofDraft>;
+  readonly draft: Signal<RoofDraft | undefined>;
   /** Why the roof of a link was not opened. */
   readonly unread: Signal<Read<unknown> | undefined>;
   /** Jobs on own roofs; they stand among the levels. */
   readonly own: Signal<readonly Level[]>;
   /** Which five jobs to ask for before the talk; undefined when nothing is asked. */
   readonly recall: Signal<number | undefined>;
+  readonly classes: Classes;
+  /** The run is only looked at: nothing of it is kept, and nobody goes on from it. */
+  readonly readOnly?: true;
 };
 
 /** Client coordinates, CSS pixels: the member or open place there, and where one is or a joint of it. */
@@ -88,7 +93,7 @@ export const deskOf = ({ settings, heads, seed, levels, ...given }: DeskParts): 
     get levels() {
       return [...levels, ...own.value];
     },
-    draft: signal(sampleOf('gable')),
+    draft: signal<RoofDraft | undefined>(undefined),
     unread: signal<Read<unknown> | undefined>(undefined),
     lost: signal(false),
     screen: signal<Screen>('start'),
@@ -108,6 +113,7 @@ export const deskOf = ({ settings, heads, seed, levels, ...given }: DeskParts): 
     strip: signal(false),
     seed: signal(seed),
     recall: signal<number | undefined>(undefined),
+    classes: noClasses(),
   };
 };
 
@@ -121,6 +127,7 @@ export const change = (desk: Desk, part: Partial<Settings>): void => {
 /** Goes to the talk about a job. Who comes back to it after a day is asked for its order first, once a day. */
 export const openJob = async (desk: Desk, level: Level, now: number = Date.now()): Promise<void> => {
   desk.lost.value = false;
+  desk.classes.going.value = undefined;
   const key = `asked ${level.id}`;
   const asked = await desk.store.get(key).catch(() => undefined);
   const due = isReturn(runsOf(desk, level), typeof asked === 'number' ? asked : undefined, now);
@@ -142,9 +149,12 @@ export const openProof = (desk: Desk): void => {
 export const errorOn = (desk: Desk, level: string): number | undefined =>
   provedOn(desk, level)?.errorOfOneRun ?? undefined;
 
+/** What the competent hand comes to on a level; undefined where it is not known. */
+export const normOn = (desk: Desk, level: string): Norm | undefined => provedOn(desk, level)?.competent;
+
 /** The part of a score that fell furthest under what the competent hand comes to on the level. */
 export const weakestOn = (desk: Desk, level: string, parts: Score['parts']): Part | undefined => {
-  const norm = provedOn(desk, level)?.competent;
+  const norm = normOn(desk, level);
   return norm && weakestPart(parts, norm);
 };
 

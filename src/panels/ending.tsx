@@ -1,4 +1,5 @@
 import type { Session } from '../session/session';
+import { ToAssignment } from './classes/beginAssigned';
 import { saveFile } from './saveFile';
 import { openProof, startRun, wordsOf, type Desk } from './desk';
 
@@ -15,12 +16,15 @@ export const Ending = ({ desk, session }: EndingProps) => {
   return (
     <>
       <div class="others">
-        {mode !== 'check-off' && (
+        {session.handed.assignment !== undefined && (
+          <ToAssignment desk={desk} id={session.handed.assignment} />
+        )}
+        {mode !== 'check-off' && session.handed.assignment === undefined && (
           <button type="button" class="btn small" id="again" onClick={again}>
             {words.ui.debrief.again}
           </button>
         )}
-        <button type="button" class="btn small" id="save" onClick={() => saveFile(session.attempt.value)}>
+        <button type="button" class="btn small" id="save" onClick={() => saveFile(session)}>
           {words.ui.debrief.file}
         </button>
         <button type="button" class="btn small" id="print" onClick={() => print()}>

@@ -100,7 +100,7 @@ const Event = ({ desk, told, label, marks, chosen, choose, onPaper, ...rest }: E
         <p>
           <FiguredText text={why} />
         </p>
-        {step !== undefined && (
+        {step !== undefined && !desk.readOnly && (
           <button type="button" class="btn small back" onClick={() => void goBackTo(desk, step)}>
             {good ? debrief.see : debrief.back}
           </button>

@@ -4,6 +4,7 @@ import { readLooks } from '../content/settingsSchema';
 import { usualLooks } from '../session/jobState';
 import type { Settings } from '../session/settings';
 import { catalogues, type Messages } from '../present/words/messages';
+import { forget } from './classes/takenActs';
 import { change, wordsOf, type Desk } from './desk';
 import { Radios } from './radios';
 import { useSignal } from './useSignal';
@@ -144,6 +145,7 @@ const Erase = ({ desk }: { readonly desk: Desk }) => {
     void desk.store.erase().then(() => {
       desk.heads.value = [];
       desk.session.value = undefined;
+      forget(desk);
       desk.screen.value = 'start';
       desk.overlay.value = undefined;
     });

@@ -80,7 +80,9 @@ export const Roof = ({ desk, session, frames, marks, here, setHere, choose, pape
         goTo={(i) => setHere({ frame: i, mark: marks.find(({ shows }) => shows === frames[i]?.steps) })}
         stoodAt={(one) => attemptAt(session, one)}
       />
-      <NextAct desk={desk} attempt={attempt} steps={here.mark?.told.step ?? frame.steps} />
+      {!desk.readOnly && (
+        <NextAct desk={desk} attempt={attempt} steps={here.mark?.told.step ?? frame.steps} />
+      )}
     </>
   );
 };

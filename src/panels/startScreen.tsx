@@ -5,6 +5,7 @@ import { isReadable } from '../session/session';
 import type { RunHead } from '../session/store';
 import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
 import type { Messages } from '../present/words/messages';
+import { ClassLinks, TakenNotices } from './classes/classLinks';
 import { openDebrief, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
@@ -38,10 +39,11 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
         <p class="lead">{words.ui.start.intro}</p>
         <p class="lead">{words.ui.start.know}</p>
         <StartNotices desk={desk} />
+        <TakenNotices desk={desk} />
         <LastDebrief desk={desk} />
         <p class="lead going">
           <button type="button" class="btn" id="toRoof" onClick={() => (desk.screen.value = 'roof')}>
-            {words.own.title}: {words.own.open}
+            {words.ui.start.ownRoof}
           </button>
         </p>
         <ul class="jobs">
@@ -54,6 +56,7 @@ export const StartScreen = ({ desk }: { readonly desk: Desk }) => {
             {words.proof.title}
           </button>
         </p>
+        <ClassLinks desk={desk} />
       </main>
     </div>
   );

@@ -8,6 +8,8 @@ import { topicsOf } from '../core/level/method';
 import type { Mode } from '../core/level/mode';
 import type { Messages } from '../present/words/messages';
 import { pick } from '../present/words/spotNames';
+import { BeginAssigned } from './classes/beginAssigned';
+import { goingOn } from './classes/takenActs';
 import { startRun, wordsOf, type Desk } from './desk';
 import { Measure } from './measure';
 import { Radios } from './radios';
@@ -19,11 +21,16 @@ import { useSignal } from './useSignal';
 export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
   const words = wordsOf(desk);
   const { lang } = useSignal(desk.settings);
+  const assigned = goingOn(desk, level);
   return (
     <div class="page">
       <header>
-        <button type="button" class="btn small" onClick={() => (desk.screen.value = 'start')}>
-          ‹ {words.ui.talk.back}
+        <button
+          type="button"
+          class="btn small"
+          onClick={() => (desk.screen.value = assigned ? 'assigned' : 'start')}
+        >
+          ‹ {assigned ? words.classes.hand.back : words.ui.talk.back}
         </button>
         <span class="grow" />
         <LanguageButton desk={desk} />
@@ -51,7 +58,11 @@ export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly leve
             <Ways desk={desk} level={level} />
           </section>
           <section class="paper">
-            <Beginning desk={desk} level={level} />
+            {assigned ? (
+              <BeginAssigned desk={desk} level={level} mode={assigned.assignment.mode} />
+            ) : (
+              <Beginning desk={desk} level={level} />
+            )}
             <hr style="margin:18px 0" />
             <PlanFigures desk={desk} level={level} />
           </section>

@@ -13,12 +13,7 @@ export const Unkept = ({ desk, session }: { readonly desk: Desk; readonly sessio
       {!keeps && (
         <div class="paper">
           <p>{words.states.unkept}</p>
-          <button
-            type="button"
-            class="btn small"
-            id="saveNow"
-            onClick={() => saveFile(session.attempt.value)}
-          >
+          <button type="button" class="btn small" id="saveNow" onClick={() => saveFile(session)}>
             {words.states.save}
           </button>
         </div>

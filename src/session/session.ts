@@ -1,5 +1,6 @@
 import { isOver } from '../core/site/state';
 import { signal, type Signal } from '@preact/signals-core';
+import type { Handed } from '../content/attemptFile';
 import { levelDigest } from '../content/canonical';
 import { rulesVersion } from '../core/order/version';
 import { doneAndSound, scoreOf, toStandard } from '../core/score/scored';
@@ -11,7 +12,13 @@ import { replay } from '../core/hands/opened';
 import { take, would } from '../core/site/take';
 import type { RunHead, Store } from './store';
 
-export type Start = { readonly level: Level; readonly seed: number; readonly mode: Mode };
+export type Start = {
+  readonly level: Level;
+  readonly seed: number;
+  readonly mode: Mode;
+  /** For whom it is made; nobody where it is absent. */
+  readonly handed?: Handed;
+};
 
 /** One learner at one level. Every act goes into the attempt at once and into the journal right behind it. */
 export class Session {
@@ -34,6 +41,11 @@ export class Session {
 
   get id(): string {
     return this.head.id;
+  }
+
+  /** For which assignment it is made, and under which code. */
+  get handed(): Handed {
+    return handedIn(this.head);
   }
 
   /** Does an act, and says what came of it. */
@@ -92,6 +104,12 @@ export class Session {
 const ownActs = ({ steps, found }: Attempt): readonly Action[] =>
   steps.slice(found?.steps ?? 0).map(({ action }) => action);
 
+/** What an attempt file says of whom a run was made for. */
+export const handedIn = ({ assignment, learner }: RunHead): Handed => ({
+  ...(assignment === undefined ? {} : { assignment }),
+  ...(learner === undefined ? {} : { learner }),
+});
+
 /** What a run came to, as its head keeps it. A part of a job is short: it counts as framed when it is done to standard. */
 const cameTo = (attempt: Attempt): Pick<RunHead, 'total' | 'framed' | 'pass'> => {
   const score = scoreOf(attempt);
@@ -102,7 +120,7 @@ const cameTo = (attempt: Attempt): Pick<RunHead, 'total' | 'framed' | 'pass'> =>
 /** A fresh run, its head kept before its first act. `actions` begins it somewhere: a practice branch. */
 export const beginRun = async (
   store: Store,
-  { level, seed, mode }: Start,
+  { level, seed, mode, handed }: Start,
   actions: readonly Action[] = [],
 ): Promise<Session> => {
   const heads = await store.runs().catch((): readonly RunHead[] => []);
@@ -116,6 +134,7 @@ export const beginRun = async (
     mode,
     state: 'open',
     order,
+    ...handed,
     ...(actions.length > 0 ? { branch: true as const } : {}),
   };
   const attempt = replay({ level, seed, mode }, actions);

@@ -7,7 +7,8 @@ import { figure } from '../core/roof/figure';
 import { listsOf } from '../core/roof/lists';
 import { cardPage, type Fonts } from '../present/roofs/cardPage';
 import { papers, type Paper } from '../present/roofs/cardSizes';
-import { catalogues, type Lang } from '../present/words/messages';
+import type { Lang } from '../present/words/messages';
+import { roofCatalogues } from '../present/words/roofMessages';
 import { readFile, refuseInput } from './readFile';
 import type { Verb } from './verbs';
 
@@ -33,7 +34,7 @@ export const cardVerb: Verb = (args) => {
       plan: plan.value,
       roof,
       lists: listsOf(plan.value, roof),
-      words: catalogues[lang],
+      words: roofCatalogues[lang],
       units,
       paper,
       carried:

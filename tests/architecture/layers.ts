@@ -47,7 +47,7 @@ export const layers: readonly Layer[] = [
   upon('records', ['content', 'session'], ['idb']),
   upon('present', [], ['uqr']),
   upon('scenes', ['present', 'session'], ['phaser']),
-  upon('panels', ['present', 'session', 'content', 'records'], ['preact', '@preact/signals-core']),
+  upon('panels', ['present', 'session', 'content', 'records'], ['preact', '@preact/signals-core', 'uqr']),
   upon('audio', ['present', 'session'], ['howler', '@preact/signals-core']),
   upon('tt', everything, ['node:']),
   upon('dev', [...everything, ...seen], ['preact', '@preact/signals-core']),

@@ -1,4 +1,6 @@
 import type { Page } from 'playwright-core';
+import { bareText } from '../../src/content/assignment';
+import { linkOf } from '../../src/content/link';
 import { play } from '../../src/core/hands/play';
 import type { Hold } from '../../src/core/instruments/tool';
 import type { Action } from '../../src/core/site/action';
@@ -16,7 +18,7 @@ import { ready } from './support/browser';
 export type Screen = {
   readonly name: string;
   /** Which of the product's screens. */
-  readonly go?: 'start' | 'talk' | 'site' | 'debrief' | 'proof';
+  readonly go?: 'start' | 'talk' | 'site' | 'debrief' | 'proof' | 'class';
   /** The run is played on through the first act that this matches. */
   readonly through?: (action: Action) => boolean;
   readonly show?: { readonly tool?: Tool; readonly spot?: string; readonly view?: StageView };
@@ -79,6 +81,19 @@ const another: readonly RunHead[] = [
   { ...leftOpen, rules: 2, mode: 'own', state: 'open' },
 ];
 
+/** An assignment as its link carries it. */
+const handedOut = linkOf({
+  kind: 'assignment',
+  text: bareText({
+    id: 'm4kzqp7t',
+    label: 'Evening class',
+    levels: [job, 'boathouse'],
+    mode: 'check-off',
+    due: '2031-04-30',
+    passLine: 75,
+  }),
+});
+
 /** The table of screens. */
 export const screens: readonly Screen[] = [
   { name: 'start', go: 'start' },
@@ -126,6 +141,11 @@ export const screens: readonly Screen[] = [
   { name: 'settings', show: { view: 'overview' }, press: 'header .btn:nth-last-of-type(2)' },
   { name: 'debrief', through: ({ type }) => type === 'handOver', go: 'debrief' },
   { name: 'proof', go: 'proof' },
+  { name: 'classHelp', go: 'class', press: '#page-help' },
+  { name: 'classKeep', press: '#page-keep' },
+  { name: 'classResults', press: '#page-results' },
+  { name: 'classOut', press: '#page-out' },
+  { name: 'assigned', open: { query: handedOut } },
   {
     name: 'told',
     open: { query: `&level=${job}&mode=own&screen=site`, hand: 'naive-order' },

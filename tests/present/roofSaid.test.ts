@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { groups, fields, styles } from '../../src/content/draft/fields';
 import { ownRoofOf } from '../../src/panels/own/ownRoof';
 import { isSaid, roofSaid } from '../../src/present/roofs/said';
-import { catalogues } from '../../src/present/words/messages';
+import { roofCatalogues } from '../../src/present/words/roofMessages';
 import { hurried } from '../content/roofAnswers';
 
 describe('what is said of a roof', () => {
@@ -32,7 +32,7 @@ describe('what is said of a roof', () => {
 
 describe('the words of the form', () => {
   it.each(['en', 'es'] as const)('name every style, group, field and option in %s', (lang) => {
-    const { own } = catalogues[lang];
+    const { own } = roofCatalogues[lang];
     const missing = [
       ...styles.filter((style) => own.styles[style] === undefined),
       ...groups.filter((group) => own.groups[group] === undefined),

@@ -5,7 +5,10 @@ import { dangers } from '../../src/core/site/dangers/rows';
 import { faults } from '../../src/core/faults/rows';
 import type { Finding } from '../../src/core/score/score';
 import { tellFinding } from '../../src/present/findingWords';
-import { catalogues, type Messages } from '../../src/present/words/messages';
+import {
+  roofCatalogues as catalogues,
+  type RoofMessages as Messages,
+} from '../../src/present/words/roofMessages';
 import { levelOf } from '../site/levels';
 import { fleschKincaid, inflesz } from './readable';
 

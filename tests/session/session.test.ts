@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { attemptDigest, siteDigest } from '../../src/content/canonical';
 import type { Action } from '../../src/core/site/action';
 import { idbStore } from '../../src/session/idbStore';
-import { beginRun, resumeRun, stopped } from '../../src/session/session';
+import { beginRun, reopenRun, resumeRun, stopped } from '../../src/session/session';
 import { memoryStore, type RunHead, type Store } from '../../src/session/store';
 import { levelOf } from '../site/levels';
 
@@ -35,6 +35,15 @@ describe.each([
     expect(again?.attempt.value.steps.length).toBe(5);
     expect(again && attemptDigest(again.attempt.value)).toBe(attemptDigest(first.attempt.value));
     expect(again && siteDigest(again.attempt.value.site)).toBe(siteDigest(first.attempt.value.site));
+  });
+
+  it('still says for whom it was made, which a practice branch of it does not', async () => {
+    const handed = { assignment: 'week3', learner: 'R7' };
+    const run = await beginRun(store, { level, seed: 4, mode: 'own', handed });
+    await run.settled();
+    expect((await resumeRun(store, [level]))?.handed).toEqual(handed);
+    expect((await reopenRun({ store, levels: [level] }, run.id))?.handed).toEqual(handed);
+    expect((await beginRun(store, { level, seed: 4, mode: 'own' }, acts)).handed).toEqual({});
   });
 
   it('is not resumed once it was handed over, nor on a level that has changed', async () => {

@@ -4,19 +4,21 @@ import { cardBody, type CardAsked } from '../../present/roofs/card';
 import { cardPage } from '../../present/roofs/cardPage';
 import { papers, type Paper } from '../../present/roofs/cardSizes';
 import { cardStyle } from '../../present/roofs/cardStyle';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { roofWordsOf } from './roofWords';
 import { Radios } from '../radios';
-import { saveText } from '../saveText';
+import { offer } from '../saveFile';
 import { LanguageButton } from '../topBar';
 import { useSignal } from '../useSignal';
-import { linkTo, ownRoofOf, unitsFor } from './ownRoof';
+import { draftOn, linkTo, ownRoofOf, unitsFor } from './ownRoof';
 import { fileNameOf } from './roofActions';
 
 /** The set card as it will lie on the tailgate: one page, seen whole, then printed. */
 export const CardScreen = ({ desk }: { readonly desk: Desk }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const { lang } = useSignal(desk.settings);
-  const draft = useSignal(desk.draft);
+  useSignal(desk.draft);
+  const draft = draftOn(desk);
   const [paper, setPaper] = useState<Paper>(lang === 'es' ? 'a4' : 'letter');
   const asked = useMemo(() => askedFor(desk, paper), [draft, paper, lang, desk.settings.value.units]);
   return (
@@ -48,7 +50,7 @@ export const CardScreen = ({ desk }: { readonly desk: Desk }) => {
                 class="btn small"
                 id="saveCard"
                 onClick={() =>
-                  saveText({
+                  offer({
                     name: fileNameOf(draft).replace('.roof.json', '.card.html'),
                     type: 'text/html',
                     text: cardPage(asked),
@@ -67,13 +69,13 @@ export const CardScreen = ({ desk }: { readonly desk: Desk }) => {
 };
 
 const askedFor = (desk: Desk, paper: Paper): CardAsked | undefined => {
-  const { draft, read, roof } = ownRoofOf(desk.draft.value);
+  const { draft, read, roof } = ownRoofOf(draftOn(desk));
   if (!read.ok || !roof) return undefined;
   return {
     plan: read.value,
     roof,
     lists: listsOf(read.value, roof),
-    words: wordsOf(desk),
+    words: roofWordsOf(desk),
     units: unitsFor(desk, draft),
     paper,
     carried: { kind: 'link', text: linkTo(draft, location.href) },

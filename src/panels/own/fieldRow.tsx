@@ -1,7 +1,7 @@
 import type { Field } from '../../content/draft/fields';
 import { answerOf, otherStock, type RoofDraft } from '../../content/draft/roofDraft';
 import { lumber } from '../../core/stock/lumber';
-import type { Messages } from '../../present/words/messages';
+import type { RoofMessages } from '../../present/words/roofMessages';
 
 /** One question of the form, with what is wrong or to be thought of right under it. */
 
@@ -14,7 +14,7 @@ export type Beside = {
 type Props = {
   readonly field: Field;
   readonly draft: RoofDraft;
-  readonly words: Messages;
+  readonly words: RoofMessages;
   readonly beside: Beside;
   readonly set: (typed: RoofDraft['typed']) => void;
 };
@@ -48,7 +48,11 @@ export const FieldRow = (props: Props) => {
 export const idOf = (field: string): string => `own-${field.replace(/\./g, '-')}`;
 
 /** Some kinds of roof call the same measure otherwise. */
-export const labelOf = ({ own }: Messages, field: string, { style }: Pick<RoofDraft, 'style'>): string => {
+export const labelOf = (
+  { own }: RoofMessages,
+  field: string,
+  { style }: Pick<RoofDraft, 'style'>,
+): string => {
   const family = style === 'shedBetween' ? 'shed' : style;
   return own.fields[`${field}.${family}`] ?? own.fields[field] ?? field;
 };

@@ -18,24 +18,26 @@ import type { Desk } from '../desk';
 
 const kept = 'own roof';
 
+export const draftOn = ({ draft }: Desk): RoofDraft => draft.value ?? sampleOf('gable');
+
 const put = (desk: Desk, draft: RoofDraft): void => {
   desk.draft.value = draft;
   void desk.store.put(kept, draft).catch(() => undefined);
 };
 
 export const setTyped = (desk: Desk, typed: RoofDraft['typed']): void => {
-  const draft = desk.draft.value;
+  const draft = draftOn(desk);
   put(desk, { ...draft, typed: { ...draft.typed, ...typed } });
 };
-export const setStyle = (desk: Desk, style: Style): void => put(desk, restyled(desk.draft.value, style));
-export const setUnits = (desk: Desk, units: Units): void => put(desk, { ...desk.draft.value, units });
-export const startOver = (desk: Desk): void => put(desk, sampleOf(desk.draft.value.style));
+export const setStyle = (desk: Desk, style: Style): void => put(desk, restyled(draftOn(desk), style));
+export const setUnits = (desk: Desk, units: Units): void => put(desk, { ...draftOn(desk), units });
+export const startOver = (desk: Desk): void => put(desk, sampleOf(draftOn(desk).style));
 
 /** What was typed here last; a sample where nothing was, or where it cannot be read any more. */
 export const loadDraft = async (desk: Desk): Promise<void> => {
+  if (desk.draft.value) return;
   const value = await desk.store.get(kept).catch(() => undefined);
-  const draft = draftIn(value);
-  if (draft) desk.draft.value = draft;
+  desk.draft.value = draftIn(value) ?? sampleOf('gable');
 };
 
 const draftIn = (value: unknown): RoofDraft | undefined => {

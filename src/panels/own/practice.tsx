@@ -3,7 +3,8 @@ import type { Complaint } from '../../content/complaint';
 import { fileOf } from '../../content/draft/roofDraft';
 import { ownJob } from '../../content/ownJob';
 import { roofSaid } from '../../present/roofs/said';
-import { openJob, wordsOf, type Desk } from '../desk';
+import { openJob, type Desk } from '../desk';
+import { roofWordsOf } from './roofWords';
 import { addOwnJob } from './ownJobList';
 import { tryJob } from '../../session/ownJobs';
 import type { OwnRoof } from './ownRoof';
@@ -15,7 +16,7 @@ type State =
 
 /** Makes a job of the roof: the crew runs it once, apart from the page, before anybody is let onto it. */
 export const Practice = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const [state, set] = useState<State>({ is: 'rest' });
   const running = useRef<(() => void) | undefined>(undefined);
   useEffect(() => () => running.current?.(), []);
@@ -66,7 +67,7 @@ export const Practice = ({ desk, own }: { readonly desk: Desk; readonly own: Own
 };
 
 const Refused = ({ desk, why }: { readonly desk: Desk; readonly why: readonly Complaint[] }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   return (
     <div role="alert">
       <p>

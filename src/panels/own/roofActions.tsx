@@ -2,14 +2,15 @@ import { useState } from 'preact/hooks';
 import type { Read } from '../../content/complaint';
 import type { RoofDraft } from '../../content/draft/roofDraft';
 import { roofSaid } from '../../present/roofs/said';
-import { saveText } from '../saveText';
-import { wordsOf, type Desk } from '../desk';
+import { offer } from '../saveFile';
+import type { Desk } from '../desk';
+import { roofWordsOf } from './roofWords';
 import { linkTo, openText, startOver, textOf, type OwnRoof } from './ownRoof';
 import { Practice } from './practice';
 
 /** What can be done with the roof in the form. */
 export const RoofActions = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   return (
     <section class="paper ownActs">
       <button
@@ -29,7 +30,7 @@ export const RoofActions = ({ desk, own }: { readonly desk: Desk; readonly own: 
         class="btn small"
         id="saveRoof"
         onClick={() =>
-          saveText({ name: fileNameOf(own.draft), type: 'application/json', text: textOf(own.draft) })
+          offer({ name: fileNameOf(own.draft), type: 'application/json', text: textOf(own.draft) })
         }
       >
         {words.own.save}
@@ -51,7 +52,7 @@ export const fileNameOf = ({ typed, style }: RoofDraft): string => {
 };
 
 const Share = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const [link, show] = useState<{ readonly text: string; readonly copied: boolean }>();
   const share = async (): Promise<void> => {
     const text = linkTo(own.draft, location.href);
@@ -91,7 +92,7 @@ const Share = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) =>
 };
 
 const OpenFile = ({ desk }: { readonly desk: Desk }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const [refused, refuse] = useState<{ readonly name: string; readonly why: Read<never> }>();
   const open = async (file: File | undefined): Promise<void> => {
     if (!file) return;
@@ -129,7 +130,7 @@ export const Unread = ({
   readonly why: Read<unknown>;
 }) => {
   const { lang } = desk.settings.value;
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   if (why.ok) return null;
   return (
     <div class="unread" role="alert">
@@ -148,7 +149,7 @@ export const Unread = ({
 };
 
 const StartOver = ({ desk }: { readonly desk: Desk }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const [asking, ask] = useState(false);
   if (!asking)
     return (

@@ -2,15 +2,16 @@ import { cautionFields } from '../../content/draft/cautionFields';
 import { groups, styles, type Field, type Style } from '../../content/draft/fields';
 import { askedOf, fieldAt } from '../../content/draft/roofDraft';
 import { roofSaid } from '../../present/roofs/said';
-import type { Messages } from '../../present/words/messages';
-import { wordsOf, type Desk } from '../desk';
+import type { RoofMessages } from '../../present/words/roofMessages';
+import type { Desk } from '../desk';
+import { roofWordsOf } from './roofWords';
 import { Radios } from '../radios';
 import { FieldRow, idOf, labelOf, type Beside } from './fieldRow';
 import { setStyle, setTyped, setUnits, type OwnRoof } from './ownRoof';
 
 /** The questions, group by group; an answer that cannot be says so where it stands. */
 export const RoofForm = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const { draft } = own;
   const asked = askedOf(draft);
   return (
@@ -65,7 +66,7 @@ export const RoofForm = ({ desk, own }: { readonly desk: Desk; readonly own: Own
   );
 };
 
-const besideOf = ({ draft, read, heeds }: OwnRoof, field: Field, words: Messages): Beside => ({
+const besideOf = ({ draft, read, heeds }: OwnRoof, field: Field, words: RoofMessages): Beside => ({
   refused: read.ok
     ? []
     : read.complaints
@@ -80,7 +81,7 @@ const besideOf = ({ draft, read, heeds }: OwnRoof, field: Field, words: Messages
 });
 
 const refusalText = (
-  words: Messages,
+  words: RoofMessages,
   { wrong, accepted }: { readonly wrong: string; readonly accepted: string },
 ): string => {
   const said = roofSaid(words.lang, wrong);
@@ -89,7 +90,7 @@ const refusalText = (
 
 /** What keeps the roof from being figured, each with the way to its answer. */
 export const Refusals = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   if (own.read.ok) return null;
   return (
     <section class="paper refusals" role="status" id="refusals">

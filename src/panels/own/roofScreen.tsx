@@ -5,20 +5,22 @@ import { listsOf } from '../../core/roof/lists';
 import { planDrawing, type DrawSize } from '../../present/roofs/drawPlan';
 import { sectionDrawing } from '../../present/roofs/drawSection';
 import { roofSaid } from '../../present/roofs/said';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { roofWordsOf } from './roofWords';
 import { LanguageButton } from '../topBar';
 import { useSignal } from '../useSignal';
 import { Drawn } from './drawn';
-import { ownRoofOf, unitsFor, type OwnRoof } from './ownRoof';
+import { draftOn, ownRoofOf, unitsFor, type OwnRoof } from './ownRoof';
 import { SheetParts } from './sheetParts';
 import { RoofActions, Unread } from './roofActions';
 import { Refusals, RoofForm } from './roofForm';
 
 /** Tomorrow's roof: typed on one side, drawn and figured on the other. */
 export const RoofScreen = ({ desk }: { readonly desk: Desk }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   useSignal(desk.settings);
-  const draft = useSignal(desk.draft);
+  useSignal(desk.draft);
+  const draft = draftOn(desk);
   const unread = useSignal(desk.unread);
   const own = useMemo(() => ownRoofOf(draft), [draft]);
   const good = useLastGood(own);
@@ -66,7 +68,7 @@ const Sheet = ({ desk, own: { draft, read, roof } }: { readonly desk: Desk; read
   const plan = read.ok ? read.value : undefined;
   const lists = useMemo(() => plan && roof && listsOf(plan, roof), [plan, roof]);
   if (!plan || !roof || !lists) return null;
-  return <SheetParts asked={{ plan, roof, lists, words: wordsOf(desk), units: unitsFor(desk, draft) }} />;
+  return <SheetParts asked={{ plan, roof, lists, words: roofWordsOf(desk), units: unitsFor(desk, draft) }} />;
 };
 
 /** Plan and section as the answers stand. */
@@ -79,7 +81,7 @@ const Views = ({
   readonly own: OwnRoof;
   readonly stale: boolean;
 }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const plan = read.ok ? read.value : undefined;
   const units = unitsFor(desk, draft);
   const drawn = useMemo(
@@ -116,7 +118,7 @@ const drawnSize = (): DrawSize =>
 
 /** What is to be thought of and stands beside no field. */
 const Heeds = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {
-  const words = wordsOf(desk);
+  const words = roofWordsOf(desk);
   const asked = new Set(askedOf(own.draft).map(({ id }) => id));
   const rest = own.heeds.filter(({ code }) => !asked.has(cautionFields[code] ?? ''));
   if (rest.length === 0) return null;
@@ -135,7 +137,7 @@ const Heeds = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) =>
 };
 
 const Help = ({ desk }: { readonly desk: Desk }) => {
-  const { own } = wordsOf(desk);
+  const { own } = roofWordsOf(desk);
   return (
     <section class="paper ownHelp">
       <h2>{own.help}</h2>

@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import { cutDrawing } from '../../present/roofs/drawCuts';
 import { cutMembers, type DrawnMember } from '../../present/roofs/cutMembers';
 import type { Figure } from '../../present/roofs/figures';
-import { roofSheet, type SheetAsked, type SheetPart, type SheetRow } from '../../present/roofs/sheet';
+import { roofSheet } from '../../present/roofs/sheet';
+import type { SheetAsked, SheetPart, SheetRow } from '../../present/roofs/sheetShape';
 import { FiguredText } from '../figuredText';
 import { Drawn } from './drawn';
 

@@ -1,16 +1,16 @@
 import type { RoofPlan } from '../../core/roof/plan';
 import type { TaskCode } from '../../core/order/crew/task';
-import type { Messages } from '../words/messages';
+import type { RoofMessages } from '../words/roofMessages';
 
 /** The order of work of a roof in the words of the crew's own list; a point of no return stands between two of its steps. */
 export type OrderLine = { readonly step: string } | { readonly noReturn: string };
 
-type Own = keyof Messages['roofs']['order'];
-type Stop = keyof Messages['roofs']['noReturn'];
+type Own = keyof RoofMessages['roofs']['order'];
+type Stop = keyof RoofMessages['roofs']['noReturn'];
 /** What is done in one go; or what there is no cheap way back from. */
 type Row = readonly (TaskCode | `own.${Own}`)[] | Stop;
 
-export const orderOf = (plan: RoofPlan, { tasks, roofs }: Messages): readonly OrderLine[] =>
+export const orderOf = (plan: RoofPlan, { tasks, roofs }: RoofMessages): readonly OrderLine[] =>
   rowsOf(plan).map((row) => {
     if (typeof row === 'string') return { noReturn: roofs.noReturn[row] };
     const words = row.map((code) =>
@@ -109,7 +109,7 @@ const gableRows = (plan: Extract<RoofPlan, { kind: 'gable' }>): readonly Row[] =
 };
 
 /** What is read and written down: rules of the product, each with room for a reading. */
-export const checksOf = (plan: RoofPlan, { rules }: Messages): readonly string[] => {
+export const checksOf = (plan: RoofPlan, { rules }: RoofMessages): readonly string[] => {
   const ids =
     plan.kind === 'shed' ? ['C1', 'C5', 'C6', 'C7', 'T1'] : ['C1', 'C2', 'C3', 'C4', 'C5', 'C6', 'C7', 'T1'];
   return ids.flatMap((id) => rules[id]?.name ?? []);

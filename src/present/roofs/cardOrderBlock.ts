@@ -1,5 +1,5 @@
 import type { RoofPlan } from '../../core/roof/plan';
-import type { Messages } from '../words/messages';
+import type { RoofMessages } from '../words/roofMessages';
 import type { Block, Variant } from './cardFit';
 import { checksOf, orderOf, type OrderLine } from './cardOrder';
 import { heightOf, heightOfPieces, type, type Piece } from './cardSizes';
@@ -10,7 +10,7 @@ import type { SheetAsked } from './sheetShape';
 
 /** Order of work, checks, and what holds for every roof: in two columns, or run in where a roof has much to tell besides. */
 
-type On = { readonly plan: RoofPlan; readonly words: Messages; readonly width: number };
+type On = { readonly plan: RoofPlan; readonly words: RoofMessages; readonly width: number };
 
 /** Safety words that a card has room for, most needed first. */
 const kept = ['fall', 'anchor', 'load', 'lifting', 'nailGun', 'night'];

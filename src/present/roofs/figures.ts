@@ -1,12 +1,12 @@
 import type { Turn } from '../../core/roof/figuredSlants';
 import { fractionText } from '../../core/units/fraction';
 import { degreesOf } from '../degrees';
-import type { Messages } from '../words/messages';
+import type { RoofMessages } from '../words/roofMessages';
 import { lengthText, measureOf, type Units } from '../words/numbers';
 
 /** Figures of a roof with their names: exact in inches or degrees, rounded only in their text. */
 
-export type FigureKey = keyof Messages['roofs']['figure'];
+export type FigureKey = keyof RoofMessages['roofs']['figure'];
 
 export type Figure = {
   readonly key: FigureKey;
@@ -22,7 +22,7 @@ export type Figure = {
 };
 
 /** What a text is told in. */
-export type Told = { readonly words: Messages; readonly units: Units };
+export type Told = { readonly words: RoofMessages; readonly units: Units };
 
 /** `160 3/16"`: whole inches without feet, as they are marked with a tape. */
 export const tapeText = (inches: number, units: Units): string => {

@@ -1,7 +1,7 @@
-import type { Messages } from '../words/messages';
+import type { RoofMessages } from '../words/roofMessages';
 
 /** Where on the roof something is, from what the figures call it: `wing 2`, `street side`, `dormer, yard side`. */
-export const whereText = ({ roofs: { where } }: Messages, side: string, part?: string): string => {
+export const whereText = ({ roofs: { where } }: RoofMessages, side: string, part?: string): string => {
   const [, of = '', number = ''] = /^([a-z]+)(\d*)$/.exec(part ?? '') ?? [];
   const names: Readonly<Record<string, string>> = where;
   const named = names[of] === undefined ? undefined : `${names[of]} ${number}`.trim();

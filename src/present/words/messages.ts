@@ -1,21 +1,19 @@
+import { classes as enClasses } from './en/classes';
 import { done as enDone } from './en/done';
 import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
-import { own as enOwn } from './en/own';
 import { proof as enProof } from './en/proof';
-import { roofs as enRoofs } from './en/roofs';
 import { states as enStates } from './en/states';
 import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
+import { classes as esClasses } from './es/classes';
 import { done as esDone } from './es/done';
 import { heard as esHeard } from './es/heard';
 import { views as enViews } from './en/views';
 import * as esRules from './es/rules';
-import { own as esOwn } from './es/own';
 import { proof as esProof } from './es/proof';
-import { roofs as esRoofs } from './es/roofs';
 import { states as esStates } from './es/states';
 import { spoken as esSpoken } from './es/spoken';
 import { tasks as esTasks } from './es/tasks';
@@ -29,11 +27,10 @@ export type Messages = {
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
+  readonly classes: typeof enClasses;
   readonly done: typeof enDone;
   readonly heard: typeof enHeard;
-  readonly own: typeof enOwn;
   readonly proof: typeof enProof;
-  readonly roofs: typeof enRoofs;
   readonly states: typeof enStates;
   readonly spoken: typeof enSpoken;
   readonly views: typeof enViews;
@@ -51,11 +48,10 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: enUi,
     trade: enTrade,
     tasks: enTasks,
+    classes: enClasses,
     done: enDone,
     heard: enHeard,
-    own: enOwn,
     proof: enProof,
-    roofs: enRoofs,
     states: enStates,
     spoken: enSpoken,
     views: enViews,
@@ -69,11 +65,10 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: esUi,
     trade: esTrade,
     tasks: esTasks,
+    classes: esClasses,
     done: esDone,
     heard: esHeard,
-    own: esOwn,
     proof: esProof,
-    roofs: esRoofs,
     states: esStates,
     spoken: esSpoken,
     views: esViews,

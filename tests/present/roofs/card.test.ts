@@ -4,7 +4,7 @@ import { readRoof } from '../../../src/content/readRoof';
 import { cardBody } from '../../../src/present/roofs/card';
 import { cardPage } from '../../../src/present/roofs/cardPage';
 import { fitted, type Block } from '../../../src/present/roofs/cardFit';
-import { catalogues } from '../../../src/present/words/messages';
+import { roofCatalogues } from '../../../src/present/words/roofMessages';
 import { wildRoof } from '../../roof/wildRoofs';
 import { askedOf, changedAsked, exampleAsked, exampleNames, langs, onCard, papers } from './examples';
 
@@ -89,7 +89,7 @@ describe('published figures on a card', () => {
 
 describe.each(exampleNames)('the card of %s', (name) => {
   it.each(langs)('fits as measured, and says what is elsewhere (%s)', (lang) => {
-    const words = catalogues[lang];
+    const words = roofCatalogues[lang];
     for (const paper of papers)
       for (const units of ['feet', 'mm'] as const) {
         const made = cardBody(onCard(exampleAsked(name, { lang, units }), paper));
@@ -159,7 +159,7 @@ it('never makes markup of what it is given', () => {
 it('leaves out a code that no phone could read', () => {
   const made = cardBody({ ...onCard(changedAsked({})), carried: { kind: 'file', text: 'x'.repeat(4000) } });
   expect(made.html).not.toContain('class="code"');
-  expect(textOf(made.html)).toContain(catalogues.en.roofs.card.noScan);
+  expect(textOf(made.html)).toContain(roofCatalogues.en.roofs.card.noScan);
 });
 
 it('is made of any roof that can be figured', () => {

@@ -13,7 +13,7 @@ import { planDrawing } from '../../../src/present/roofs/drawPlan';
 import { sectionDrawing } from '../../../src/present/roofs/drawSection';
 import { drawingSvg } from '../../../src/present/roofs/drawSvg';
 import type { SheetAsked } from '../../../src/present/roofs/sheetShape';
-import { catalogues } from '../../../src/present/words/messages';
+import { roofCatalogues } from '../../../src/present/words/roofMessages';
 import { changedAsked, exampleAsked, exampleNames, langs } from './examples';
 
 const meets = (a: Box, b: Box): boolean =>
@@ -147,7 +147,7 @@ it('draws every rafter of a plan once, and none of a roof of thousands', () => {
   expect(lines).toHaveLength(29);
   const long = planDrawing(changedAsked({ length: 60_000 }), size);
   expect(long.shapes.length).toBeLessThan(12);
-  expect(textsOf(long).map(({ text }) => text)).toContain(catalogues.en.roofs.draw.tooMany);
+  expect(textsOf(long).map(({ text }) => text)).toContain(roofCatalogues.en.roofs.draw.tooMany);
 });
 
 it('writes texts into SVG as text', () => {

@@ -6,7 +6,8 @@ import type { RoofPlan } from '../../../src/core/roof/plan';
 import type { CardAsked } from '../../../src/present/roofs/card';
 import type { Paper } from '../../../src/present/roofs/cardSizes';
 import type { SheetAsked } from '../../../src/present/roofs/sheetShape';
-import { catalogues, type Lang } from '../../../src/present/words/messages';
+import type { Lang } from '../../../src/present/words/messages';
+import { roofCatalogues } from '../../../src/present/words/roofMessages';
 import type { Units } from '../../../src/present/words/numbers';
 import { sample } from '../../roof/roofs';
 
@@ -23,7 +24,7 @@ type In = { readonly lang?: Lang; readonly units?: Units };
 
 export const askedOf = (plan: RoofPlan, { lang = 'en', units = 'feet' }: In = {}): SheetAsked => {
   const roof = figure(plan);
-  return { plan, roof, lists: listsOf(plan, roof), words: catalogues[lang], units };
+  return { plan, roof, lists: listsOf(plan, roof), words: roofCatalogues[lang], units };
 };
 
 export const exampleText = (name: string): string => readFileSync(`${folder}/${name}.json`, 'utf8');

@@ -1,6 +1,12 @@
 /** A figured roof as people read it: the sheet, the drawings and the set card. */
 export const roofs = {
-  kind: { gable: 'Gable roof', hip: 'Hip roof', shed: 'Shed roof', gambrel: 'Gambrel roof', stepped: 'Gable roofs in a run' },
+  kind: {
+    gable: 'Gable roof',
+    hip: 'Hip roof',
+    shed: 'Shed roof',
+    gambrel: 'Gambrel roof',
+    stepped: 'Gable roofs in a run',
+  },
   extra: {
     wings: 'with a wing',
     dormers: 'with a dormer',

@@ -1,0 +1,136 @@
+import { digestOf } from '../../content/canonical';
+import { readFileHeads, type FileHead, type Remark } from '../../content/classSchema';
+import { largestFile, readJson } from '../../content/readJson';
+import { complaintLine } from '../../content/complaint';
+import type { Outcome } from '../../records/marked';
+import { keys } from '../../records/backup';
+import { markAll, type TakenFile } from '../../records/pool';
+import type { Entry } from '../../records/report';
+import { wordsOf, type Desk } from '../desk';
+import type { DeskFile } from './classState';
+
+/** Files come in: read, played again by workers, kept. Whatever is kept is played again when the desk is opened next. */
+
+/** Brings back the files that are kept here, once. */
+export const fetchFiles = async (desk: Desk): Promise<void> => {
+  const { classes, store } = desk;
+  if (classes.files.value) return;
+  classes.files.value = new Map();
+  const heads = readFileHeads(await store.get(keys.files).catch(() => undefined));
+  const files = await Promise.all(heads.map((head) => fetched(desk, head)));
+  const all = files.flatMap((file) => file ?? []);
+  const { through } = await marked(desk, all);
+  if (through < all.length)
+    classes.intake.value = { read: through, of: all.length, twice: 0, wrong: [], kept: true };
+};
+
+const fetched = async ({ store }: Desk, { key, name, when }: FileHead): Promise<TakenFile | undefined> => {
+  const text = await store.get(keys.fileText(key)).catch(() => undefined);
+  return typeof text === 'string' ? { name, when, text } : undefined;
+};
+
+/** Takes files in. Nothing comes in while others are being played again. */
+export const takeIn = async (desk: Desk, files: readonly File[]): Promise<void> => {
+  const { classes } = desk;
+  if (classes.marking.value || !classes.files.value) return;
+  const read = await Promise.all(files.map(textOf));
+  const taken = read.flatMap((one) => ('text' in one ? [one] : []));
+  const known = classes.files.value;
+  const fresh = new Map(taken.map((file) => [digestOf(file.text), file]));
+  for (const key of known.keys()) fresh.delete(key);
+  const came = await marked(desk, [...fresh.values()]);
+  const wrong = [...read.flatMap((one) => ('line' in one ? [one.line] : [])), ...came.wrong];
+  const kept = await keepFiles(desk);
+  classes.intake.value = {
+    read: came.through,
+    of: fresh.size,
+    twice: taken.length - fresh.size,
+    wrong,
+    kept,
+  };
+  classes.shown.value = came.last ?? classes.shown.value;
+};
+
+/** What is too large is not even loaded. */
+const textOf = async (file: File): Promise<TakenFile | { readonly line: string }> => {
+  if (file.size <= largestFile) return { name: file.name, when: file.lastModified, text: await file.text() };
+  const read = readJson(' '.repeat(largestFile + 1));
+  const [first] = read.ok ? [] : read.complaints;
+  return { line: first ? complaintLine(file.name, first) : file.name };
+};
+
+type Came = {
+  readonly through: number;
+  readonly wrong: readonly string[];
+  /** The assignment of the last run that came in. */
+  readonly last: string | undefined;
+};
+
+/** Plays files again and lays those that are runs on the desk. */
+const marked = async (desk: Desk, files: readonly TakenFile[]): Promise<Came> => {
+  const { classes, levels } = desk;
+  if (files.length === 0) return { through: 0, wrong: [], last: undefined };
+  const of = files.length;
+  const told = (through: number): void => {
+    classes.marking.value = { through, of, stop };
+  };
+  const { done, stop } = markAll({ shelf: { levels, assignments: classes.given.value }, files, told });
+  told(0);
+  const outcomes = await done;
+  classes.marking.value = undefined;
+  const pairs = files.map((file, i): DeskFile => ({ ...file, outcome: outcomes[i] }));
+  const runs = pairs.filter(({ outcome }) => outcome?.ok);
+  classes.files.value = new Map([
+    ...(classes.files.value ?? []),
+    ...runs.map((file) => [digestOf(file.text), file] as const),
+  ]);
+  const last = runs.at(-1)?.outcome;
+  return {
+    through: pairs.filter(({ outcome }) => outcome !== undefined).length,
+    wrong: pairs.flatMap(({ name, outcome }) =>
+      outcome && !outcome.ok ? [lineOf(desk, name, outcome)] : [],
+    ),
+    last: last?.ok ? shelfOf(desk, last.marked.assignment) : undefined,
+  };
+};
+
+const lineOf = (desk: Desk, name: string, outcome: Extract<Outcome, { ok: false }>): string =>
+  outcome.digestOff ? `${name}: ${wordsOf(desk).classes.why.digest()}` : outcome.line;
+
+/** Under which assignment a run is shown: one that was given out here, or none. */
+const shelfOf = ({ classes }: Desk, assignment: string | undefined): string =>
+  classes.given.value.find(({ id }) => id === assignment)?.id ?? '';
+
+const keepFiles = async ({ store, classes }: Desk): Promise<boolean> => {
+  try {
+    // What is kept stays kept, also where its playing again was stopped.
+    const before = readFileHeads(await store.get(keys.files));
+    const fresh = [...(classes.files.value ?? [])].filter(([key]) => !before.some((one) => one.key === key));
+    for (const [key, { text }] of fresh) await store.put(keys.fileText(key), text);
+    const heads = fresh.map(([key, { name, when }]): FileHead => ({ key, name: name.slice(-400), when }));
+    await store.put(keys.files, [...before, ...heads]);
+    return store.lasts;
+  } catch {
+    return false;
+  }
+};
+
+/** The runs on the desk that belong to an assignment, or to none of its own. */
+export const entriesOf = (desk: Desk, shown: string): readonly Entry[] =>
+  [...(desk.classes.files.value ?? [])].flatMap(([key, { name, when, outcome }]) =>
+    outcome?.ok && shelfOf(desk, outcome.marked.assignment) === shown
+      ? [{ key, file: name, when, marked: outcome.marked }]
+      : [],
+  );
+
+const remarkKey = (assignment: string, learner: string): string => `${assignment} ${learner}`.slice(0, 400);
+
+export const remarkOn = ({ classes }: Desk, assignment: string, learner: string): Remark =>
+  classes.remarks.value[remarkKey(assignment, learner)] ?? { note: '' };
+
+type About = { readonly assignment: string; readonly learner: string };
+
+export const putRemark = ({ classes, store }: Desk, { assignment, learner }: About, remark: Remark): void => {
+  classes.remarks.value = { ...classes.remarks.value, [remarkKey(assignment, learner)]: remark };
+  void store.put(keys.remarks, classes.remarks.value).catch(() => undefined);
+};

@@ -1,0 +1,28 @@
+import type { FunctionComponent } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Desk } from './desk';
+
+export type LoadedScreens = 'assigned' | 'class' | 'reading' | 'roof' | 'card';
+type Shown = FunctionComponent<{ readonly desk: Desk }>;
+
+const loaded: Readonly<Record<LoadedScreens, (desk: Desk) => Promise<Shown>>> = {
+  assigned: () => import('./classes/assignedScreen').then(({ AssignedScreen }) => AssignedScreen),
+  class: () => import('./classes/classScreen').then(({ ClassScreen }) => ClassScreen),
+  reading: () => import('./classes/classScreen').then(({ ReadingScreen }) => ReadingScreen),
+  roof: (desk) => ownScreens(desk).then(({ RoofScreen }) => RoofScreen),
+  card: (desk) => ownScreens(desk).then(({ CardScreen }) => CardScreen),
+};
+
+/** With what was typed there last. */
+const ownScreens = async (desk: Desk) => {
+  const { ownScreens: own } = await import('./own/ownScreens');
+  await own.loadDraft(desk);
+  return own;
+};
+
+/** Screens of a class and of an own roof come when they are first asked for: the page of the jobs does not wait for them. */
+export const LoadedScreen = ({ desk, screen }: { readonly desk: Desk; readonly screen: LoadedScreens }) => {
+  const [shown, show] = useState<{ readonly screen: LoadedScreens; readonly Shown: Shown }>();
+  useEffect(() => void loaded[screen](desk).then((Shown) => show({ screen, Shown })), [screen]);
+  return shown?.screen === screen ? <shown.Shown desk={desk} /> : <div class="page" aria-busy="true" />;
+};

@@ -1,0 +1,60 @@
+import type { Outcome, Shelf } from './marked';
+
+/** A file as it was taken in. */
+export type TakenFile = { readonly name: string; readonly when: number; readonly text: string };
+
+/** What goes to a worker: first its shelf, then one file after the other. */
+export type ToWorker = { readonly shelf: Shelf } | { readonly name: string; readonly text: string };
+
+export type Marking = {
+  /** Resolves with an outcome for each file that was marked, in the order of the files. */
+  readonly done: Promise<readonly (Outcome | undefined)[]>;
+  readonly stop: () => void;
+};
+
+type Work = {
+  readonly shelf: Shelf;
+  readonly files: readonly TakenFile[];
+  /** How many are through. */
+  readonly told: (through: number) => void;
+};
+
+/** Marks files side by side, a worker to a core. What one worker cannot finish is told as such and stops no other. */
+export const markAll = ({ shelf, files, told }: Work, open: () => Worker = openWorker): Marking => {
+  const cores = Math.max(1, navigator.hardwareConcurrency || 1);
+  const workers = files.slice(0, cores).map(open);
+  const outcomes: (Outcome | undefined)[] = files.map(() => undefined);
+  let next = 0;
+  let through = 0;
+  let stopped = false;
+  const one = async (worker: Worker): Promise<void> => {
+    worker.postMessage({ shelf } satisfies ToWorker);
+    while (!stopped && next < files.length) {
+      const at = next++;
+      const { name, text } = files[at] as TakenFile;
+      outcomes[at] = await asked(worker, { name, text });
+      if (!stopped) told(++through);
+    }
+    worker.terminate();
+  };
+  let halt: () => void = () => undefined;
+  const halted = new Promise<void>((done) => (halt = done));
+  const stop = (): void => {
+    stopped = true;
+    workers.forEach((worker) => worker.terminate());
+    halt();
+  };
+  const done = Promise.race([Promise.all(workers.map(one)), halted]).then(() => outcomes);
+  return { done, stop };
+};
+
+const openWorker = (): Worker =>
+  new Worker(new URL('./markWorker.ts', import.meta.url), { type: 'module', name: 'marks' });
+
+const asked = (worker: Worker, message: ToWorker & { readonly name: string }): Promise<Outcome> =>
+  new Promise((done) => {
+    worker.onmessage = ({ data }: MessageEvent<Outcome>) => done(data);
+    worker.onerror = ({ message: said }) =>
+      done({ ok: false, digestOff: false, line: `${message.name}: $: cannot be played again (${said})` });
+    worker.postMessage(message);
+  });

@@ -1,0 +1,67 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { cpus, loadavg } from 'node:os';
+import { assignmentText, seedFor } from '../../src/content/assignment';
+import { attemptFile, attemptText } from '../../src/content/attemptFile';
+import { backupText } from '../../src/content/backupFile';
+import { play } from '../../src/core/hands/play';
+import { scoreOf } from '../../src/core/score/scored';
+import { launchBrowser, ready } from '../browser/support/browser';
+import { builtSite } from '../browser/support/builtSite';
+import { browserPath } from '../browser/support/chromium';
+import { levelOf } from '../site/levels';
+
+/**
+ * What the instructor's desk takes to read a class: 40 whole runs of the garden hut picked at once, each played again by a
+ * worker, until the report stands. Nothing is asserted. Figures go to tests/bench/last.json.
+ */
+
+const count = 40;
+const assignment = { id: 'bench234', levels: ['garden-hut'], mode: 'own' } as const;
+const hands = ['expert', 'competent', 'skips-checks', 'naive-order'] as const;
+
+const files = Array.from({ length: count }, (_, i) => {
+  const learner = `L${i + 10}`;
+  const seed = seedFor(assignment, 'garden-hut', learner);
+  const attempt = play(levelOf('garden-hut'), hands[i % hands.length] ?? 'expert', { seed, mode: 'own' });
+  const handed = { assignment: assignment.id, learner };
+  const text = attemptText(attemptFile(attempt, scoreOf(attempt), handed));
+  return { name: `${learner}.json`, mimeType: 'application/json', buffer: Buffer.from(text) };
+});
+const given = backupText({ runs: [], values: { 'class given': [assignmentText(assignment)] } });
+
+const browser = await launchBrowser(await browserPath());
+const { base, close } = await builtSite();
+const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+await page.goto(`${base}?lang=en&screen=class`);
+await ready(page);
+await page.click('#page-keep');
+await page.setInputFiles('#loadBackupInput', {
+  name: 'given.json',
+  mimeType: 'application/json',
+  buffer: Buffer.from(given),
+});
+await page.waitForFunction(() => (document.getElementById('brought')?.textContent ?? '') !== '');
+await page.click('#page-results');
+const workers = await page.evaluate(() => navigator.hardwareConcurrency);
+const begun = performance.now();
+await page.setInputFiles('#takeFilesInput', files);
+await page.waitForSelector('#came', { timeout: 600_000 });
+await page.waitForFunction((all) => document.querySelectorAll('#report tbody tr').length === all, count);
+const seconds = (performance.now() - begun) / 1000;
+await browser.close();
+await close();
+
+const rounded = (value: number): number => Math.round(value * 100) / 100;
+const classOf = {
+  machine: `${cpus()[0]?.model ?? 'unknown'}, ${cpus().length} cores`,
+  load: rounded(loadavg()[0] ?? NaN),
+  runs: count,
+  kilobytes: rounded(files.reduce((sum, { buffer }) => sum + buffer.length, 0) / 1000),
+  workers,
+  seconds: rounded(seconds),
+  runsASecondAndWorker: rounded(count / seconds / workers),
+};
+console.log(JSON.stringify(classOf));
+const last = new URL('./last.json', import.meta.url);
+const before = JSON.parse(readFileSync(last, 'utf8')) as object;
+writeFileSync(last, `${JSON.stringify({ ...before, class: classOf }, null, 2)}\n`);
