@@ -13,12 +13,14 @@ import { in12, roofTitle } from './title';
 
 type Asked = Told & { readonly plan: RoofPlan; readonly roof: FiguredRoof };
 
-export const sectionDrawing = (asked: Asked, size: DrawSize): Drawing => {
+export const sectionDrawing = (given: Asked, size: DrawSize): Drawing => {
+  const whole = timbersOf(shortened(given.plan));
+  const at = middleStation(whole, given.plan);
+  const rafters = whole.filter((one) => isRafter(one) && one.origin[0] === at);
+  const section = sectionIn(rafters[0]?.id ?? '');
+  const asked = section === undefined ? given : ofSection(given, section);
   const { plan, words } = asked;
-  const all = timbersOf(shortened(plan));
-  const at = middleStation(all, plan);
-  const rafters = all.filter((one) => isRafter(one) && one.origin[0] === at);
-  const cut = all.filter((one) => isCutThrough(one, at));
+  const cut = whole.filter((one) => isCutThrough(one, at) && sectionIn(one.id) === section);
   const sides = rafters.map(sideOf);
   const ties = asked.roof.ties.flatMap((tie) => tieOutline(plan, tie, sides));
   const ends = [...cut.map(endOf), ...sides, ...ties];
@@ -43,6 +45,25 @@ export const sectionDrawing = (asked: Asked, size: DrawSize): Drawing => {
       ...dimensions(asked, size, { frame, height }),
       ...slopeMark(asked, size, { frame, sides }),
     ],
+  };
+};
+
+/** Which part of a run a member is of, counted from 1; undefined of any other roof. */
+const sectionIn = (id: string): number | undefined => {
+  const found = /\.section(\d+)/.exec(id)?.[1];
+  return found === undefined ? undefined : Number(found);
+};
+
+/** A run as its part alone, at the height it has in the run. */
+const ofSection = (asked: Asked, section: number): Asked => {
+  const { plan, roof } = asked;
+  const own = plan.kind === 'stepped' ? plan.sections[section - 1] : undefined;
+  if (!own) return asked;
+  const isOwn = ({ id }: { readonly id: string }): boolean => sectionIn(id) === section;
+  return {
+    ...asked,
+    plan: { ...plan, span: own.span, slope: own.slope },
+    roof: { ...roof, ridges: roof.ridges.filter(isOwn), ties: roof.ties.filter(isOwn) },
   };
 };
 
@@ -215,8 +236,9 @@ const slopeMark = ({ plan }: Asked, { figure }: DrawSize, { frame, sides }: Mark
   const way = top[0] > tail[0] ? 1 : -1;
   const wide = Math.min(34, 30 / Math.max(m, 0.001));
   const deep = wide * m;
-  const mid: Point = [tail[0] + (top[0] - tail[0]) * 0.42, tail[1] + (top[1] - tail[1]) * 0.42];
-  // The corner lies over the slope: level leg on top, plumb leg on the tail's side.
+  const along = plan.kind === 'gable' && plan.dormers?.length ? 0.62 : 0.42;
+  const mid: Point = [tail[0] + (top[0] - tail[0]) * along, tail[1] + (top[1] - tail[1]) * along];
+  // The corner lies over the slope, clear of a dormer's wall: level leg on top, plumb leg on the tail's side.
   const lift = figure * 0.5 + 6;
   const low: Point = [mid[0] - (way * wide) / 2, mid[1] + deep / 2 - lift];
   const high: Point = [low[0] + way * wide, low[1] - deep];
