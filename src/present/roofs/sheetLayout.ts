@@ -14,7 +14,10 @@ export const layoutPart = (asked: SheetAsked): SheetPart => {
   const { part } = words.roofs;
   const { stations, eaves = [] } = roof.layout;
   const rows = [
-    row(asked, { id: 'layout', marks: mainMarks(asked.plan, stations), side: 'both' }),
+    // Every part of a run has its own.
+    ...(asked.plan.kind === 'stepped'
+      ? []
+      : [row(asked, { id: 'layout', marks: mainMarks(asked.plan, stations), side: 'both' })]),
     ...eaves.map(({ side, part: of, stations: own }) =>
       row(asked, {
         id: `layout.${of ?? side}`,

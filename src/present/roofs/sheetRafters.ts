@@ -25,17 +25,18 @@ export const ridgePart = (asked: SheetAsked): SheetPart => ({
 const ridgeRow = (asked: SheetAsked, ridge: FiguredRidge): SheetRow => {
   const { words, roof, units } = asked;
   const { member, note, where } = words.roofs;
-  const under = ridge.topHeight - ridge.section.depth;
+  // In a run the height over the plates of its own part is what somebody measures there.
+  const under = ridge.lies ? ridge.lies.overPlates : ridge.topHeight - ridge.section.depth;
   const part = partOfId(ridge.id);
   const joists = part ? undefined : joistTop(asked);
   const post = part ? undefined : roof.posts?.[0];
-  const name = roof.posts && !part ? member.beam : member.ridge;
+  const name = roof.posts && (!part || ridge.lies) ? member.beam : member.ridge;
   return {
     id: ridge.id,
     name: part ? `${name}, ${whereText(words, 'all', part)}` : name,
     count: ridge.count,
     figures: [
-      lengthFigure(asked, 'ridgeTop', ridge.topHeight),
+      lengthFigure(asked, 'ridgeTop', under + ridge.section.depth),
       lengthFigure(asked, 'ridgeUnder', under),
       ...(joists === undefined ? [] : [lengthFigure(asked, 'ridgeOverJoists', under - joists)]),
       ...(post ? [lengthFigure(asked, 'ridgeOverFloor', post.length)] : []),
@@ -45,10 +46,23 @@ const ridgeRow = (asked: SheetAsked, ridge: FiguredRidge): SheetRow => {
     notes: [
       ...(ridge.bearsFully ? [] : [note.ridgeShallow]),
       ...(ridge.proud ? [note.proud(where[ridge.proud.side], tapeText(ridge.proud.by, units))] : []),
+      ...bearingNotes(asked, ridge),
       ...spliceNotes(asked, ridge.id),
     ],
   };
 };
+
+/** What the lower ridge of a run rests on at each step, and what stands under it there. */
+const bearingNotes = ({ words, roof, units }: SheetAsked, { lies }: FiguredRidge): readonly string[] =>
+  (roof.steps ?? [])
+    .filter(({ lower }) => lower === lies?.part)
+    .map(({ at, bearing }) =>
+      words.roofs.note.bears[bearing.on](
+        tapeText(at, units),
+        tapeText(bearing.length, units),
+        bearing.stands ? tapeText(bearing.stands.length, units) : undefined,
+      ),
+    );
 
 /** Top of the joists that lie on the plates, over the plates: what a post under the ridge stands on. */
 const joistTop = ({ plan, roof, lists }: SheetAsked): number | undefined => {

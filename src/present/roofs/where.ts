@@ -12,4 +12,4 @@ export const whereText = ({ roofs: { where } }: RoofMessages, side: string, part
 
 /** The part of the roof that an id names: `common.wing2` → `wing2`; nothing where it is a side or a number. */
 export const partOfId = (id: string): string | undefined =>
-  /\.((?:wing|dormer)\d*|lower|upper)/.exec(id)?.[1];
+  /\.((?:wing|dormer|section)\d*|lower|upper)/.exec(id)?.[1];

@@ -38,6 +38,7 @@ export const roofs = {
     B: 'end B',
     wing: 'wing',
     dormer: 'dormer',
+    section: 'part',
     lower: 'lower slope',
     upper: 'upper slope',
   },
@@ -169,6 +170,12 @@ export const roofs = {
     sides: (where: string) => `Marks, ${where}`,
   },
   note: {
+    bears: {
+      pocket: (at: string, long: string, post: string | undefined) =>
+        `At ${at} from end A it lies ${long} in a pocket${post === undefined ? '' : `, on a post of ${post}`}.`,
+      wall: (at: string, long: string, post: string | undefined) =>
+        `At ${at} from end A it bears ${long} before the wall${post === undefined ? '' : `, on a post of ${post}`}.`,
+    },
     ridgeShallow: 'Not as deep as the plumb cut.',
     proud: (side: string, by: string) => `Rafters of the ${side} stand ${by} proud: bevel them.`,
     splice: (pieces: string) => `In pieces: ${pieces}.`,

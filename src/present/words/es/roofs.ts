@@ -40,6 +40,7 @@ export const roofs: typeof en = {
     B: 'extremo B',
     wing: 'ala',
     dormer: 'buhardilla',
+    section: 'parte',
     lower: 'faldón bajo',
     upper: 'faldón alto',
   },
@@ -171,6 +172,12 @@ export const roofs: typeof en = {
     sides: (where) => `Marcas, ${where}`,
   },
   note: {
+    bears: {
+      pocket: (at, long, post) =>
+        `A ${at} del extremo A entra ${long} en un hueco${post === undefined ? '' : `, sobre un poste de ${post}`}.`,
+      wall: (at, long, post) =>
+        `A ${at} del extremo A apoya ${long} ante el muro${post === undefined ? '' : `, sobre un poste de ${post}`}.`,
+    },
     ridgeShallow: 'No es tan alta como el corte a plomo.',
     proud: (side, by) => `Los cabios del ${side} salen ${by} arriba: hágales bisel.`,
     splice: (pieces) => `En piezas: ${pieces}.`,
