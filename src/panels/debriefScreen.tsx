@@ -98,12 +98,12 @@ const Head = ({
           desk.screen.value = desk.readOnly ? 'class' : 'start';
         }}
       >
-        ‹ {desk.readOnly ? words.classes.results.toReport : words.ui.site.leave}
+        ‹ {desk.readOnly ? words.classDoor.toReport : words.ui.site.leave}
       </button>
       <h1 class={desk.readOnly ? 'wraps' : ''}>
         {level.title[lang]}:{' '}
         {desk.readOnly
-          ? words.classes.results.reading(session.handed.learner ?? words.classes.results.nobody)
+          ? words.classDoor.reading(session.handed.learner ?? words.classDoor.nobody)
           : words.ui.debrief.title}
       </h1>
       <span class="grow" />

@@ -30,7 +30,7 @@ export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly leve
           class="btn small"
           onClick={() => (desk.screen.value = assigned ? 'assigned' : 'start')}
         >
-          ‹ {assigned ? words.classes.hand.back : words.ui.talk.back}
+          ‹ {assigned ? words.classDoor.back : words.ui.talk.back}
         </button>
         <span class="grow" />
         <LanguageButton desk={desk} />

@@ -9,6 +9,7 @@ import {
   readTaken,
 } from '../content/classSchema';
 import { readSettings } from '../content/settingsSchema';
+import { levelOf, mostKept, ownJobsKept, readOwnJobs } from '../session/ownJobs';
 import type { Store } from '../session/store';
 
 /** Keys under which a store keeps what belongs to classes, and what else goes into a backup. */
@@ -18,11 +19,21 @@ export const keys = {
   files: 'class files',
   remarks: 'class remarks',
   settings: 'settings',
+  ownRoof: 'own roof',
+  ownJobs: ownJobsKept,
   fileText: (key: string): string => `class file ${key}`,
   answers: (run: string): string => `answers ${run}`,
 } as const;
 
-const wholes = [keys.taken, keys.given, keys.files, keys.remarks, keys.settings] as const;
+const wholes = [
+  keys.taken,
+  keys.given,
+  keys.files,
+  keys.remarks,
+  keys.settings,
+  keys.ownRoof,
+  keys.ownJobs,
+] as const;
 
 /** All that a store keeps. */
 export const backupOf = async (store: Store): Promise<Backup> => {
@@ -46,6 +57,8 @@ export const bringIn = async (store: Store, backup: Backup): Promise<number> => 
     await runsIn(store, backup.runs),
     await listIn(store, backup, { key: keys.taken, merge: takenMerge }),
     await listIn(store, backup, { key: keys.given, merge: givenMerge }),
+    await listIn(store, backup, { key: keys.ownJobs, merge: ownJobsMerge }),
+    await ownRoofIn(store, backup),
     await filesIn(store, backup),
     await remarksIn(store, backup),
     await settingsIn(store, backup),
@@ -95,6 +108,20 @@ const merged =
 
 const takenMerge = merged(readTaken, keptTaken, ({ assignment }) => assignment.id);
 const givenMerge = merged(readGiven, keptGiven, ({ id }) => id);
+
+const ownJobsMerge = merged(
+  readOwnJobs,
+  (all) => all.slice(0, mostKept),
+  (job) => levelOf(job)?.id ?? '',
+);
+
+/** The form holds one roof: the one that is here stays. */
+const ownRoofIn = async (store: Store, { values }: Backup): Promise<number> => {
+  const there = values[keys.ownRoof];
+  if (there === undefined || (await store.get(keys.ownRoof)) !== undefined) return 0;
+  await store.put(keys.ownRoof, there);
+  return 1;
+};
 
 type List = { readonly key: string; readonly merge: Merge };
 

@@ -8,12 +8,16 @@ import type { Store } from './store';
 /** Jobs on own roofs, kept as the files they were made of with what a clean run took. */
 export type KeptJob = { readonly file: unknown; readonly par: Par };
 
-const kept = 'own jobs';
+export const ownJobsKept = 'own jobs';
 /** More are not kept: the oldest goes. */
 export const mostKept = 12;
 
 export const loadOwnJobs = async (store: Store): Promise<readonly KeptJob[]> => {
-  const value = await store.get(kept).catch(() => undefined);
+  return readOwnJobs(await store.get(ownJobsKept).catch(() => undefined));
+};
+
+/** Those that are still jobs. */
+export const readOwnJobs = (value: unknown): readonly KeptJob[] => {
   if (!Array.isArray(value)) return [];
   return value.filter(
     (one: unknown): one is KeptJob =>
@@ -21,7 +25,8 @@ export const loadOwnJobs = async (store: Store): Promise<readonly KeptJob[]> => 
   );
 };
 
-export const keepOwnJobs = (store: Store, jobs: readonly KeptJob[]): Promise<void> => store.put(kept, jobs);
+export const keepOwnJobs = (store: Store, jobs: readonly KeptJob[]): Promise<void> =>
+  store.put(ownJobsKept, jobs);
 
 /** Undefined where the file is none any more. */
 export const levelOf = ({ file, par }: KeptJob): Level | undefined => {

@@ -3,7 +3,7 @@ import { readAssignment, type Assignment } from '../content/assignment';
 import { readAttempt, type AttemptFile } from '../content/attemptFile';
 import type { Complaint, Read } from '../content/complaint';
 import type { Score } from '../core/score/score';
-import { catalogues } from '../present/words/messages';
+import { classCatalogues } from '../present/words/classMessages';
 import { judgeFile, type Reader } from '../records/verdict';
 import type { Why } from '../records/why';
 import { loadLevel } from './levelFiles';
@@ -75,7 +75,7 @@ const graded = (desk: Reader, file: string, handed: AttemptFile): Graded => {
   };
 };
 
-const whyText = ({ code, names }: Why): string => catalogues.en.classes.why[code](names);
+const whyText = ({ code, names }: Why): string => classCatalogues.en.classes.why[code](names);
 
 const parsedOf = (args: readonly string[]) => {
   const text = { type: 'string' } as const;

@@ -174,7 +174,7 @@ describe('a job on the roof', () => {
 describe('by keyboard, by names and values alone', () => {
   it('a crew lead gets from the start to a card that prints on one page', async () => {
     const { page, close } = await openPage(browser, `${inject('base')}?lang=en&theme=day`);
-    await page.getByRole('button', { name: /Type in your own roof/ }).press('Enter');
+    await page.getByRole('button', { name: /type in your own/ }).press('Enter');
     await type(page, 'Span, outside to outside of the plates', "22'");
     await page.getByRole('button', { name: 'Set card' }).press('Enter');
     await page.getByRole('radio', { name: 'A4' }).press('Enter');

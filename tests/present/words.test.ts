@@ -5,14 +5,19 @@ import { dangers } from '../../src/core/site/dangers/rows';
 import { faults } from '../../src/core/faults/rows';
 import type { Finding } from '../../src/core/score/score';
 import { tellFinding } from '../../src/present/findingWords';
-import {
-  roofCatalogues as catalogues,
-  type RoofMessages as Messages,
-} from '../../src/present/words/roofMessages';
+import { classCatalogues, type ClassMessages } from '../../src/present/words/classMessages';
+import { roofCatalogues, type RoofMessages } from '../../src/present/words/roofMessages';
 import { levelOf } from '../site/levels';
 import { fleschKincaid, inflesz } from './readable';
 
 const langs = ['en', 'es'] as const;
+
+/** All that any page says. */
+type Messages = RoofMessages & ClassMessages;
+const catalogues: Readonly<Record<'en' | 'es', Messages>> = {
+  en: { ...roofCatalogues.en, ...classCatalogues.en },
+  es: { ...roofCatalogues.es, ...classCatalogues.es },
+};
 
 /** All plain sentences of a catalogue, with where they stand. */
 const leaves = (from: unknown, path = ''): readonly (readonly [string, string])[] => {

@@ -5,6 +5,8 @@ import { keptGiven, keptTaken, readGiven, readRemarks, readTaken } from '../../s
 import { backupOf, bringIn, keys } from '../../src/records/backup';
 import { beginRun } from '../../src/session/session';
 import { memoryStore, type Store } from '../../src/session/store';
+import { fileOf } from '../../src/content/draft/roofDraft';
+import { sampleOf } from '../../src/content/draft/samples';
 import { levelOf } from '../site/levels';
 
 /** What one device keeps comes whole to another, and never twice. */
@@ -22,6 +24,9 @@ const lived = async (): Promise<Store> => {
   await store.put(keys.taken, keptTaken([{ assignment, learner: 'R7' }]));
   await store.put(keys.given, keptGiven([assignment]));
   await store.put(keys.remarks, { 'week3 R7': { rating: 3, note: 'steady' } });
+  const own = fileOf(sampleOf('gable'));
+  await store.put(keys.ownRoof, sampleOf('gable'));
+  await store.put(keys.ownJobs, [{ file: own, par: { posts: 750 } }]);
   const text = '{"a":1}';
   await store.put(keys.files, [{ key: digestOf(text), name: 'r7.json', when: 5 }]);
   await store.put(keys.fileText(digestOf(text)), text);
@@ -38,7 +43,7 @@ describe('a backup', () => {
   it('brings a device that keeps nothing to the same bytes', async () => {
     const from = await lived();
     const to = memoryStore();
-    expect(await bringIn(to, await through(from))).toBe(5);
+    expect(await bringIn(to, await through(from))).toBe(7);
     expect(backupText(await backupOf(to))).toBe(backupText(await backupOf(from)));
   });
 

@@ -4,7 +4,8 @@ import type { Level } from '../../core/level/level';
 import { passLine } from '../../core/score/scored';
 import { pick } from '../../present/words/spotNames';
 import type { RunHead } from '../../session/store';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { useSignal } from '../useSignal';
 import { ClassHeader } from './classHeader';
 import { CodeField } from './codeField';
@@ -14,7 +15,7 @@ import { runsFor, talkAssigned } from './takenActs';
 
 /** An assignment as a learner has it: what is asked, under which code, the jobs, and how to hand in. */
 export const AssignedScreen = ({ desk }: { readonly desk: Desk }) => {
-  const { classes: words } = wordsOf(desk);
+  const { classes: words } = classWordsOf(desk);
   const id = useSignal(desk.classes.open);
   const taken = useSignal(desk.classes.taken).find(({ assignment }) => assignment.id === id);
   const refused = useSignal(desk.classes.refused);
@@ -67,7 +68,7 @@ const Taken = ({ desk, taken }: TakenProps) => (
 );
 
 const Asked = ({ desk, taken: { assignment } }: TakenProps) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { asked } = words.classes;
   const { due, mode, seeds } = assignment;
   const missing = assignment.levels.filter((id) => !desk.levels.some((level) => level.id === id)).length;
@@ -95,7 +96,7 @@ const Asked = ({ desk, taken: { assignment } }: TakenProps) => {
 };
 
 const Jobs = ({ desk, taken }: TakenProps) => {
-  const { jobs } = wordsOf(desk).classes;
+  const { jobs } = classWordsOf(desk).classes;
   const heads = runsFor(useSignal(desk.heads), taken);
   const levels = taken.assignment.levels.flatMap((id) => desk.levels.find((level) => level.id === id) ?? []);
   return (
@@ -119,7 +120,7 @@ const Jobs = ({ desk, taken }: TakenProps) => {
 type JobProps = TakenProps & { readonly level: Level; readonly heads: readonly RunHead[] };
 
 const Job = ({ desk, taken, level, heads }: JobProps) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { jobs } = words.classes;
   const ended = heads.filter(({ state }) => state === 'done');
   const last = ended.at(-1)?.total;

@@ -12,7 +12,7 @@ export const BeginAssigned = ({ desk, level, mode }: Props) => {
   return (
     <>
       <h2>{words.ui.talk.mode}</h2>
-      <p>{words.classes.fixed(pick(words.ui.mode, mode))}</p>
+      <p>{words.classDoor.fixed(pick(words.ui.mode, mode))}</p>
       <p class="dim">{pick(words.ui.modeSays, mode)}</p>
       <div class="go">
         <button type="button" class="btn main" id="begin" onClick={() => void startAssigned(desk, level)}>
@@ -27,6 +27,6 @@ export const BeginAssigned = ({ desk, level, mode }: Props) => {
 export const ToAssignment = ({ desk, id }: { readonly desk: Desk; readonly id: string }) =>
   desk.classes.taken.value.some(({ assignment }) => assignment.id === id) ? (
     <button type="button" class="btn small" id="toAssignment" onClick={() => openTaken(desk, id)}>
-      {wordsOf(desk).classes.hand.back}
+      {wordsOf(desk).classDoor.back}
     </button>
   ) : null;

@@ -1,10 +1,11 @@
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { LanguageButton } from '../topBar';
 import { useSignal } from '../useSignal';
 
 /** The way back to the jobs, and the other language. */
 export const ClassHeader = ({ desk }: { readonly desk: Desk }) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   useSignal(desk.settings);
   return (
     <header>

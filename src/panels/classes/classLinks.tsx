@@ -6,7 +6,7 @@ import { openTaken, takeOn } from './takenActs';
 
 /** Assignments that are under way, said on the page of the jobs. */
 export const TakenNotices = ({ desk }: { readonly desk: Desk }) => {
-  const { classes: words } = wordsOf(desk);
+  const { classDoor: words } = wordsOf(desk);
   const taken = useSignal(desk.classes.taken);
   return (
     <>
@@ -23,7 +23,7 @@ export const TakenNotices = ({ desk }: { readonly desk: Desk }) => {
 
 /** The ways in at the foot of the jobs: a file that a learner got, and the instructor's desk. */
 export const ClassLinks = ({ desk }: { readonly desk: Desk }) => {
-  const { classes: words } = wordsOf(desk);
+  const { classDoor: words } = wordsOf(desk);
   const open = async ([file]: readonly File[]): Promise<void> => {
     if (file) await takeOn(desk, file.name, readAssignment(await file.text()));
   };

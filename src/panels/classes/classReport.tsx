@@ -1,7 +1,7 @@
-import type { Messages } from '../../present/words/messages';
+import type { ClassMessages } from '../../present/words/classMessages';
 import { pick } from '../../present/words/spotNames';
 import type { Tallied } from '../../records/report';
-import { wordsOf } from '../desk';
+import { classWordsOf } from './classWords';
 import type { ReportProps } from './reportProps';
 import { Bars } from './bars';
 import { TakeAlong } from './takeAlong';
@@ -10,7 +10,7 @@ import { TableOf } from './tableOf';
 
 /** A class: its learners by code, what was broken, missed and left out most, and the files of it. */
 export const ClassReport = ({ desk, report, assignment, line }: ReportProps) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { results, notice11 } = words.classes;
   const bars = (title: string, tallied: readonly Tallied[], name: (code: string) => string) => (
     <Bars
@@ -56,5 +56,5 @@ export const ClassReport = ({ desk, report, assignment, line }: ReportProps) => 
   );
 };
 
-export const ruleName = (words: Messages, code: string): string =>
+export const ruleName = (words: ClassMessages, code: string): string =>
   code === 'cameDown' ? words.ui.site.down : (words.rules[code]?.name ?? code);

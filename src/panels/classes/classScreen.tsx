@@ -1,4 +1,5 @@
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { useSignal } from '../useSignal';
 import { ClassHeader } from './classHeader';
 import { classPages } from './classState';
@@ -10,14 +11,14 @@ import { ResultsPage } from './resultsPage';
 
 /** The instructor's desk: jobs go out, runs come in, and what was learned from them stays. */
 export const ClassScreen = ({ desk }: { readonly desk: Desk }) => {
-  const { classes: words } = wordsOf(desk);
+  const { classes: words, classDoor } = classWordsOf(desk);
   useSignal(desk.settings);
   const page = useSignal(desk.classes.page);
   return (
     <div class="page classPage">
       <ClassHeader desk={desk} />
       <main>
-        <h1>{words.title}</h1>
+        <h1>{classDoor.title}</h1>
         <p class="lead offPaper">{words.lead}</p>
         <nav class="choice offPaper" aria-label={words.pages}>
           {classPages.map((one) => (

@@ -1,14 +1,15 @@
 import { useState } from 'preact/hooks';
 import { codeOf } from '../../content/assignment';
 import type { TakenOn } from '../../content/classSchema';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { goUnder } from './takenActs';
 
 type Props = { readonly desk: Desk; readonly taken: TakenOn };
 
 /** Who a learner is to the instructor: a code and nothing else. */
 export const CodeField = ({ desk, taken }: Props) => {
-  const { code: words } = wordsOf(desk).classes;
+  const { code: words } = classWordsOf(desk).classes;
   if (taken.learner === undefined) return <Typed desk={desk} taken={taken} />;
   return (
     <>
@@ -25,7 +26,7 @@ export const CodeField = ({ desk, taken }: Props) => {
 };
 
 const Typed = ({ desk, taken }: Props) => {
-  const { code: words } = wordsOf(desk).classes;
+  const { code: words } = classWordsOf(desk).classes;
   const [typed, setTyped] = useState('');
   const [bad, setBad] = useState(false);
   const use = (event: Event): void => {

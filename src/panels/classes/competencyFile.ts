@@ -2,7 +2,8 @@ import type { Assignment } from '../../content/assignment';
 import { rulesVersion } from '../../core/order/version';
 import { anchors, competencies } from '../../records/anchors';
 import type { LearnerRow } from '../../records/report';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { whoText } from './reportRows';
 import { remarkOn } from './takeIn';
 
@@ -12,7 +13,7 @@ export const competencyText = (
   learners: readonly LearnerRow[],
   assignment: Assignment | undefined,
 ): string => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { anchor, notice11, remark } = words.classes;
   const about = assignment?.id ?? '';
   const file = {

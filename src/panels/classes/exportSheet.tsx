@@ -1,12 +1,13 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { offer, type Offered } from '../saveFile';
 
 type Props = { readonly desk: Desk; readonly file: Offered; readonly close: () => void };
 
 /** What is about to leave the device, whole, before it does. */
 export const ExportSheet = ({ desk, file, close }: Props) => {
-  const { sheet } = wordsOf(desk).classes;
+  const { sheet } = classWordsOf(desk).classes;
   const host = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     host.current?.showModal();

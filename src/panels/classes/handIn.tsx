@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { TakenOn } from '../../content/classSchema';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { offer, type Offered } from '../saveFile';
 import { useSignal } from '../useSignal';
 import { filesOf, runsFor } from './takenActs';
 
 /** The runs that have ended, as files: handed to whatever the device shares with, or saved. */
 export const HandIn = ({ desk, taken }: { readonly desk: Desk; readonly taken: TakenOn }) => {
-  const { hand } = wordsOf(desk).classes;
+  const { hand } = classWordsOf(desk).classes;
   const ended = runsFor(useSignal(desk.heads), taken).filter(({ state }) => state === 'done');
   const [said, say] = useState('');
   const handOver = async (how: (files: readonly Offered[]) => Promise<string>): Promise<void> => {

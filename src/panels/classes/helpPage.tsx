@@ -1,8 +1,9 @@
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 
 /** How to assign and how to read a report, short. */
 export const HelpPage = ({ desk }: { readonly desk: Desk }) => {
-  const { help, notice11 } = wordsOf(desk).classes;
+  const { help, notice11 } = classWordsOf(desk).classes;
   return (
     <div class="sheets">
       {[help.assign, help.read].map(({ title, steps }) => (

@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import { backupText, readBackup } from '../../content/backupFile';
 import { complaintLine } from '../../content/complaint';
 import { backupOf, bringIn } from '../../records/backup';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import type { Offered } from '../saveFile';
 import { ExportSheet } from './exportSheet';
 import { FilePick } from './filePick';
@@ -10,7 +11,7 @@ import { forget, loadClasses } from './takenActs';
 
 /** All of this device in one file, and back; and the way to be rid of it. */
 export const KeepSafe = ({ desk }: { readonly desk: Desk }) => {
-  const { keep: words, notice11 } = wordsOf(desk).classes;
+  const { keep: words, notice11 } = classWordsOf(desk).classes;
   const [file, setFile] = useState<Offered>();
   const [said, say] = useState('');
   const make = async (): Promise<void> =>
@@ -62,7 +63,7 @@ const refreshed = async (desk: Desk): Promise<void> => {
 
 /** In two steps. */
 const EraseAll = ({ desk }: { readonly desk: Desk }) => {
-  const { keep: words } = wordsOf(desk).classes;
+  const { keep: words } = classWordsOf(desk).classes;
   const [step, setStep] = useState<'ask' | 'sure' | 'gone'>('ask');
   const erase = async (): Promise<void> => {
     if (step !== 'sure') return setStep('sure');

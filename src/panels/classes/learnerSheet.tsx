@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { competencies } from '../../records/anchors';
 import type { Entry, LearnerRow } from '../../records/report';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { Bars } from './bars';
 import { ruleName } from './classReport';
 import type { ReportProps } from './reportProps';
@@ -15,7 +16,7 @@ type Props = ReportProps & { readonly row: LearnerRow };
 
 /** One learner: what the runs that hold come to, each run, and what the instructor makes of it. */
 export const LearnerSheet = ({ desk, report, assignment, line, row }: Props) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { results, notice11 } = words.classes;
   useEffect(() => {
     document.getElementById('toClass')?.focus();
@@ -61,7 +62,7 @@ export const LearnerSheet = ({ desk, report, assignment, line, row }: Props) => 
 
 /** By line of competency: which of the four anchors was reached. */
 const Lines = ({ desk, row }: { readonly desk: Desk; readonly row: LearnerRow }) => {
-  const { anchor } = wordsOf(desk).classes;
+  const { anchor } = classWordsOf(desk).classes;
   return (
     <section class="paper sheetOf">
       <h2>{anchor.title}</h2>
@@ -78,7 +79,7 @@ const Lines = ({ desk, row }: { readonly desk: Desk; readonly row: LearnerRow })
 };
 
 const Runs = ({ desk, entries }: { readonly desk: Desk; readonly entries: readonly Entry[] }) => {
-  const { results } = wordsOf(desk).classes;
+  const { results } = classWordsOf(desk).classes;
   const [failed, setFailed] = useState(false);
   const open = (key: string): void => setFailed(!openReading(desk, key));
   return (

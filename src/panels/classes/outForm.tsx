@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import { longestLabel, type Assignment, type SeedPolicy } from '../../content/assignment';
 import type { Mode } from '../../core/level/mode';
 import { pick } from '../../present/words/spotNames';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { Radios } from '../radios';
 import { assignmentOf, freshDraft, giveOut, lineTyped, modesFor, type Draft } from './outActs';
 
@@ -10,7 +11,7 @@ type Props = { readonly desk: Desk; readonly made: (assignment: Assignment) => v
 
 /** What is asked of a class: jobs, how, on which sites, until when, and what is enough. */
 export const OutForm = ({ desk, made }: Props) => {
-  const { out } = wordsOf(desk).classes;
+  const { out } = classWordsOf(desk).classes;
   const [draft, setDraft] = useState(freshDraft);
   const put = (part: Partial<Draft>): void => setDraft(settled(desk, { ...draft, ...part }));
   const make = (event: Event): void => {
@@ -73,7 +74,7 @@ type PartProps = {
 };
 
 const PickJobs = ({ desk, draft, put }: PartProps) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const toggle = (id: string): void => {
     const on = draft.levels.includes(id) ? draft.levels.filter((one) => one !== id) : [...draft.levels, id];
     put({ levels: desk.levels.map((level) => level.id).filter((one) => on.includes(one)) });
@@ -100,7 +101,7 @@ const PickJobs = ({ desk, draft, put }: PartProps) => {
 };
 
 const PickMode = ({ desk, draft, put }: PartProps) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { out } = words.classes;
   const shared = modesFor(pickedOf(desk, draft));
   return (

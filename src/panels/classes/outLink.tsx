@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { encode } from 'uqr';
 import { assignmentText, type Assignment } from '../../content/assignment';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { offer } from '../saveFile';
 import { linkTo } from './outActs';
 
@@ -9,7 +10,7 @@ type Props = { readonly desk: Desk; readonly assignment: Assignment };
 
 /** An assignment ready to give out: its link, the same as a file, and as a code to scan. */
 export const OutLink = ({ desk, assignment }: Props) => {
-  const { out } = wordsOf(desk).classes;
+  const { out } = classWordsOf(desk).classes;
   const link = useMemo(() => linkTo(assignment), [assignment]);
   const [said, say] = useState('');
   const shown = useRef<HTMLInputElement>(null);

@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { Assignment } from '../../content/assignment';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { useSignal } from '../useSignal';
 import { OutForm } from './outForm';
 import { OutLink } from './outLink';
 
 /** Jobs go out: the form on the left, what can be given out and what was on the right. */
 export const OutPage = ({ desk }: { readonly desk: Desk }) => {
-  const { out } = wordsOf(desk).classes;
+  const { out } = classWordsOf(desk).classes;
   const given = useSignal(desk.classes.given);
   const [shown, show] = useState<string>();
   const here = given.find(({ id }) => id === shown);
@@ -45,8 +46,9 @@ type GivenProps = {
 };
 
 const Given = ({ desk, assignment, on, show }: GivenProps) => {
-  const words = wordsOf(desk);
-  const { out, unnamed } = words.classes;
+  const words = classWordsOf(desk);
+  const { out } = words.classes;
+  const { unnamed } = words.classDoor;
   const { id, label = '', levels, mode } = assignment;
   return (
     <li>

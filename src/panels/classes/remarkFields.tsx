@@ -1,5 +1,6 @@
 import { longestNote } from '../../content/classSchema';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { Radios } from '../radios';
 import { putRemark, remarkOn } from './takeIn';
 
@@ -7,7 +8,7 @@ type Props = { readonly desk: Desk; readonly assignment: string; readonly learne
 
 /** One rating for all of a learner's work, and a note. */
 export const RemarkFields = ({ desk, assignment, learner }: Props) => {
-  const { remark: words } = wordsOf(desk).classes;
+  const { remark: words } = classWordsOf(desk).classes;
   const remark = remarkOn(desk, assignment, learner);
   const about = { assignment, learner };
   const rate = (value: string): void => {

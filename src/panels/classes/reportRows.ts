@@ -1,26 +1,27 @@
 import type { Mode } from '../../core/level/mode';
 import { passLine } from '../../core/score/scored';
 import type { Part } from '../../core/score/score';
-import type { Messages } from '../../present/words/messages';
+import type { ClassMessages } from '../../present/words/classMessages';
 import { pick } from '../../present/words/spotNames';
 import { partNames } from '../../records/marked';
 import type { Entry, LearnerRow } from '../../records/report';
 import { leastRuns, type Trend } from '../../records/trend';
 import type { Why } from '../../records/why';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { pointsText, shareText } from './figures';
 
 /** A table as it stands on the screen; a file of it has the same rows. */
 export type Table = { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] };
 
-export const whoText = ({ classes }: Messages, code: string): string =>
-  code === '' ? classes.results.nobody : code;
+export const whoText = ({ classDoor }: ClassMessages, code: string): string =>
+  code === '' ? classDoor.nobody : code;
 
 export const jobText = (desk: Desk, id: string): string =>
   desk.levels.find((level) => level.id === id)?.title[desk.settings.value.lang] ?? id;
 
 /** Why a run does not hold, its parts and ways of playing by their names on the screen. */
-export const whyText = (words: Messages, { code, names }: Why): string => {
+export const whyText = (words: ClassMessages, { code, names }: Why): string => {
   const [first = '', ...rest] = names;
   if (code === 'part')
     return words.classes.why.part([words.ui.debrief.parts[first as Part] ?? first, ...rest]);
@@ -31,7 +32,7 @@ export const whyText = (words: Messages, { code, names }: Why): string => {
 
 /** Runs, a row each. */
 export const runTable = (desk: Desk, entries: readonly Entry[]): Table => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { learner, job, how, holds, because, points, done, minutes, missed } = words.classes.results;
   const parts = partNames.map((part) => words.ui.debrief.parts[part]);
   return {
@@ -41,7 +42,7 @@ export const runTable = (desk: Desk, entries: readonly Entry[]): Table => {
 };
 
 const runRow = (desk: Desk, { marked: { learner = '', level, mode, holds, why, told } }: Entry) => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { results } = words.classes;
   return [
     whoText(words, learner),
@@ -63,7 +64,7 @@ export const learnerTable = (
   learners: readonly LearnerRow[],
   line: number = passLine.total,
 ): Table => {
-  const words = wordsOf(desk);
+  const words = classWordsOf(desk);
   const { results } = words.classes;
   const parts = partNames.map((part) => words.ui.debrief.parts[part]);
   return {
@@ -91,7 +92,7 @@ export const learnerTable = (
 const atLine = ({ counted }: LearnerRow, line: number): number =>
   counted.filter(({ marked: { told } }) => told !== undefined && told.total >= line).length;
 
-const trendText = ({ classes: { results } }: Messages, { trend, counted }: LearnerRow): string => {
+const trendText = ({ classes: { results } }: ClassMessages, { trend, counted }: LearnerRow): string => {
   if (!trend) return counted.length < leastRuns ? results.few(leastRuns) : results.unknownError;
   return results.trends[trend.says](signed(trend), pointsText(trend.band));
 };

@@ -1,7 +1,8 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { passLine } from '../../core/score/scored';
 import { reportOf } from '../../records/report';
-import { errorOn, normOn, wordsOf, type Desk } from '../desk';
+import { errorOn, normOn, type Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { useSignal } from '../useSignal';
 import { ClassReport } from './classReport';
 import { LearnerSheet } from './learnerSheet';
@@ -10,7 +11,7 @@ import { TakeInSheet } from './takeInSheet';
 
 /** Runs come in at the top; below it the class, or one learner of it. */
 export const ResultsPage = ({ desk }: { readonly desk: Desk }) => {
-  const { classes: words } = wordsOf(desk);
+  const { classes: words } = classWordsOf(desk);
   const { classes } = desk;
   useEffect(() => void fetchFiles(desk), []);
   const files = useSignal(classes.files);
@@ -51,7 +52,7 @@ export const ResultsPage = ({ desk }: { readonly desk: Desk }) => {
 };
 
 const PickAssignment = ({ desk, shown }: { readonly desk: Desk; readonly shown: string }) => {
-  const { classes: words } = wordsOf(desk);
+  const { classes: words, classDoor } = classWordsOf(desk);
   const { given, shown: picked } = desk.classes;
   return (
     <label class="field which">
@@ -59,7 +60,7 @@ const PickAssignment = ({ desk, shown }: { readonly desk: Desk; readonly shown: 
       <select id="which" value={shown} onChange={({ currentTarget }) => (picked.value = currentTarget.value)}>
         {given.value.map(({ id, label = '' }) => (
           <option value={id} key={id}>
-            {label === '' ? words.unnamed : label} ({id})
+            {label === '' ? classDoor.unnamed : label} ({id})
           </option>
         ))}
         <option value="">{words.results.without}</option>

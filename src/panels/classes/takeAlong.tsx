@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { csvOf } from '../../records/csv';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import type { Offered } from '../saveFile';
 import type { ReportProps } from './reportProps';
 import { competencyText } from './competencyFile';
@@ -9,7 +10,7 @@ import { learnerTable, runTable, type Table } from './reportRows';
 
 /** The report as files; each is shown whole before it is saved. */
 export const TakeAlong = ({ desk, report, assignment, line }: ReportProps) => {
-  const { sheet, results } = wordsOf(desk).classes;
+  const { sheet, results } = classWordsOf(desk).classes;
   const [file, setFile] = useState<Offered>();
   const name = assignment?.id ?? 'runs';
   const entries = report.learners.flatMap((row) => row.entries);
@@ -54,6 +55,6 @@ const mark = '\ufeff';
 /** The rows of the screen, and under them what they are and what they are not. */
 const csvFile = (desk: Desk, name: string, { head, rows }: Table): Offered => ({
   name: `${name}.csv`,
-  text: mark + csvOf([head, ...rows, [wordsOf(desk).classes.notice11]]),
+  text: mark + csvOf([head, ...rows, [classWordsOf(desk).classes.notice11]]),
   type: 'text/csv',
 });

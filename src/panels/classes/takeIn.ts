@@ -6,7 +6,8 @@ import type { Outcome } from '../../records/marked';
 import { keys } from '../../records/backup';
 import { markAll, type TakenFile } from '../../records/pool';
 import type { Entry } from '../../records/report';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import type { DeskFile } from './classState';
 
 /** Files come in: read, played again by workers, kept. Whatever is kept is played again when the desk is opened next. */
@@ -95,7 +96,7 @@ const marked = async (desk: Desk, files: readonly TakenFile[]): Promise<Came> =>
 };
 
 const lineOf = (desk: Desk, name: string, outcome: Extract<Outcome, { ok: false }>): string =>
-  outcome.digestOff ? `${name}: ${wordsOf(desk).classes.why.digest()}` : outcome.line;
+  outcome.digestOff ? `${name}: ${classWordsOf(desk).classes.why.digest()}` : outcome.line;
 
 /** Under which assignment a run is shown: one that was given out here, or none. */
 const shelfOf = ({ classes }: Desk, assignment: string | undefined): string =>

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { wordsOf, type Desk } from '../desk';
+import type { Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { useSignal } from '../useSignal';
 import type { Intake } from './classState';
 import { FilePick } from './filePick';
@@ -7,7 +8,7 @@ import { takeIn } from './takeIn';
 
 /** Files come in by choice, by folder or by dropping them; how far they are; what could not be read. */
 export const TakeInSheet = ({ desk }: { readonly desk: Desk }) => {
-  const { take } = wordsOf(desk).classes;
+  const { take } = classWordsOf(desk).classes;
   const [over, setOver] = useState(false);
   const marking = useSignal(desk.classes.marking);
   const intake = useSignal(desk.classes.intake);
@@ -62,7 +63,7 @@ const Came = ({
   readonly desk: Desk;
   readonly intake: Intake;
 }) => {
-  const { take } = wordsOf(desk).classes;
+  const { take } = classWordsOf(desk).classes;
   const says = [
     read < of ? take.stopped(read, of) : take.done(read),
     ...(twice > 0 ? [take.twice(twice)] : []),

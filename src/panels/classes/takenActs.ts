@@ -109,7 +109,14 @@ export const filesOf = async (desk: Desk, heads: readonly RunHead[]): Promise<re
 };
 
 /** Nothing is kept any more: the page shows it so. */
-export const forget = ({ classes }: Desk): void => {
+export const forget = ({ classes, draft, own }: Desk): void => {
+  draft.value = undefined;
+  own.value = [];
+  try {
+    sessionStorage.clear();
+  } catch {
+    // Nothing was kept there either.
+  }
   const fresh = noClasses();
   classes.taken.value = fresh.taken.value;
   classes.given.value = fresh.given.value;

@@ -1,5 +1,6 @@
 import type { LearnerRow } from '../../records/report';
-import { errorOn, wordsOf, type Desk } from '../desk';
+import { errorOn, type Desk } from '../desk';
+import { classWordsOf } from './classWords';
 import { jobText } from './reportRows';
 import { pointsText } from './figures';
 
@@ -13,7 +14,7 @@ const tall = 1;
 
 /** Totals run by run on a ruled scale, each with how far one run may be off, and the pass line dashed. The table of runs says the same. */
 export const Turns = ({ desk, row, line }: Props) => {
-  const { classes, ui } = wordsOf(desk);
+  const { classes, ui } = classWordsOf(desk);
   const turns = row.counted.flatMap(({ marked: { told, level } }) =>
     told ? [{ total: told.total, level, error: errorOn(desk, level) ?? 0 }] : [],
   );

@@ -22,6 +22,7 @@ export const draftOn = ({ draft }: Desk): RoofDraft => draft.value ?? sampleOf('
 
 const put = (desk: Desk, draft: RoofDraft): void => {
   desk.draft.value = draft;
+  inThisTab(draft);
   void desk.store.put(kept, draft).catch(() => undefined);
 };
 
@@ -33,11 +34,28 @@ export const setStyle = (desk: Desk, style: Style): void => put(desk, restyled(d
 export const setUnits = (desk: Desk, units: Units): void => put(desk, { ...draftOn(desk), units });
 export const startOver = (desk: Desk): void => put(desk, sampleOf(draftOn(desk).style));
 
+/** Kept at once: a page that is loaded anew does not wait for the store. */
+const inThisTab = (draft: RoofDraft): void => {
+  try {
+    sessionStorage.setItem(kept, JSON.stringify(draft));
+  } catch {
+    // The store still has it, a moment later.
+  }
+};
+
+const ofThisTab = (): RoofDraft | undefined => {
+  try {
+    return draftIn(JSON.parse(sessionStorage.getItem(kept) ?? 'null'));
+  } catch {
+    return undefined;
+  }
+};
+
 /** What was typed here last; a sample where nothing was, or where it cannot be read any more. */
 export const loadDraft = async (desk: Desk): Promise<void> => {
   if (desk.draft.value) return;
   const value = await desk.store.get(kept).catch(() => undefined);
-  desk.draft.value = draftIn(value) ?? sampleOf('gable');
+  desk.draft.value = ofThisTab() ?? draftIn(value) ?? sampleOf('gable');
 };
 
 const draftIn = (value: unknown): RoofDraft | undefined => {

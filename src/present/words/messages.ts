@@ -1,4 +1,4 @@
-import { classes as enClasses } from './en/classes';
+import { classDoor as enClassDoor } from './en/classDoor';
 import { done as enDone } from './en/done';
 import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
@@ -8,7 +8,7 @@ import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
-import { classes as esClasses } from './es/classes';
+import { classDoor as esClassDoor } from './es/classDoor';
 import { done as esDone } from './es/done';
 import { heard as esHeard } from './es/heard';
 import { views as enViews } from './en/views';
@@ -27,7 +27,7 @@ export type Messages = {
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
-  readonly classes: typeof enClasses;
+  readonly classDoor: typeof enClassDoor;
   readonly done: typeof enDone;
   readonly heard: typeof enHeard;
   readonly proof: typeof enProof;
@@ -48,7 +48,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: enUi,
     trade: enTrade,
     tasks: enTasks,
-    classes: enClasses,
+    classDoor: enClassDoor,
     done: enDone,
     heard: enHeard,
     proof: enProof,
@@ -65,7 +65,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: esUi,
     trade: esTrade,
     tasks: esTasks,
-    classes: esClasses,
+    classDoor: esClassDoor,
     done: esDone,
     heard: esHeard,
     proof: esProof,

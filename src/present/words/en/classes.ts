@@ -2,18 +2,14 @@ type Names = readonly string[];
 
 /** What a class needs: assignments given and taken on, runs handed in and read, reports, and what is kept. */
 export const classes = {
-  title: 'For instructors',
   lead: 'Give out jobs with a link. Take in the runs. See what to teach next. All of it stays on this device.',
   back: 'Jobs',
   pages: 'Parts of this desk',
   page: { out: 'Give out jobs', results: 'Results', keep: 'Keep safe', help: 'How it works' },
   learnerTitle: 'Assignment',
   named: (label: string) => `Assignment: ${label}`,
-  notice: (label: string) => `Assignment: ${label}`,
   openIt: 'Open the assignment',
-  unnamed: 'no label',
   refused: 'This assignment cannot be used. Ask for the link or the file once more.',
-  openFile: 'Open an assignment file',
   asked: {
     title: 'What is asked',
     mode: 'How',
@@ -46,7 +42,6 @@ export const classes = {
     last: (total: string, times: number): string =>
       times === 1 ? `Ended at ${total} points` : `${times} runs, the last at ${total} points`,
   },
-  fixed: (how: string) => `Your instructor asks for: ${how}.`,
   hand: {
     title: 'Hand in',
     says: 'A run is handed in as a file. It holds what you did and your code, nothing else of you.',
@@ -57,7 +52,6 @@ export const classes = {
     shared: 'Passed on to the device.',
     saved: (n: number): string => (n === 1 ? 'One file saved.' : `${n} files saved.`),
     lost: (n: number): string => `${n} could not be read and were left out.`,
-    back: 'Back to the assignment',
   },
   out: {
     title: 'Give out jobs',
@@ -108,7 +102,6 @@ export const classes = {
     without: 'Runs for no assignment of this desk',
     none: 'No runs here yet.',
     learner: 'Learner',
-    nobody: 'no code',
     runs: 'Runs that count',
     total: 'Mean total',
     points: 'Points',
@@ -155,8 +148,6 @@ export const classes = {
     countsSay: 'A run counts if it holds and was not just watched.',
     order: 'Learners stand in the order of their codes. There is no ranking.',
     print: 'Print',
-    reading: (who: string) => `${who}, read only`,
-    toReport: 'Back to the report',
     notHere: 'This run cannot be opened: its file is not kept here.',
   },
   remark: {

@@ -2,18 +2,14 @@ import type { classes as en } from '../en/classes';
 
 /** Lo que necesita una clase: tareas dadas y hechas, obras entregadas y leídas, informes, y lo que se guarda. */
 export const classes: typeof en = {
-  title: 'Para instructores',
   lead: 'Dé obras con un enlace. Reciba lo hecho. Vea qué enseñar luego. Todo queda en este aparato.',
   back: 'Obras',
   pages: 'Partes de esta mesa',
   page: { out: 'Dar obras', results: 'Resultados', keep: 'Guardar', help: 'Cómo se usa' },
   learnerTitle: 'Tarea',
   named: (label) => `Tarea: ${label}`,
-  notice: (label) => `Tarea: ${label}`,
   openIt: 'Abrir la tarea',
-  unnamed: 'sin nombre',
   refused: 'Esta tarea no se puede usar. Pida otra vez el enlace o el archivo.',
-  openFile: 'Abrir un archivo de tarea',
   asked: {
     title: 'Lo que se pide',
     mode: 'Cómo',
@@ -46,7 +42,6 @@ export const classes: typeof en = {
     last: (total, times) =>
       times === 1 ? `Acabó con ${total} puntos` : `${times} veces, la última con ${total} puntos`,
   },
-  fixed: (how) => `Su instructor pide: ${how}.`,
   hand: {
     title: 'Entregar',
     says: 'Cada obra se entrega como archivo. Lleva lo que usted hizo y su clave, y nada más de usted.',
@@ -57,7 +52,6 @@ export const classes: typeof en = {
     shared: 'El aparato los tiene.',
     saved: (n) => (n === 1 ? 'Un archivo guardado.' : `${n} archivos guardados.`),
     lost: (n) => `${n} no se pudieron leer y quedaron fuera.`,
-    back: 'Volver a la tarea',
   },
   out: {
     title: 'Dar obras',
@@ -108,7 +102,6 @@ export const classes: typeof en = {
     without: 'Obras sin una tarea de esta mesa',
     none: 'Aquí no hay obras todavía.',
     learner: 'Alumno',
-    nobody: 'sin clave',
     runs: 'Obras que cuentan',
     total: 'Total medio',
     points: 'Puntos',
@@ -153,8 +146,6 @@ export const classes: typeof en = {
     countsSay: 'Una obra cuenta si vale y no fue solo para mirar.',
     order: 'Los alumnos van en el orden de sus claves. No hay puestos.',
     print: 'Imprimir',
-    reading: (who) => `${who}, solo para leer`,
-    toReport: 'Volver al informe',
     notHere: 'Esta obra no se puede abrir: su archivo no está guardado aquí.',
   },
   remark: {
