@@ -156,19 +156,19 @@ const memberShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[
   ...boards.flatMap((member) =>
     (['plumb', 'wedge', 'seat', 'heel'] as const).map((cut): Shape => ({ type: 'trim', member, cut, by: 0 })),
   ),
-  ...standingParts.map((member): Shape => ({ type: 'takeOut', member })),
+  ...standingParts(level).map((member): Shape => ({ type: 'takeOut', member })),
 ];
 
-const standingParts = [
-  'ridge',
-  'post.1',
-  'post.2',
-  'brace.along.1',
-  'brace.across.A',
-  'brace.across.B',
-  'string.street',
-  'string.yard',
-] as const;
+const standingParts = (level: Level) =>
+  [
+    'ridge',
+    ...postIds(level),
+    'brace.along.1',
+    'brace.across.A',
+    'brace.across.B',
+    'string.street',
+    'string.yard',
+  ] as const;
 
 const bayIds = (level: Level): readonly BlockId[] =>
   sides.flatMap((side) =>
@@ -255,8 +255,8 @@ const ridgeShapes = (level: Level): readonly Shape[] => [
     at: ways[way],
     board: 'board.ridge',
   })),
-  ...([1, 2] as const).flatMap((at) =>
-    postHeights(level).map((height): Shape => ({ type: 'setPost', at, height, fixed: 'both' })),
+  ...postIds(level).flatMap((_, i) =>
+    postHeights(level).map((height): Shape => ({ type: 'setPost', at: i + 1, height, fixed: 'both' })),
   ),
   ...(['A', 'B', 'both'] as const).flatMap((end): readonly Shape[] => [
     { type: 'raise', end, by: 0 },

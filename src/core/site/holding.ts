@@ -5,7 +5,8 @@ import { sides } from '../roof/side';
 import type { Level } from '../level/level';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
-import { middleStations, lastStation } from '../level/layout';
+import { middleStations, lastStation, ridgeCarries } from '../level/layout';
+import { balanced } from './planPosts';
 
 /** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
 
@@ -73,7 +74,8 @@ export const carried = (standing: Standing): boolean => {
   if (!site.ridge) return true;
   if (site.ridge.on === 'machine' && site.sling) return true;
   if (site.ridge.on === 'hands') return true;
-  return postCount(site) >= 2 || endPairs(standing, 'fastened');
+  const onPosts = ridgeCarries(standing.level) ? balanced(standing) : postCount(site) >= 2;
+  return onPosts || endPairs(standing, 'fastened');
 };
 
 /** A load is in the air: the ridge hangs in the sling. */
