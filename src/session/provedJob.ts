@@ -2,7 +2,7 @@ import { complaint, type Read } from '../content/complaint';
 import { ownJob } from '../content/ownJob';
 import { play } from '../core/hands/play';
 import type { Level } from '../core/level/level';
-import { scoreOf } from '../core/score/scored';
+import { scoreOf, toStandard } from '../core/score/scored';
 
 /** A job is offered on an own roof only when the expert hand has framed it: each way of hanging the ridge that it passes stays. */
 
@@ -21,7 +21,7 @@ export const parOf = (file: unknown, tell: Tell): Read<Par> => {
   const tried = ways.map((hang, i) => {
     tell(i / ways.length);
     const attempt = play(job.value, 'expert', { seed: triedOn, mode: 'own', wanted: { hang } });
-    const framed = attempt.site.handedOver && scoreOf(attempt).pass;
+    const framed = attempt.site.handedOver && toStandard(scoreOf(attempt));
     return [hang, framed ? Math.round(attempt.site.minutes) : undefined] as const;
   });
   tell(1);
@@ -33,7 +33,7 @@ export const parOf = (file: unknown, tell: Tell): Read<Par> => {
       complaint(
         '$',
         'the crew could not frame it in the usual order',
-        'a roof with ties that two people or a machine can set',
+        'a roof with ties or on a stiff ridge with posts, that two people or a machine can set',
       ),
     ],
   };

@@ -8,6 +8,7 @@ import type { PlannedAction } from '../order/crew/view';
 import { ends, sides, type Side } from '../roof/side';
 import { blockId, partsOfJoint, rafterId, type BlockId, type BoardId, type JointId } from '../site/ids';
 import { jointRows } from '../site/jointRows';
+import { postIds } from '../site/planPosts';
 import { requiredFor } from '../site/required';
 
 /** An act with its numbers and its said left open. */

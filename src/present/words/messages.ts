@@ -1,3 +1,4 @@
+import { beam as enBeam } from './en/beam';
 import { done as enDone } from './en/done';
 import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
@@ -8,6 +9,7 @@ import { spoken as enSpoken } from './en/spoken';
 import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
+import { beam as esBeam } from './es/beam';
 import { done as esDone } from './es/done';
 import { heard as esHeard } from './es/heard';
 import { views as enViews } from './en/views';
@@ -27,6 +29,7 @@ export type Messages = {
   readonly ui: typeof enUi;
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
+  readonly beam: typeof enBeam;
   readonly done: typeof enDone;
   readonly heard: typeof enHeard;
   readonly own: typeof enOwn;
@@ -48,6 +51,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: enUi,
     trade: enTrade,
     tasks: enTasks,
+    beam: enBeam,
     done: enDone,
     heard: enHeard,
     own: enOwn,
@@ -65,6 +69,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     ui: esUi,
     trade: esTrade,
     tasks: esTasks,
+    beam: esBeam,
     done: esDone,
     heard: esHeard,
     own: esOwn,
