@@ -2,7 +2,8 @@ import { gaugeBlock, levelAt } from '../instruments/rows';
 import type { Hold } from '../instruments/tool';
 import { roofOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
-import { asksForTails, topicsOf } from '../level/method';
+import { asksForTails } from '../level/method';
+import { topicsOn } from '../level/topics';
 import { plateSpots } from '../level/planted';
 import type { PlannedAction } from '../order/crew/view';
 import { ends, sides, type Side } from '../roof/side';
@@ -27,7 +28,7 @@ export const shapesOf = (level: Level, boards: readonly BoardId[]): readonly Sha
 ];
 
 const crewShapes = (level: Level): readonly Shape[] => [
-  ...topicsOf(level.methods).flatMap((topic) =>
+  ...topicsOn(level).flatMap((topic) =>
     level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value })),
   ),
   ...(['platform', 'ladder', 'openings', 'gear'] as const).map((what): Shape => ({

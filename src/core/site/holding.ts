@@ -6,7 +6,7 @@ import type { Level } from '../level/level';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
 import { middleStations, lastStation, ridgeCarries } from '../level/layout';
-import { balanced } from './planPosts';
+import { balanced, stayingPosts } from './planPosts';
 
 /** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
 
@@ -51,9 +51,9 @@ const posts = (site: SiteState): readonly [PostId, string][] =>
 
 export const postCount = (site: SiteState): number => posts(site).length;
 
-/** Two posts, each fixed head and foot. */
-export const postsFixed = (site: SiteState): boolean =>
-  posts(site).filter(([, how]) => how === 'both').length >= 2;
+/** Each fixed head and foot: all that the plan has, or else two. */
+export const postsFixed = ({ site, level }: Standing): boolean =>
+  posts(site).filter(([, how]) => how === 'both').length >= Math.max(2, stayingPosts(level).length);
 
 /** Braced both ways: a side brace at each end, and one along the ridge. */
 export const bracedBothWays = (site: SiteState): boolean =>
@@ -65,7 +65,7 @@ export const bracedBothWays = (site: SiteState): boolean =>
 export const held = (standing: Standing): boolean =>
   endPairs(standing, 'nailed') &&
   middleLocked(standing) &&
-  postsFixed(standing.site) &&
+  postsFixed(standing) &&
   bracedBothWays(standing.site);
 
 /** Something carries the ridge: a machine, hands, two posts, or a fastened pair at each end. */

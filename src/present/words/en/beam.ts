@@ -2,7 +2,11 @@
 export const beam = {
   post: (n: number) => `Post ${n}`,
   setPosts: 'Set the posts that stay, plumb and fixed',
-  hang: 'onto its posts, by hand',
+  hang: 'lifted onto its posts',
+  ridge: (n: number) => `a beam on ${n} posts that stay`,
+  noTies: 'none. The beam holds the rafters up, so they hardly push the walls.',
+  fromA: (post: string) => `${post}, center from end A`,
+  length: 'Posts, footing to ridge',
   liftedOn: 'Lift it onto its posts',
   lowered: 'Lower it with the machine',
   set: 'Set the post on its footing',

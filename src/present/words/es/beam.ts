@@ -4,7 +4,11 @@ import type { beam as en } from '../en/beam';
 export const beam: typeof en = {
   post: (n) => `Poste ${n}`,
   setPosts: 'Poner los postes que se quedan, a plomo y fijos',
-  hang: 'a mano, sobre sus postes',
+  hang: 'subida a sus postes',
+  ridge: (n) => `una viga en ${n} postes que se quedan`,
+  noTies: 'no hay. La viga sostiene los cabios, y casi no empujan los muros.',
+  fromA: (post) => `${post}, centro desde el extremo A`,
+  length: 'Postes, de la base a la cumbrera',
   liftedOn: 'Subirla a sus postes',
   lowered: 'Bajarla con la máquina',
   set: 'Ponga el poste en su base',
