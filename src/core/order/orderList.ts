@@ -68,7 +68,7 @@ const braceItems = ['brace.along.1', ...ends.map((end) => `brace.across.${end}`)
   item(fact, 'ridge'),
 );
 
-/** It lies on the first two posts that stand on both sides of its middle; the others may come after it. */
+/** It lies on its outer two posts; what stands between them may come after it. */
 const beamItems = (level: Job['level']): readonly Item[] => {
   const posts = stayingPosts(level);
   const ends = [posts[0], posts[posts.length - 1]].filter((post) => post !== undefined);

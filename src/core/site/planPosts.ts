@@ -57,7 +57,7 @@ export const fittedOff = (built: Built, x: number, over: number): number => {
 export const balanced = (built: Built): boolean => {
   const xs = heads(built).map(({ x }) => x);
   const middle = built.level.plan.length / 2;
-  return xs.length >= 2 && Math.min(...xs) <= middle && Math.max(...xs) >= middle;
+  return xs.length >= 2 && Math.min(...xs) < middle && Math.max(...xs) > middle;
 };
 
 /**

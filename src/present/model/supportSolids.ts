@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../core/geometry/vector';
 import { halfPost } from '../../core/roof/steps';
+import { offLine } from '../../core/site/planPosts';
 import { box, stick } from './prism';
 import { ridgeUnderAt } from './roofSolids';
 import { acrossFoot, bareFloor, type Scheme, type Shown } from './scheme';
@@ -25,7 +26,12 @@ const stayingPost = (shown: Shown, scheme: Scheme, n: number): readonly Solid[] 
   const placed = shown.site.members[`post.${n}`];
   if (!placed || !posts) return [];
   const x = scheme.posts[n - 1] as number;
-  const head = ridgeUnderAt(shown.pose, ridge.depth, x) ?? scheme.top - ridge.depth + (placed.off ?? 0);
+  const under = ridgeUnderAt(shown.pose, ridge.depth, x);
+  // One that was cut short stands off the ridge.
+  const head =
+    under === undefined
+      ? scheme.top - ridge.depth + (placed.off ?? 0)
+      : under + Math.min(0, offLine(shown, x));
   const y = asideAt(shown, x);
   const foot = Math.max(-posts.below, pastTheDrawing);
   const about: About = { id: `post.${n}`, role: 'post', selectable: true, fade: wallFade };
