@@ -182,7 +182,8 @@ describe('random complete orders of such a job', () => {
 
   it('set every post, take none out, and break its rule more often than not', () => {
     const facts = itemsOf(job).map(({ fact }) => fact);
-    for (const n of [1, 2, 3]) expect(facts).toEqual(expect.arrayContaining([`post.${n}`, `fixed:post.${n}`]));
+    for (const n of [1, 2, 3])
+      expect(facts).toEqual(expect.arrayContaining([`post.${n}`, `fixed:post.${n}`]));
     expect(facts.filter((fact) => /^(out:|joist|collar|heelTie)/.test(fact))).toEqual([]);
     const broken = chanceBroken(job, { runs: 200, seed: 1 });
     expect(broken['O12']).toBeGreaterThan(0.5);
