@@ -5,7 +5,7 @@ export const beam: typeof en = {
   post: (n) => `Poste ${n}`,
   setPosts: 'Poner los postes que se quedan, a plomo y fijos',
   hang: 'subida a sus postes',
-  ridge: (n) => `una viga en ${n} postes que se quedan`,
+  ridge: (n) => `una viga sobre ${n} postes que se quedan`,
   noTies: 'no hay. La viga sostiene los cabios, y casi no empujan los muros.',
   fromA: (post) => `${post}, centro desde el extremo A`,
   length: 'Postes, de la base a la cumbrera',
