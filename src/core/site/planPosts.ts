@@ -20,7 +20,8 @@ export const postIds = (level: Level): readonly PostId[] => postPlaces(level).ma
 export const stayingPosts = (level: Level): readonly PostId[] => (ridgeCarries(level) ? postIds(level) : []);
 
 /** The post nearest an end of the ridge. */
-export const endPost = (level: Level, end: 'A' | 'B'): PostId => postId(end === 'A' ? 1 : postPlaces(level).length);
+export const endPost = (level: Level, end: 'A' | 'B'): PostId =>
+  postId(end === 'A' ? 1 : postPlaces(level).length);
 
 type Head = { readonly x: number; readonly off: number };
 
@@ -35,7 +36,9 @@ const heads = ({ level, site }: Built): readonly Head[] =>
 const onLine = (all: readonly Head[], x: number): number => {
   const [first, last] = [all[0], all[all.length - 1]];
   if (!first || !last) return 0;
-  return first === last ? first.off : first.off + ((last.off - first.off) * (x - first.x)) / (last.x - first.x);
+  return first.x === last.x
+    ? first.off
+    : first.off + ((last.off - first.off) * (x - first.x)) / (last.x - first.x);
 };
 
 /** How far a head between the outer two stands over (+) or under the line from the one to the other. */
@@ -67,11 +70,9 @@ export const balanced = (built: Built): boolean => {
 export const laidOn = (standing: Standing): { readonly A: number; readonly B: number } => {
   const { level, seed } = standing;
   const range = level.asFound.ranges.plateHeight;
-  const all = heads(standing).map(
-    ({ x, off }): Head => ({
-      x,
-      off: off + spread({ seed, place: postId(postPlaces(level).indexOf(x) + 1), purpose: 'footing' }, range),
-    }),
-  );
+  const all = heads(standing).map(({ x, off }): Head => ({
+    x,
+    off: off + spread({ seed, place: postId(postPlaces(level).indexOf(x) + 1), purpose: 'footing' }, range),
+  }));
   return { A: onLine(all, 0), B: onLine(all, level.plan.length) };
 };
