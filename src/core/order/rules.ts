@@ -8,7 +8,8 @@ import type { MilestoneId, SideMilestoneId } from './milestones';
 
 /** One rule of the work, as data. Why it holds is told in both catalogues under its id. */
 export type RuleId = OrderRuleId | CheckRuleId | StateRuleId | SafetyRuleId;
-export type OrderRuleId = 'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10' | 'O11' | 'O12';
+export type OrderRuleId =
+  'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10' | 'O11' | 'O12';
 export type CheckRuleId = 'C1' | 'C2' | 'C3' | 'C4' | 'C5' | 'C6' | 'C7';
 export type StateRuleId = 'T1' | 'T2';
 export type SafetyRuleId = 'S1' | 'S2' | 'S3' | 'S4';

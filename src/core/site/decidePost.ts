@@ -58,7 +58,8 @@ const fitted = (standing: Standing, { at, fixed }: Pick<Of<'setPost'>, 'at' | 'f
 type Fixed = Of<'setPost'>['fixed'];
 
 /** What was fixed stays so: head and foot one after the other are both. */
-const withBoth = ({ how }: Placed, fixed: Fixed): Fixed => (how === undefined || how === fixed ? fixed : 'both');
+const withBoth = ({ how }: Placed, fixed: Fixed): Fixed =>
+  how === undefined || how === fixed ? fixed : 'both';
 
 /** Of a post of the plan, cut to the ridge as it hangs or sags there. */
 const underRidge = (standing: Standing, x: number): number => {

@@ -52,7 +52,8 @@ const landed = (standing: Standing, on: RidgeState['on']): Decision => {
     snap(spread({ seed, place: `ridge.${end}`, purpose: 'aside' }, range / 2));
   const posts = onPosts(standing);
   const lowered = on === 'machine' && ridgeCarries(level) && balanced(standing);
-  const high = on === 'posts' || lowered ? { A: snap(posts.A), B: snap(posts.B) } : { A: under('A'), B: under('B') };
+  const high =
+    on === 'posts' || lowered ? { A: snap(posts.A), B: snap(posts.B) } : { A: under('A'), B: under('B') };
   return happen({ type: 'ridgeLanded', on, high, aside: { A: aside('A'), B: aside('B') } });
 };
 
