@@ -1,5 +1,5 @@
 import type { Level, Planted, Words } from '../core/level/level';
-import { stationsOf } from '../core/level/layout';
+import { ridgeCarries, stationsOf } from '../core/level/layout';
 import { ridgeWeight } from '../core/site/decidePost';
 import { twoPeople } from '../core/site/decideRidge';
 import { digestOf } from './canonical';
@@ -25,7 +25,7 @@ export const ownJob = (file: unknown, par: Par = {}): Read<Level> => {
     id: `own-${digestOf(file).slice(0, 12)}`,
     ...sayings(file),
     roof,
-    methods: { ...methods, hang: hangsIn(file) },
+    methods: { ...methodsIn(file), hang: hangsIn(file) },
     ...(machineIn(file) && { machine: { reach: 20, chart: 1200, steady: 0.0625 } }),
     asFound: {
       planted: plantedFor(trouble),
@@ -71,9 +71,9 @@ const machineIn = (file: unknown): boolean => at(file, ['site', 'machine']) === 
 const hangsIn = (file: unknown): Level['methods']['hang'] =>
   machineIn(file) ? ['machine', 'posts'] : ['posts'];
 
-/** Two people lift the ridge where they may. */
+/** Two people lift the ridge where they may, and hold it; one that carries goes onto its posts however it is lifted. */
 const byHandsToo = (level: Level): Level =>
-  ridgeWeight({ level }) > twoPeople
+  ridgeCarries(level) || ridgeWeight({ level }) > twoPeople
     ? level
     : { ...level, methods: { ...level.methods, hang: [...level.methods.hang, 'hand'] } };
 
@@ -89,6 +89,17 @@ const methods = {
   upper: ['collars', 'straps'],
   ridgeLength: ['cut', 'wild'],
 } as const;
+
+/** There is nothing to agree about what a roof on a ridge that carries was planned without. */
+const methodsIn = (file: unknown) => {
+  const carries = at(file, ['posts']) !== undefined;
+  const without = (key: string): boolean => carries && at(file, [key]) === false;
+  return {
+    ...methods,
+    ties: without('joists') ? (['joistsFirst'] as const) : methods.ties,
+    upper: without('collars') ? (['collars'] as const) : methods.upper,
+  };
+};
 
 const sayings = (
   file: unknown,

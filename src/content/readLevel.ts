@@ -1,5 +1,6 @@
 import type { Level } from '../core/level/level';
-import { complaint, type Read } from './complaint';
+import type { GablePlan } from '../core/roof/plan';
+import { complaint, type Complaint, type Read } from './complaint';
 import { levelSchema } from './levelSchema';
 import { readJson } from './readJson';
 import { readRoof } from './readRoof';
@@ -12,7 +13,19 @@ export const parseLevel = (text: string): Read<Level> => {
 };
 
 /** What the site, its order and its score know nothing of. */
-const unplayed = ['yard', 'posts', 'wings', 'dormers', 'rake', 'standing'] as const;
+const unplayed = ['yard', 'wings', 'dormers', 'rake', 'standing'] as const;
+
+/** A ridge that is laid on its posts lies there by itself. */
+const unbalanced = ({ posts, length }: GablePlan): Complaint | undefined => {
+  if (!posts) return undefined;
+  const [first, last] = [Math.min(...posts.at), Math.max(...posts.at)];
+  if (posts.at.length >= 2 && first < length / 2 && last > length / 2) return undefined;
+  return complaint(
+    'roof.posts.at',
+    'leaves the ridge without a post on one side of its middle',
+    'a post on each side of its middle',
+  );
+};
 
 /** The same from plain data. */
 export const readLevel = (value: unknown): Read<Level> => {
@@ -36,6 +49,8 @@ export const readLevel = (value: unknown): Read<Level> => {
         complaint(`roof.${key}`, 'can be figured but not played yet', 'a plain gable, without this key'),
       ),
     };
+  const off = unbalanced(plan);
+  if (off) return { ok: false, complaints: [off] };
   const { format: _format, roof: _roof, machine, par, ...rest } = shape.value;
   return { ok: true, value: { ...rest, machine, par: par as Level['par'], plan } };
 };

@@ -12,7 +12,8 @@ import type { Part, Score } from '../core/score/score';
 import { weakestPart, type Norm } from '../core/score/weakest';
 import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
-import { catalogues, type Messages } from '../present/words/messages';
+import { wordsOn } from '../present/words/beamWords';
+import type { Messages } from '../present/words/messages';
 import type { Tool } from '../present/offers/toolset';
 import { day, freshSite, isReturn } from '../session/jobState';
 import { beginRun, reopenRun, resumeRun, type Session } from '../session/session';
@@ -117,7 +118,10 @@ export const deskOf = ({ settings, heads, seed, levels, ...given }: DeskParts): 
   };
 };
 
-export const wordsOf = ({ settings }: Pick<Desk, 'settings'>): Messages => catalogues[settings.value.lang];
+/** Screens about one job are in that job's words. */
+export const wordsOf = ({ settings, level, screen }: Pick<Desk, 'settings' | 'level' | 'screen'>): Messages =>
+  wordsOn(settings.value.lang, ofAJob.has(screen.peek()) ? level.peek() : undefined);
+const ofAJob: ReadonlySet<Screen> = new Set<Screen>(['talk', 'site', 'debrief']);
 
 export const change = (desk: Desk, part: Partial<Settings>): void => {
   desk.settings.value = { ...desk.settings.value, ...part };

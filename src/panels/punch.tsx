@@ -7,7 +7,7 @@ import { useSignal } from './useSignal';
 /** So many of a kind are named at once; the others open at a touch. */
 const namedAtOnce = 5;
 
-const kinds: readonly OpenItem['what'][] = ['missing', 'nails', 'tacks', 'tail', 'split'];
+const kinds: readonly OpenItem['what'][] = ['missing', 'loose', 'nails', 'tacks', 'tail', 'split'];
 
 /** What a walk round would find open, kind by kind, each member by its name. */
 export const Punch = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: Attempt }) => {

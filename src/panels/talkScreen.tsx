@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
-import { roofOf } from '../core/level/layout';
+import { postX, ridgeCarries, roofOf } from '../core/level/layout';
 import { modesOf, type Level } from '../core/level/level';
 import { before, beyond, wholeJob, within, type Stage } from '../core/level/stages';
 import { tasksOn } from '../core/order/crew/planner';
 import { stageOf } from '../core/order/crew/task';
-import { topicsOf } from '../core/level/method';
+import { topicsOn } from '../core/level/topics';
 import type { Mode } from '../core/level/mode';
+import { stayingPosts } from '../core/site/planPosts';
 import type { Messages } from '../present/words/messages';
+import { memberName } from '../present/words/names';
 import { pick } from '../present/words/spotNames';
 import { BeginAssigned } from './classes/beginAssigned';
 import { goingOn } from './classes/takenActs';
@@ -139,7 +141,7 @@ const Beginning = ({ desk, level }: { readonly desk: Desk; readonly level: Level
 const PlanFigures = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
   const words = wordsOf(desk);
   const { units } = useSignal(desk.settings);
-  const { commonRafters, ridges, blocks, ties } = roofOf(level);
+  const { commonRafters, ridges, blocks, ties, posts } = roofOf(level);
   const cuts = commonRafters[0];
   const names = words.ui.talk.figures;
   const block = [...blocks].sort((a, b) => b.count - a.count)[0];
@@ -152,6 +154,10 @@ const PlanFigures = ({ desk, level }: { readonly desk: Desk; readonly level: Lev
     [names.tail, cuts?.tailLength],
     [names.block, block?.length],
     [names.collar, ties.find(({ kind }) => kind === 'collar')?.height],
+    ...stayingPosts(level).map(
+      (id, i) => [words.beam.fromA(memberName(words, id)), postX(level, i + 1)] as const,
+    ),
+    [words.beam.length, stayingPosts(level).length > 0 ? posts?.[0]?.length : undefined],
   ];
   return (
     <>
@@ -178,7 +184,8 @@ const Ways = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) =
     <>
       <h2>{words.ui.talk.agreed}</h2>
       <dl>
-        {topicsOf(level.methods).map((topic) => (
+        {ridgeCarries(level) && <Beam desk={desk} level={level} />}
+        {topicsOn(level).map((topic) => (
           <div key={topic} style="padding:4px 0">
             <dt style="display:inline;font-weight:600">{pick(words.trade.method, topic, 'name')}: </dt>
             <dd style="display:inline">
@@ -187,6 +194,25 @@ const Ways = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) =
           </div>
         ))}
       </dl>
+    </>
+  );
+};
+
+/** A ridge on posts that stay, and why there may be no ties. */
+const Beam = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
+  const { beam, trade } = wordsOf(desk);
+  const rows: readonly (readonly [string, string])[] = [
+    [trade.member.ridge, beam.ridge(stayingPosts(level).length)],
+    ...(level.plan.joists ? [] : [[trade.method.ties.name, beam.noTies] as const]),
+  ];
+  return (
+    <>
+      {rows.map(([name, says]) => (
+        <div key={name} style="padding:4px 0">
+          <dt style="display:inline;font-weight:600">{name}: </dt>
+          <dd style="display:inline">{says}</dd>
+        </div>
+      ))}
     </>
   );
 };

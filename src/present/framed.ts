@@ -1,10 +1,11 @@
-import { stationsOf, upperStations } from '../core/level/layout';
+import { ridgeCarries, stationsOf, upperStations } from '../core/level/layout';
 import type { Level } from '../core/level/level';
 import { ends, sides } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import type { SiteEvent } from '../core/site/event';
 import { evolve } from '../core/site/evolve';
 import { blockId, rafterId } from '../core/site/ids';
+import { stayingPosts } from '../core/site/planPosts';
 import { begin } from '../core/site/take';
 
 /** The roof as it is meant to be, for the picture on a job's tag: every stick where it was figured, nothing out of true. */
@@ -22,7 +23,10 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
   const marks = stationsOf(level);
   const on = { A: 0, B: 0 };
   return [
-    ...marks.map((_, i): SiteEvent => ({ type: 'tieSet', member: `joist.${i + 1}` })),
+    ...(ridgeCarries(level) && !level.plan.joists
+      ? []
+      : marks.map((_, i): SiteEvent => ({ type: 'tieSet', member: `joist.${i + 1}` }))),
+    ...stayingPosts(level).map((member): SiteEvent => ({ type: 'postSet', member, fixed: 'both', off: 0 })),
     { type: 'madeReady', what: 'platform', at: 'site' },
     { type: 'ridgeLanded', on: 'posts', high: on, aside: on },
     ...sides.flatMap((side) =>

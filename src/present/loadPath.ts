@@ -117,7 +117,7 @@ const postArrows = (attempt: Attempt): readonly LoadArrow[] => {
   return Object.entries(loads.supports).flatMap(([member, pounds]): readonly LoadArrow[] => {
     const [kind, n] = member.split('.');
     if (kind !== 'post') return [];
-    const x = postX(attempt.level, n === '2' ? 2 : 1);
+    const x = postX(attempt.level, Number(n));
     return [{ member, kind: 'down', from: [x, 0, 40], to: [x, 0, 12], pounds }];
   });
 };

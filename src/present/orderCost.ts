@@ -22,6 +22,7 @@ const jobs: Readonly<Record<string, WorkCode>> = {
   endsProved: 'proveEnds',
   middleLocked: 'lockMiddle',
   bracedAlong: 'braceRidge',
+  postsFixed: 'setPosts',
   strung: 'string',
   tailLined: 'tails',
   lineSnapped: 'chalk',

@@ -2,6 +2,7 @@ import { stationsOf, upperStations } from '../core/level/layout';
 import { ends, sides, type Side } from '../core/roof/side';
 import { blockId, partsOfJoint, placeOf, rafterId, type JointId, type MemberId } from '../core/site/ids';
 import type { Observation } from '../core/site/observe';
+import { postIds } from '../core/site/planPosts';
 import { methodsOf, requiredFor } from '../core/site/required';
 import { heldName, jointName, memberName } from './words/names';
 import { lineAndHair, spokenLength } from './words/numbers';
@@ -24,8 +25,7 @@ export const roofGroups = ({ level, site }: Sight): readonly Group[] => {
     'ridge',
     'brace.along.1',
     ...ends.map((end) => `brace.across.${end}`),
-    'post.1',
-    'post.2',
+    ...postIds(level),
     ...Object.keys(site.lines),
     ...sides.map((side) => `plate.${side}`),
     ...[...sides, ...ends].map((wall) => `brace.wall.${wall}`),
@@ -103,7 +103,7 @@ const tailSaid = (
 /** What is seen to carry the ridge: a machine as long as the sling is on it, posts, its end pairs, or people. */
 const carrierOf = ({ level, site, members, ridgeOn }: Sight): 'machine' | 'posts' | 'rafters' | 'hands' => {
   if (ridgeOn === 'machine' && site.sling !== undefined) return 'machine';
-  if (members['post.1'] !== undefined || members['post.2'] !== undefined) return 'posts';
+  if (postIds(level).some((id) => members[id] !== undefined)) return 'posts';
   const holds = (joint: JointId): boolean => site.joints[joint] !== undefined;
   const pairs = [1, stationsOf(level).length].every((n) =>
     sides.every((side) => holds(`ridge:${rafterId(side, n)}`) && holds(`heel:${rafterId(side, n)}`)),

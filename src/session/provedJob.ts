@@ -31,7 +31,7 @@ export const parOf = (file: unknown, tell: Tell): Read<Par> => {
       complaint(
         '$',
         'the crew could not frame it in the usual order',
-        'a roof with ties that two people or a machine can set',
+        'a roof with ties or on a stiff ridge with posts, that two people or a machine can set',
       ),
     ],
   };

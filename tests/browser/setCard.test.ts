@@ -33,7 +33,7 @@ let page: Page;
 let pageSizes: Awaited<ReturnType<typeof pdfReader>>;
 beforeAll(async () => {
   browser = await launchBrowser(inject('browser'));
-  page = await browser.newPage({ viewport: { width: 900, height: 1200 }, deviceScaleFactor: 2 });
+  page = await browser.newPage({ viewport: { width: 900, height: 1200 }, deviceScaleFactor: 4 });
   pageSizes = await pdfReader(browser);
 });
 afterAll(() => browser.close());

@@ -61,7 +61,6 @@ describe('level files', () => {
   it.each([
     ['wings', [{ side: 'yard', at: 72, span: 60, length: 40 }]],
     ['yard', { plateHeight: 1 }],
-    ['posts', { at: [10], below: 96 }],
     ['rake', {}],
   ])('whose roof has %s, which the site knows nothing of, are refused', (key, value) => {
     const level = JSON.parse(sound) as { roof: object };
@@ -69,5 +68,20 @@ describe('level files', () => {
     const { levels, troubles } = readLevels({ 'more.json': JSON.stringify(file, null, 2) });
     expect(levels).toEqual([]);
     expect(troubles[0]?.reason).toMatch(new RegExp(`${key}.*figured but not played yet`));
+  });
+
+  it.each([
+    ['a post on each side of its middle', [10, 180], true],
+    ['one post', [10], false],
+    ['posts on one side of its middle only', [10, 60], false],
+    ['a second post under its very middle', [10, 96], false],
+  ])('whose ridge has %s are read where it would lie on them', (_, at, played) => {
+    const level = JSON.parse(sound) as { roof: object };
+    const file = { ...level, roof: { ...level.roof, posts: { at, below: 96 } } };
+    const { levels, troubles } = readLevels({ 'beam.json': JSON.stringify(file, null, 2) });
+    expect(levels.length).toBe(played ? 1 : 0);
+    expect(troubles.map(({ reason }) => /posts\.at.*side of its middle/.test(reason))).toEqual(
+      played ? [] : [true],
+    );
   });
 });

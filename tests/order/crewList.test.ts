@@ -4,6 +4,7 @@ import { nextSteps } from '../../src/core/order/crew/planner';
 import { viewOf } from '../../src/core/order/crew/view';
 import { orderRules, ruleIds } from '../../src/core/order/rules';
 import { begin, take } from '../../src/core/site/take';
+import { jobOn, smallBeam } from '../site/beams';
 import { levelOf, trueLevel } from '../site/levels';
 import { cleanActs, told, type } from './story';
 
@@ -54,7 +55,9 @@ describe('the crew list', () => {
   });
 
   it('knows a point of no return for every order rule that a level can ask, and names only rules there are', () => {
-    const rows = [hut, levelOf('ferry-shelter')].flatMap((level) => crewList(begin(level, 1, 'list')));
+    const rows = [hut, levelOf('ferry-shelter'), jobOn(smallBeam)].flatMap((level) =>
+      crewList(begin(level, 1, 'list')),
+    );
     const closed = new Set(rows.flatMap(({ closes }) => closes));
     for (const { id } of orderRules) expect(closed, id).toContain(id);
     for (const { serves, closes } of rows)

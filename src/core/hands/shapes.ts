@@ -2,12 +2,14 @@ import { gaugeBlock, levelAt } from '../instruments/rows';
 import type { Hold } from '../instruments/tool';
 import { roofOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
-import { asksForTails, topicsOf } from '../level/method';
+import { asksForTails } from '../level/method';
+import { topicsOn } from '../level/topics';
 import { plateSpots } from '../level/planted';
 import type { PlannedAction } from '../order/crew/view';
 import { ends, sides, type Side } from '../roof/side';
 import { blockId, partsOfJoint, rafterId, type BlockId, type BoardId, type JointId } from '../site/ids';
 import { jointRows } from '../site/jointRows';
+import { postIds } from '../site/planPosts';
 import { requiredFor } from '../site/required';
 
 /** An act with its numbers and its said left open. */
@@ -26,7 +28,7 @@ export const shapesOf = (level: Level, boards: readonly BoardId[]): readonly Sha
 ];
 
 const crewShapes = (level: Level): readonly Shape[] => [
-  ...topicsOf(level.methods).flatMap((topic) =>
+  ...topicsOn(level).flatMap((topic) =>
     level.methods[topic].map((value): Shape => ({ type: 'agree', topic, value })),
   ),
   ...(['platform', 'ladder', 'openings', 'gear'] as const).map((what): Shape => ({
@@ -156,19 +158,19 @@ const memberShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[
   ...boards.flatMap((member) =>
     (['plumb', 'wedge', 'seat', 'heel'] as const).map((cut): Shape => ({ type: 'trim', member, cut, by: 0 })),
   ),
-  ...standingParts.map((member): Shape => ({ type: 'takeOut', member })),
+  ...standingParts(level).map((member): Shape => ({ type: 'takeOut', member })),
 ];
 
-const standingParts = [
-  'ridge',
-  'post.1',
-  'post.2',
-  'brace.along.1',
-  'brace.across.A',
-  'brace.across.B',
-  'string.street',
-  'string.yard',
-] as const;
+const standingParts = (level: Level) =>
+  [
+    'ridge',
+    ...postIds(level),
+    'brace.along.1',
+    'brace.across.A',
+    'brace.across.B',
+    'string.street',
+    'string.yard',
+  ] as const;
 
 const bayIds = (level: Level): readonly BlockId[] =>
   sides.flatMap((side) =>
@@ -255,8 +257,8 @@ const ridgeShapes = (level: Level): readonly Shape[] => [
     at: ways[way],
     board: 'board.ridge',
   })),
-  ...([1, 2] as const).flatMap((at) =>
-    postHeights(level).map((height): Shape => ({ type: 'setPost', at, height, fixed: 'both' })),
+  ...postIds(level).flatMap((_, i) =>
+    postHeights(level).map((height): Shape => ({ type: 'setPost', at: i + 1, height, fixed: 'both' })),
   ),
   ...(['A', 'B', 'both'] as const).flatMap((end): readonly Shape[] => [
     { type: 'raise', end, by: 0 },

@@ -37,8 +37,18 @@ export const middleOf = (level: Level): number => {
 /** A ridge no longer than this is straight enough by itself, inches: 16 ft. Ours. */
 export const stiffRidge = 16 * 12;
 
-/** Where posts 1 and 2 stand under the ridge: in the middle of the second bay from either end. */
-export const postX = (level: Level, n: 1 | 2): number => {
+/** Whether the plan's ridge carries as a beam, on posts of its own that stay. Any other is a board. */
+export const ridgeCarries = ({ plan }: Pick<Level, 'plan'>): boolean => plan.posts !== undefined;
+
+/** Where posts stand under the ridge, number 1 nearest end A: the plan's own, or else the two that come out again. */
+export const postPlaces = (level: Level): readonly number[] =>
+  level.plan.posts ? [...level.plan.posts.at].sort((a, b) => a - b) : [propX(level, 1), propX(level, 2)];
+
+/** Where a post stands; one that there is none of, in the middle. */
+export const postX = (level: Level, n: number): number => postPlaces(level)[n - 1] ?? level.plan.length / 2;
+
+/** Props 1 and 2 stand in the middle of the second bay from either end. */
+const propX = (level: Level, n: 1 | 2): number => {
   const stations = stationsOf(level);
   const last = stations.length - 1;
   const bay = n === 1 ? Math.min(2, last) : Math.max(1, last - 1);

@@ -91,6 +91,8 @@ export type Support = {
   readonly aside: number;
   /** A post fixed at head and foot, with its side brace. */
   readonly fixed: boolean;
+  /** A post that goes on down to the ground: its foot below the plates. Others stand on their line. */
+  readonly below?: number;
 };
 
 export type GableTie = {

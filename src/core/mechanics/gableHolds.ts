@@ -47,7 +47,7 @@ const addLift = (
   { shape }: Gable,
   { support, row }: { readonly support: Support; readonly row: (way: Vec3) => Row },
 ): void => {
-  const { name, kind, high } = support;
+  const { name, kind, high, below = 0 } = support;
   if (high === undefined) return;
   const thrust = framing.link({
     joint: name,
@@ -58,7 +58,7 @@ const addLift = (
     acts: 'push',
     ground: 'z',
   });
-  const height = shape.topHeight - shape.ridge.depth;
+  const height = shape.topHeight - shape.ridge.depth + below;
   if (kind === 'post') framing.prop({ thrust, height, rows: [row([1, 0, 0]), row([0, 1, 0])] });
 };
 

@@ -17,7 +17,7 @@ import { tailCut } from '../site/tailLong';
 /**
  * One thing that is so on the site, as rules speak of it: a member id (it stands), a joint id (nailed in full),
  * `tack:` and a joint id (fastened at all), `mark:plate.yard`, `string.yard`, `chalk.yard`, `tail.yard` (the line
- * tails are cut to), `tail:rafter.yard.3` (cut there), `ready:ladder`,
+ * tails are cut to), `tail:rafter.yard.3` (cut there), `ready:ladder`, `fixed:post.1` (head and foot),
  * `out:post.1`, `ridgeLength`, `settled`, `unhooked`. Site and order list answer the same questions.
  */
 export type Fact = string;
@@ -36,6 +36,7 @@ export const factsOf =
     if (head === 'ready') return site.ready[rest as 'ladder'] !== undefined;
     if (head === 'tack') return fastened(site, rest as JointId);
     if (head === 'tail') return tailCut(site, rest as RafterId);
+    if (head === 'fixed') return site.members[rest as MemberId]?.how === 'both';
     if (head === 'out') return site.members[rest as MemberId] === undefined;
     if (fact === 'ridgeLength') return lengthSettled(standing);
     if (fact === 'settled') return heightSettled(standing);
@@ -102,7 +103,7 @@ export const stageOfFact = (level: Level, fact: Fact): Stage => {
   if (['mark', 'ready'].includes(head) || fact === 'ridgeLength') return 'ground';
   if (head === 'tack') return stageOfJoint(built, rest as JointId);
   if (head === 'out' || head === 'tail') return 'close';
-  if (fact === 'settled') return 'ridge';
+  if (fact === 'settled' || head === 'fixed') return 'ridge';
   if (fact === 'unhooked') return 'hold';
   if (fact.startsWith('string')) return 'stack';
   if (/^(chalk|tail)\./.test(fact)) return 'close';

@@ -1,5 +1,6 @@
 import { ends, sides, type Side } from '../roof/side';
 import { rafterId } from '../site/ids';
+import { stayingPosts } from '../site/planPosts';
 import type { Facts, Job } from './fact';
 import { places } from './fact';
 
@@ -46,6 +47,7 @@ export const milestones = {
   ridgeLengthSettled: (facts) => facts('ridgeLength'),
   readyAloft: (facts) =>
     ['platform', 'ladder', 'openings', 'anchor', 'gear'].every((what) => facts(`ready:${what}`)),
+  postsFixed: (facts, { level }) => stayingPosts(level).every((post) => facts(`fixed:${post}`)),
   ridgeUp: (facts) => facts('ridge'),
   endsTacked: endPairs('tack:'),
   heightSettled: (facts) => facts('settled'),

@@ -1,7 +1,9 @@
 import { ends, sides } from '../roof/side';
 import { uniform } from '../level/draw';
+import { ridgeCarries } from '../level/layout';
 import { before, within } from '../level/stages';
 import { rafterId } from '../site/ids';
+import { stayingPosts } from '../site/planPosts';
 import type { Fact, Job } from './fact';
 import { places, stageOfFact } from './fact';
 import { reached } from './milestones';
@@ -43,18 +45,37 @@ const item = (fact: Fact, ...needs: readonly Fact[]): Item => ({ fact, needs });
 
 const groundItems = ({ level, methods }: Job): readonly Item[] => [
   ...[...sides, ...ends].map((wall) => item(`brace.wall.${wall}`)),
-  ...places(level).all.map((n) => item(`joist.${n}`)),
+  ...(tied(level) ? places(level).all.map((n) => item(`joist.${n}`)) : []),
   ...['mark:plate.street', 'mark:plate.yard', 'mark:ridge'].map((fact) => item(fact)),
   ...['platform', 'ladder', 'openings', 'anchor', 'gear'].map((what) => item(`ready:${what}`)),
   ...(methods.ridgeLength === 'cut' ? [item('ridgeLength')] : []),
 ];
 
-const ridgeItems = ({ methods }: Job): readonly Item[] => {
+/** Pairs on a ridge that carries need no ties, and have those that the plan gives them. */
+const tied = (level: Job['level']): boolean => !ridgeCarries(level) || level.plan.joists !== false;
+
+const ridgeItems = ({ level, methods }: Job): readonly Item[] => {
+  if (ridgeCarries(level)) return beamItems(level);
   const posts = methods.hang === 'posts';
   return [
     ...(posts ? [item('post.1', 'ready:platform'), item('post.2', 'ready:platform')] : []),
     item('ridge', ...(posts ? ['post.1', 'post.2'] : ['ready:platform'])),
-    ...['brace.along.1', ...ends.map((end) => `brace.across.${end}`)].map((fact) => item(fact, 'ridge')),
+    ...braceItems,
+  ];
+};
+
+const braceItems = ['brace.along.1', ...ends.map((end) => `brace.across.${end}`)].map((fact) =>
+  item(fact, 'ridge'),
+);
+
+/** It lies on its outer two posts; what stands between them may come after it. */
+const beamItems = (level: Job['level']): readonly Item[] => {
+  const posts = stayingPosts(level);
+  const ends = [posts[0], posts[posts.length - 1]].filter((post) => post !== undefined);
+  return [
+    ...posts.flatMap((post) => [item(post), item(`fixed:${post}`, post)]),
+    item('ridge', 'ready:platform', ...ends),
+    ...braceItems,
   ];
 };
 
@@ -70,7 +91,11 @@ const rafterItems = ({ level }: Job): readonly Item[] => {
     ]),
     ...sides.flatMap((side) =>
       all.flatMap((n) =>
-        oneRafter(rafterId(side, n), { station: n, end: endIds.includes(rafterId(side, n)) }),
+        oneRafter(rafterId(side, n), {
+          station: n,
+          end: endIds.includes(rafterId(side, n)),
+          ties: tied(level),
+        }),
       ),
     ),
     ...sides.flatMap((side) => all.slice(0, -1).map((n) => item(`block.${side}.${n}`, rafterId(side, n)))),
@@ -79,7 +104,7 @@ const rafterItems = ({ level }: Job): readonly Item[] => {
 
 const oneRafter = (
   id: ReturnType<typeof rafterId>,
-  { station, end }: { readonly station: number; readonly end: boolean },
+  { station, end, ties }: { readonly station: number; readonly end: boolean; readonly ties: boolean },
 ): readonly Item[] => {
   const first = end ? ['settled'] : [];
   return [
@@ -88,7 +113,7 @@ const oneRafter = (
     item(`tack:heel:${id}`, id),
     item(`ridge:${id}`, `tack:ridge:${id}`, 'ready:gear', ...first),
     item(`heel:${id}`, `tack:heel:${id}`, 'ready:gear', ...first),
-    item(`heelTie:${id}`, id, `joist.${station}`, 'ready:gear'),
+    ...(ties ? [item(`heelTie:${id}`, id, `joist.${station}`, 'ready:gear')] : []),
   ];
 };
 
@@ -116,7 +141,8 @@ const topItems = ({ level, methods }: Job): readonly Item[] => {
   const carries = sides.flatMap((side) =>
     [1, last].flatMap((n) => [`tack:ridge:${rafterId(side, n)}`, `tack:heel:${rafterId(side, n)}`]),
   );
-  return [...tops, ...propItems(methods.hang, carries)];
+  if (!ridgeCarries(level)) return [...tops, ...propItems(methods.hang, carries)];
+  return methods.hang === 'machine' ? [...tops, item('unhooked', 'ridge')] : tops;
 };
 
 /** What carries the ridge comes away once pairs at both ends are fastened; before that it would come down. */

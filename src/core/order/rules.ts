@@ -1,4 +1,5 @@
 import type { Methods } from '../level/method';
+import { ridgeCarries } from '../level/layout';
 import type { Level } from '../level/level';
 import { placeOf } from '../site/ids';
 import type { Fact, Job } from './fact';
@@ -7,7 +8,8 @@ import type { MilestoneId, SideMilestoneId } from './milestones';
 
 /** One rule of the work, as data. Why it holds is told in both catalogues under its id. */
 export type RuleId = OrderRuleId | CheckRuleId | StateRuleId | SafetyRuleId;
-export type OrderRuleId = 'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10' | 'O11';
+export type OrderRuleId =
+  'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10' | 'O11' | 'O12';
 export type CheckRuleId = 'C1' | 'C2' | 'C3' | 'C4' | 'C5' | 'C6' | 'C7';
 export type StateRuleId = 'T1' | 'T2';
 export type SafetyRuleId = 'S1' | 'S2' | 'S3' | 'S4';
@@ -19,6 +21,8 @@ export type OrderRule = {
   readonly id: OrderRuleId;
   readonly type: 'order';
   readonly applies: (job: Job) => boolean;
+  /** Only where the ridge is a board that rafters hold, or only where it carries them as a beam. */
+  readonly ridge?: RidgeKind;
   /** The same in words, for RULES.md. */
   readonly when: string;
   readonly before: MilestoneId | SideMilestoneId;
@@ -31,8 +35,11 @@ export type OrderRule = {
   readonly how: string;
   readonly shows: Shows;
   readonly source: string;
-  readonly introducedBy: string;
+  /** The level of the course that brings it up; none where no level has such a roof. */
+  readonly introducedBy?: string;
 };
+
+export type RidgeKind = 'board' | 'beam';
 
 const common = 'common practice, no source';
 const always = (): boolean => true;
@@ -61,6 +68,11 @@ const endJoint = (fact: Fact, { level }: Job): boolean => {
 const stackHeel = (fact: Fact, job: Job): boolean =>
   fact.startsWith('heel:') && beyondEndsAndMiddle(fact.slice(5), job);
 
+const isOf =
+  (ridge: RidgeKind) =>
+  ({ level }: Pick<Job, 'level'>): boolean =>
+    ridgeCarries(level) === (ridge === 'beam');
+
 const longRidge = ({ level }: { readonly level: Level }): boolean => level.plan.length > 24 * 12;
 
 export const orderRules: readonly OrderRule[] = [
@@ -81,8 +93,9 @@ export const orderRules: readonly OrderRule[] = [
   {
     id: 'O2',
     type: 'order',
-    applies: always,
-    when: 'always; pair by pair where ties are set so',
+    applies: isOf('board'),
+    ridge: 'board',
+    when: 'the ridge is a board; pair by pair where ties are set so',
     later: 'a post is taken out, or the machine unhooked',
     before: 'wallsTied',
     after: (f) => (/^out:post\.|^unhooked$/.test(f) ? 'props' : undefined),
@@ -193,8 +206,9 @@ export const orderRules: readonly OrderRule[] = [
   {
     id: 'O10',
     type: 'order',
-    applies: when('hang', 'posts'),
-    when: 'posts carry the ridge',
+    applies: (job) => job.methods.hang === 'posts' && isOf('board')(job),
+    ridge: 'board',
+    when: 'the ridge is a board, on posts until its rafters hold it',
     later: 'a post is taken out',
     before: 'readyToProp',
     after: (f) => (/^out:post\./.test(f) ? 'props' : undefined),
@@ -218,7 +232,28 @@ export const orderRules: readonly OrderRule[] = [
     source: common,
     introducedBy: 'ferry-shelter',
   },
+  {
+    id: 'O12',
+    type: 'order',
+    applies: isOf('beam'),
+    ridge: 'beam',
+    when: 'the ridge carries as a beam, on posts of the plan',
+    later: 'a rafter stands',
+    before: 'postsFixed',
+    after: (f) => (f.startsWith('rafter.') ? 'posts' : undefined),
+    rework: 56,
+    how: 'jack the ridge 10, posts 18, prove the ends again 12, 16 joints that slipped',
+    shows: 'now',
+    source: common,
+  },
 ];
+
+/** Of some rules those that say anything of a roof with such a ridge. */
+export const onItsRidge = (level: Level, ids: readonly RuleId[]): readonly RuleId[] =>
+  ids.filter((id) => {
+    const ridge = orderRules.find((rule) => rule.id === id)?.ridge;
+    return ridge === undefined || isOf(ridge)({ level });
+  });
 
 export type CheckRule = {
   readonly id: CheckRuleId;

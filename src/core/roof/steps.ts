@@ -103,7 +103,7 @@ export const stepPosts = (steps: readonly StepOn[]): readonly FiguredPosts[] =>
   });
 
 /** Half of a 4×4, as posts are set under ridges. Inches. */
-const halfPost = 1.75;
+export const halfPost = 1.75;
 
 /** Of a run whose ridges carry as beams: those under each ridge, and apart those that stand on a lower one in its pocket. */
 export const ridgePosts = (

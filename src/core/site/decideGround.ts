@@ -1,7 +1,7 @@
 import { stationsOf } from '../level/layout';
 import { spread } from '../level/draw';
 import { sides, ends, type End, type Side, type Wall } from '../roof/side';
-import { topicsOf } from '../level/method';
+import { topicsOn } from '../level/topics';
 import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
@@ -15,7 +15,7 @@ import type { Standing } from './standing';
 export const decideAgree = ({ level, site }: Standing, { topic, value }: Of<'agree'>): Decision => {
   if (topic === 'signals')
     return value === 'standard' ? happen({ type: 'agreed', topic, value }) : refuse('notASignalCode');
-  if (!topicsOf(level.methods).includes(topic)) return refuse('nothingToAgree');
+  if (!topicsOn(level).includes(topic)) return refuse('nothingToAgree');
   if (topic === 'tails' && Object.keys(site.members).some((id) => id.startsWith('rafter.')))
     return refuse('raftersStand');
   const accepted: readonly string[] = level.methods[topic];

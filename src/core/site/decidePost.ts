@@ -1,15 +1,18 @@
 import { spread } from '../level/draw';
-import { roofOf } from '../level/layout';
+import { postX, ridgeCarries, roofOf } from '../level/layout';
 import { weightOf } from '../stock/lumber';
 import type { Of } from './action';
 import { aftermath } from './aftermath';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
 import type { PostId } from './ids';
-import { figuredTop, ridgeHigh } from './posed';
+import { fittedOff, laidOn, postIds, stayingPosts } from './planPosts';
+import { figuredTop, ridgeHigh, ridgeLine } from './posed';
+import { ownLie } from './ridgeLies';
 import type { Standing } from './standing';
+import type { Placed } from './state';
 
-/** Posts under the ridge: number 1 near end A, number 2 near end B. */
+/** Posts under the ridge, number 1 nearest end A. */
 
 /** Height of a post's head above the plates when the ridge is to lie where it was figured, inches. */
 export const figuredPost = ({ level }: Pick<Standing, 'level'>): number =>
@@ -21,21 +24,50 @@ const postReach = 6;
 /** `height` 0: cut to fit under the ridge as it stands. */
 export const decideSetPost = (standing: Standing, { at, height, fixed }: Of<'setPost'>): Decision => {
   const { site } = standing;
+  const { level } = standing;
   const member: PostId = `post.${at}`;
-  if (at !== 1 && at !== 2) return refuse('noSuchPlace');
-  if (!floored(standing)) return refuse('noFloor');
-  if (site.ridge) return height === 0 ? fitted(standing, member, fixed) : refuse('ridgeInTheWay');
-  if (site.members[member]) return refuse('alreadyThere');
+  const stays = stayingPosts(level).includes(member);
+  if (!postIds(level).includes(member)) return refuse('noSuchPlace');
+  if (!stays && !floored(standing)) return refuse('noFloor');
+  if (site.ridge) return height === 0 ? fitted(standing, { at, fixed }) : refuse('ridgeInTheWay');
+  const known = site.members[member];
+  if (stays && known && known.how !== 'both')
+    return happen({ type: 'postSet', member, fixed: withBoth(known, fixed), off: known.off ?? 0 });
+  if (known) return refuse('alreadyThere');
   if (!(Math.abs(height - figuredPost(standing)) <= postReach)) return refuse('wrongHeight');
   return happen({ type: 'postSet', member, fixed, off: height - figuredPost(standing) });
 };
 
 /** A post set under a ridge that is up takes it where it is. */
-const fitted = (standing: Standing, member: PostId, fixed: Of<'setPost'>['fixed']): Decision => {
+const fitted = (standing: Standing, { at, fixed }: Pick<Of<'setPost'>, 'at' | 'fixed'>): Decision => {
+  const member: PostId = `post.${at}`;
   const known = standing.site.members[member];
-  if (known) return happen({ type: 'postSet', member, fixed, off: known.off ?? 0 });
+  const stays = ridgeCarries(standing.level);
+  if (known)
+    return happen({
+      type: 'postSet',
+      member,
+      fixed: stays ? withBoth(known, fixed) : fixed,
+      off: known.off ?? 0,
+    });
   const high = ridgeHigh(standing);
-  return happen({ type: 'postSet', member, fixed, off: 0, ...(high ? { high } : {}) });
+  const off = stays ? underRidge(standing, postX(standing.level, at)) : 0;
+  return happen({ type: 'postSet', member, fixed, off, ...(high ? { high } : {}) });
+};
+
+type Fixed = Of<'setPost'>['fixed'];
+
+/** What was fixed stays so: head and foot one after the other are both. */
+const withBoth = ({ how }: Placed, fixed: Fixed): Fixed =>
+  how === undefined || how === fixed ? fixed : 'both';
+
+/** Of a post of the plan, cut to the ridge as it hangs or sags there. */
+const underRidge = (standing: Standing, x: number): number => {
+  const { length } = standing.level.plan;
+  const [a, here, b] = ridgeLine(standing, [0, x, length]).map(({ z }) => z);
+  if (a === undefined || here === undefined || b === undefined) return 0;
+  const line = a + ((b - a) * x) / length + ownLie(standing, x / length).up;
+  return fittedOff(standing, x, here - line);
 };
 
 /** A post needs joists or a platform under its foot. */
@@ -45,6 +77,7 @@ const floored = ({ site }: Standing): boolean =>
 /** How far the ridge stands above its figured height on the posts set for it, with the floor's unevenness under them. */
 export const onPosts = (standing: Standing): { readonly A: number; readonly B: number } => {
   const { site, seed, level } = standing;
+  if (ridgeCarries(level)) return laidOn(standing);
   const high = (n: 1 | 2): number =>
     (site.members[`post.${n}`]?.off ?? 0) +
     spread({ seed, place: `post.${n}`, purpose: 'floor' }, level.asFound.ranges.landing / 3);

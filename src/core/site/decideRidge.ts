@@ -1,4 +1,4 @@
-import { lastStation } from '../level/layout';
+import { lastStation, ridgeCarries } from '../level/layout';
 import { spread } from '../level/draw';
 
 import type { End } from '../roof/side';
@@ -9,6 +9,7 @@ import { happen, refuse, stop } from './decision';
 import { onPosts, ridgeWeight } from './decidePost';
 import { fastened, held, loadHangs, middleLocked, nailedInFull } from './holding';
 import { rafterId, type RafterId } from './ids';
+import { balanced, endPost } from './planPosts';
 import { pose, ridgeAside, ridgeHigh } from './posed';
 import type { Standing } from './standing';
 import type { RidgeState, SiteState } from './state';
@@ -25,14 +26,23 @@ export const landRidge = (standing: Standing, { at }: Of<'place'>): Decision => 
     if (somebodyIn(site, 'path')) return stop('underTheLoad');
     return landed(standing, 'machine');
   }
-  if (at === 'posts')
-    return site.members['post.1'] && site.members['post.2'] ? landed(standing, 'posts') : refuse('noPosts');
+  if (at === 'posts') return ontoPosts(standing);
   if (at !== 'hands') return refuse('noSuchPlace');
   if (site.ready.platform === undefined) return refuse('noPlatform');
   return ridgeWeight(standing) > twoPeople ? refuse('tooHeavyForTwo') : landed(standing, 'hands');
 };
 
-/** A machine and hands land it just under its height, since a last lift is easy and a push down is not. */
+/** Somebody has to stand up there; under props there is a floor anyway. */
+const ontoPosts = (standing: Standing): Decision => {
+  const { site, level } = standing;
+  if (!ridgeCarries(level))
+    return site.members['post.1'] && site.members['post.2'] ? landed(standing, 'posts') : refuse('noPosts');
+  if (!balanced(standing)) return refuse('postsMissing');
+  return site.ready.platform === undefined ? refuse('noPlatform') : landed(standing, 'posts');
+};
+
+/** A machine and hands land it just under its height, since a last lift is easy and a push down is not; a machine that
+ * finds the plan's own posts there lowers it onto them. */
 const landed = (standing: Standing, on: RidgeState['on']): Decision => {
   const { seed, level } = standing;
   const range = level.asFound.ranges.landing;
@@ -41,7 +51,9 @@ const landed = (standing: Standing, on: RidgeState['on']): Decision => {
   const aside = (end: End): number =>
     snap(spread({ seed, place: `ridge.${end}`, purpose: 'aside' }, range / 2));
   const posts = onPosts(standing);
-  const high = on === 'posts' ? { A: snap(posts.A), B: snap(posts.B) } : { A: under('A'), B: under('B') };
+  const lowered = on === 'machine' && ridgeCarries(level) && balanced(standing);
+  const high =
+    on === 'posts' || lowered ? { A: snap(posts.A), B: snap(posts.B) } : { A: under('A'), B: under('B') };
   return happen({ type: 'ridgeLanded', on, high, aside: { A: aside('A'), B: aside('B') } });
 };
 
@@ -98,7 +110,7 @@ export const decideRaise = (standing: Standing, { end, by }: Of<'raise'>): Decis
   const { site } = standing;
   if (!site.ridge) return refuse('noRidge');
   const at: readonly End[] = end === 'both' ? ['A', 'B'] : [end];
-  if (loadHangs(site) && !at.every((e) => site.members[`post.${e === 'A' ? 1 : 2}`]))
+  if (loadHangs(site) && !at.every((e) => site.members[endPost(standing.level, e)]))
     return stop('raiseUnderLoad');
   if (!(Math.abs(by) <= pushReach) || by === 0) return refuse('beyondReach');
   if (at.some((e) => pinned(standing, e))) return refuse('ridgeNailed');

@@ -1,7 +1,7 @@
 import { ridgeTruth } from '../level/asFound';
 import { boardTruth } from '../level/boardTruth';
 import { uniform } from '../level/draw';
-import { postX, roofOf, stationsOf } from '../level/layout';
+import { postPlaces, roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { wallBraceSpacing } from '../mechanics/fasteners';
 import type { Fastening, Gable, GableRafter, GableShape, PlateSpot, Support } from '../mechanics/gable';
@@ -24,6 +24,7 @@ import {
   type RafterId,
 } from './ids';
 import { cutRafter } from './hung';
+import { offLine } from './planPosts';
 import { ownLie } from './ridgeLies';
 import type { Standing } from './standing';
 import type { RidgeState, SiteState } from './state';
@@ -207,10 +208,10 @@ const supportsOf = (standing: Standing): readonly Support[] => {
     const { up, over } = ownLie(standing, x / length);
     return { x, high: between(ridge.high, x, length) + up, aside: between(ridge.aside, x, length) + over };
   };
-  const posts = ([1, 2] as const).flatMap((n): readonly Support[] => {
-    const post = site.members[`post.${n}`];
-    const fixed = post?.how === 'both';
-    return post ? [{ name: `post.${n}`, kind: 'post', fixed, ...at(postX(level, n)) }] : [];
+  const posts = postPlaces(level).flatMap((x, i): readonly Support[] => {
+    const name = `post.${i + 1}` as const;
+    const post = site.members[name];
+    return post ? [onPost(standing, { name, kind: 'post', fixed: post.how === 'both', ...at(x) })] : [];
   });
   const hung = site.sling !== undefined && ridge.on === 'machine';
   const slings = hung
@@ -222,6 +223,13 @@ const supportsOf = (standing: Standing): readonly Support[] => {
       }))
     : [];
   return [...posts, ...slings, ...handsOn(standing, at), ...handsAtMiddle(standing, at)];
+};
+
+/** One of the plan's posts goes down to the ground, and its head is where it was cut to, not where the ridge would like it. */
+const onPost = (standing: Standing, post: Support): Support => {
+  const { posts } = standing.level.plan;
+  if (!posts) return post;
+  return { ...post, below: posts.below, high: (post.high ?? 0) + offLine(standing, post.x) };
 };
 
 /**

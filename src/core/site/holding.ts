@@ -5,7 +5,8 @@ import { sides } from '../roof/side';
 import type { Level } from '../level/level';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
-import { middleStations, lastStation } from '../level/layout';
+import { middleStations, lastStation, ridgeCarries } from '../level/layout';
+import { balanced, stayingPosts } from './planPosts';
 
 /** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
 
@@ -50,9 +51,9 @@ const posts = (site: SiteState): readonly [PostId, string][] =>
 
 export const postCount = (site: SiteState): number => posts(site).length;
 
-/** Two posts, each fixed head and foot. */
-export const postsFixed = (site: SiteState): boolean =>
-  posts(site).filter(([, how]) => how === 'both').length >= 2;
+/** Each fixed head and foot: all that the plan has, or else two. */
+export const postsFixed = ({ site, level }: Standing): boolean =>
+  posts(site).filter(([, how]) => how === 'both').length >= Math.max(2, stayingPosts(level).length);
 
 /** Braced both ways: a side brace at each end, and one along the ridge. */
 export const bracedBothWays = (site: SiteState): boolean =>
@@ -64,7 +65,7 @@ export const bracedBothWays = (site: SiteState): boolean =>
 export const held = (standing: Standing): boolean =>
   endPairs(standing, 'nailed') &&
   middleLocked(standing) &&
-  postsFixed(standing.site) &&
+  postsFixed(standing) &&
   bracedBothWays(standing.site);
 
 /** Something carries the ridge: a machine, hands, two posts, or a fastened pair at each end. */
@@ -73,7 +74,8 @@ export const carried = (standing: Standing): boolean => {
   if (!site.ridge) return true;
   if (site.ridge.on === 'machine' && site.sling) return true;
   if (site.ridge.on === 'hands') return true;
-  return postCount(site) >= 2 || endPairs(standing, 'fastened');
+  const onPosts = ridgeCarries(standing.level) ? balanced(standing) : postCount(site) >= 2;
+  return onPosts || endPairs(standing, 'fastened');
 };
 
 /** A load is in the air: the ridge hangs in the sling. */

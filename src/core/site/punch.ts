@@ -3,12 +3,13 @@ import { faultRow } from '../faults/rows';
 import { boardTruth } from '../level/boardTruth';
 import type { Placed } from './state';
 import type { Standing } from './standing';
+import { stayingPosts } from './planPosts';
 import { finished, requiredFor } from './required';
 import { tailCut } from './tailLong';
 
-/** One thing somebody walking round with the punch list would see: missing, short of nails, or split. */
+/** One thing somebody walking round with the punch list would see: missing, a post not fixed, short of nails, or split. */
 export type OpenItem = {
-  readonly what: 'missing' | 'nails' | 'split' | 'tacks' | 'tail';
+  readonly what: 'missing' | 'loose' | 'nails' | 'split' | 'tacks' | 'tail';
   readonly at: string;
 };
 
@@ -19,6 +20,9 @@ export const openItems = (standing: Standing): readonly OpenItem[] => {
   const missing = required.members
     .filter((id) => !site.members[id])
     .map((at) => ({ what: 'missing' as const, at }));
+  const loose = stayingPosts(level)
+    .filter((id) => site.members[id] && site.members[id].how !== 'both')
+    .map((at) => ({ what: 'loose' as const, at }));
   const nails = required.joints
     .filter((joint) => !finished(site, joint))
     .map((at) => ({ what: (site.joints[at]?.tacks ?? 0) > 0 ? ('tacks' as const) : ('nails' as const), at }));
@@ -26,7 +30,7 @@ export const openItems = (standing: Standing): readonly OpenItem[] => {
     .filter((id) => !tailCut(site, id))
     .map((at) => ({ what: 'tail' as const, at }));
   const split = splitMembers(standing).map((at) => ({ what: 'split' as const, at }));
-  return [...missing, ...nails, ...tails, ...split];
+  return [...missing, ...loose, ...nails, ...tails, ...split];
 };
 
 const weak = (fault: FaultId | undefined): boolean => fault !== undefined && faultRow(fault)?.weak === true;

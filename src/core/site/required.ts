@@ -6,6 +6,7 @@ import { ends, sides } from '../roof/side';
 import { blockId, rafterId, type JointId, type MemberId, type RafterId } from './ids';
 import { jointRows } from './jointRows';
 import { partsOfJoint } from './ids';
+import { stayingPosts } from './planPosts';
 import { stageOfJoint, stageOfMember } from './stageOf';
 import type { SiteState } from './state';
 
@@ -58,7 +59,7 @@ const wholeFor = (level: Level, agreed: Agreed): Required => {
   const braces = [...ends.map((end) => `brace.across.${end}` as const), 'brace.along.1' as const];
   const walls = [...sides, ...ends].map((wall) => `brace.wall.${wall}` as const);
   return {
-    members: ['ridge', ...rafters, ...blocks, ...ties, ...tops, ...braces, ...walls],
+    members: ['ridge', ...stayingPosts(level), ...rafters, ...blocks, ...ties, ...tops, ...braces, ...walls],
     joints: [
       ...rafters.flatMap((id) => rafterJoints(level, id)),
       ...blocks.flatMap(blockJoints),

@@ -215,7 +215,8 @@ const raising = (work: Work, { end }: Of<'raise'>): CrewAtWork | undefined => {
       far,
     );
   }
-  const head = add(ridgeAt(work, posts[near] + (near === 1 ? -11 : 11)), [0, 0, -depth]);
+  const post = posts[near === 1 ? posts.length - 1 : 0] ?? length / 2;
+  const head = add(ridgeAt(work, post + (near === 1 ? -11 : 11)), [0, 0, -depth]);
   const foot: Vec3 = [head[0], head[1], floor];
   const turned = lerp(foot, head, Math.min(0.6, 40 / Math.max(1, head[2] - floor)));
   const [one, other] = [add(turned, [-8, 1.8, 0]), add(turned, [8, 1.8, 0])];

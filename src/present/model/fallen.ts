@@ -44,7 +44,9 @@ const postLies = 3.5;
 
 /** Where the ridge's top edge comes to lie. */
 const lowTop = ({ shown, floor }: Down): number =>
-  floor + shown.level.plan.ridge.depth + (shown.site.members['post.1'] ? postLies : 0);
+  floor +
+  shown.level.plan.ridge.depth +
+  (Object.keys(shown.site.members).some((id) => id.startsWith('post.')) ? postLies : 0);
 
 const onto = (turn: (way: Vec3) => Vec3, pivot: Vec3, to: Vec3 = pivot): Motion => ({
   turn,
@@ -85,7 +87,7 @@ const leantOver = (down: Down): ((id: string) => Motion | undefined) => {
 const lying = (down: Down, id: string): Motion | undefined => {
   const { scheme, fallen, floor, ridge } = down;
   if (id.startsWith('post.')) {
-    const x = scheme.posts[id === 'post.1' ? 0 : 1];
+    const x = scheme.posts[(placeOf(id).station ?? 1) - 1] ?? 0;
     return onto(tipX({ c: 0, s: 1 }), [x, 0, floor], [x, 0, floor + postLies / 2]);
   }
   if (id.startsWith('brace.across.')) return acrossLies(down, id);

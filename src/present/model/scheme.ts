@@ -1,4 +1,4 @@
-import { postX, roofOf } from '../../core/level/layout';
+import { postPlaces, roofOf } from '../../core/level/layout';
 import type { Level } from '../../core/level/level';
 import type { CommonRafter, FiguredRoof } from '../../core/roof/figured';
 import { gradient } from '../../core/units/slope';
@@ -24,9 +24,11 @@ export type Scheme = {
   readonly common: CommonRafter;
   readonly top: number;
   readonly stations: readonly number[];
-  /** Middle of a post's bay and of a brace's, near end A and near end B. */
-  readonly posts: readonly [number, number];
+  /** From end A to end B. */
+  readonly posts: readonly number[];
+  /** Middle of a bay near end A and near end B: where braces across stand, and where the one along begins. */
   readonly braces: readonly [number, number];
+  readonly alongs: readonly [number, number];
   /** Top of what the crew walks on, when there is something. */
   readonly floor: number | undefined;
   readonly tieDepth: number;
@@ -60,8 +62,9 @@ export const schemeOf = ({ level, site, figured }: Shown): Scheme => {
     common,
     top: figured.ridges[0]?.topHeight ?? 0,
     stations,
-    posts: [postX(level, 1), postX(level, 2)],
+    posts: postPlaces(level),
     braces: [bay(Math.min(3, last)), bay(Math.max(1, last - 2))],
+    alongs: [bay(Math.min(2, last)), bay(Math.max(1, last - 1))],
     floor,
     tieDepth,
   };

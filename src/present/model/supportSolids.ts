@@ -1,16 +1,57 @@
 import type { Vec3 } from '../../core/geometry/vector';
+import { halfPost } from '../../core/roof/steps';
+import { offLine } from '../../core/site/planPosts';
 import { box, stick } from './prism';
 import { ridgeUnderAt } from './roofSolids';
 import { acrossFoot, bareFloor, type Scheme, type Shown } from './scheme';
 import type { About, Solid } from './solid';
+import { wallFade } from './wallSolids';
 
 /** Posts under the ridge with their pads, scabs and cleats, and the braces that keep it from leaning. */
 export const supportSolids = (shown: Shown, scheme: Scheme): readonly Solid[] => [
-  ...([1, 2] as const).flatMap((n) => postSolids(shown, scheme, n)),
+  ...scheme.posts.flatMap((_, i) =>
+    shown.level.plan.posts ? stayingPost(shown, scheme, i + 1) : postSolids(shown, scheme, i + 1),
+  ),
   ...braceSolids(shown, scheme),
 ];
 
-const postSolids = (shown: Shown, scheme: Scheme, n: 1 | 2): readonly Solid[] => {
+/** Of a post of the plan: it goes on down to the ground, past the end of the drawing. Inches. */
+const pastTheDrawing = -60;
+/** The steel that holds a beam on its post: so thick, and so far over and under the joint. Ours. */
+const saddle = { thick: 0.25, up: 5, down: 6 } as const;
+
+/** On its footing under the drawing, in a saddle at its head; what broke off with the floor lies on it after a fall. */
+const stayingPost = (shown: Shown, scheme: Scheme, n: number): readonly Solid[] => {
+  const { posts, ridge } = shown.level.plan;
+  const placed = shown.site.members[`post.${n}`];
+  if (!placed || !posts) return [];
+  const x = scheme.posts[n - 1] as number;
+  const under = ridgeUnderAt(shown.pose, ridge.depth, x);
+  // One that was cut short stands off the ridge.
+  const head =
+    under === undefined
+      ? scheme.top - ridge.depth + (placed.off ?? 0)
+      : under + Math.min(0, offLine(shown, x));
+  const y = asideAt(shown, x);
+  const foot = Math.max(-posts.below, pastTheDrawing);
+  const about: About = { id: `post.${n}`, role: 'post', selectable: true, fade: wallFade };
+  const half = halfPost;
+  const wide = Math.max(half, ridge.thickness / 2);
+  const post = (from: number, to: number): Solid =>
+    box({ ...about, seed: 150 + 9 * n }, { from: [x - half, y - half, from], to: [x + half, y + half, to] });
+  const plate = (k: 0 | 1): Solid => {
+    const near = k === 0 ? y - wide - saddle.thick : y + wide;
+    return box(
+      { ...about, material: 'steel', seed: 151 + 9 * n + k },
+      { from: [x - half, near, head - saddle.down], to: [x + half, near + saddle.thick, head + saddle.up] },
+    );
+  };
+  const floor = scheme.floor ?? bareFloor;
+  const stick = shown.pose.fallen ? [post(foot, floor), post(floor, head)] : [post(foot, head)];
+  return placed.how === 'foot' ? stick : [...stick, plate(0), plate(1)];
+};
+
+const postSolids = (shown: Shown, scheme: Scheme, n: number): readonly Solid[] => {
   const placed = shown.site.members[`post.${n}`];
   if (!placed) return [];
   const { thickness: t, depth } = shown.level.plan.ridge;
@@ -81,7 +122,7 @@ const ridgeTopAt = (shown: Shown, scheme: Scheme, x: number): number =>
 const alongRidge = (shown: Shown, scheme: Scheme): readonly Solid[] => {
   const about: About = { id: 'brace.along.1', role: 'brace', selectable: true };
   const floor = scheme.floor ?? bareFloor;
-  const [a, b] = scheme.posts;
+  const [a, b] = scheme.alongs;
   const lean = Math.min(42, (b - a) * 0.38);
   const rows = [
     [b - 6, b - 6 - lean],

@@ -1,6 +1,6 @@
 import type { Action, Readiness, Spot as StandingSpot } from '../../core/site/action';
 import { stationsOf } from '../../core/level/layout';
-import { topicsOf } from '../../core/level/method';
+import { topicsOn } from '../../core/level/topics';
 import type { Attempt } from '../../core/site/attempt';
 import { expand } from '../../core/site/carryOn';
 import { methodsOf } from '../../core/site/required';
@@ -24,7 +24,7 @@ export const crewSpots = (seen: Observation, attempt: Attempt): readonly Spot[] 
 
 const agreeSpots = ({ level, site }: Observation): readonly Spot[] => {
   const so = methodsOf(level, site.agreed);
-  const topics = topicsOf(level.methods).map((topic): Spot => {
+  const topics = topicsOn(level).map((topic): Spot => {
     const offer: Offer = {
       id: `agree.${topic}`,
       label: ['act', 'agree'],

@@ -3,6 +3,7 @@ import type { PlaceAt } from '../../core/site/action';
 import { ends, sides, type Side } from '../../core/roof/side';
 import { blockId, rafterId, type BoardId, type MemberId } from '../../core/site/ids';
 import { figuredPost } from '../../core/site/decidePost';
+import { postIds } from '../../core/site/planPosts';
 import type { Observation } from '../../core/site/observe';
 import { methodsOf } from '../../core/site/required';
 import type { Offer, Option, Spot } from './offer';
@@ -56,8 +57,8 @@ const tieSpots = ({ level, members }: Observation): readonly Spot[] =>
   });
 
 const postSpots = (seen: Observation): readonly Spot[] =>
-  ([1, 2] as const).flatMap((at) => {
-    const id = `post.${at}` as const;
+  postIds(seen.level).flatMap((id, i) => {
+    const at = i + 1;
     const ridge = up(seen, 'ridge');
     const start = Math.round(figuredPost(seen) * 16) / 16;
     const fit: Offer = {

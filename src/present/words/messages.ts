@@ -1,4 +1,5 @@
 import { classDoor as enClassDoor } from './en/classDoor';
+import { beam as enBeam } from './en/beam';
 import { done as enDone } from './en/done';
 import { heard as enHeard } from './en/heard';
 import * as enRules from './en/rules';
@@ -9,6 +10,7 @@ import { tasks as enTasks } from './en/tasks';
 import { trade as enTrade } from './en/trade';
 import { ui as enUi } from './en/ui';
 import { classDoor as esClassDoor } from './es/classDoor';
+import { beam as esBeam } from './es/beam';
 import { done as esDone } from './es/done';
 import { heard as esHeard } from './es/heard';
 import { views as enViews } from './en/views';
@@ -28,6 +30,7 @@ export type Messages = {
   readonly trade: typeof enTrade;
   readonly tasks: typeof enTasks;
   readonly classDoor: typeof enClassDoor;
+  readonly beam: typeof enBeam;
   readonly done: typeof enDone;
   readonly heard: typeof enHeard;
   readonly proof: typeof enProof;
@@ -49,6 +52,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     trade: enTrade,
     tasks: enTasks,
     classDoor: enClassDoor,
+    beam: enBeam,
     done: enDone,
     heard: enHeard,
     proof: enProof,
@@ -66,6 +70,7 @@ export const catalogues: Readonly<Record<Lang, Messages>> = {
     trade: esTrade,
     tasks: esTasks,
     classDoor: esClassDoor,
+    beam: esBeam,
     done: esDone,
     heard: esHeard,
     proof: esProof,

@@ -1,7 +1,7 @@
 import { wholeJob, within } from '../../level/stages';
 import type { Side } from '../../roof/side';
 import type { Attempt } from '../../site/attempt';
-import type { RuleId } from '../rules';
+import { onItsRidge, type RuleId } from '../rules';
 import { jobsOf, openJobs } from './planner';
 import { stageOf, type TaskCode } from './task';
 import { viewOf } from './view';
@@ -34,8 +34,8 @@ export const crewList = (attempt: Attempt): readonly CrewListRow[] => {
     ...(job.side === undefined ? {} : { side: job.side }),
     state: left.length === 0 ? 'done' : open.has(job) ? 'now' : 'later',
     left: left.length,
-    serves: job.serves,
-    closes: job.closes,
+    serves: onItsRidge(attempt.level, job.serves),
+    closes: onItsRidge(attempt.level, job.closes),
     waitsFor,
   }));
 };

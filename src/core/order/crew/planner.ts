@@ -9,6 +9,7 @@ import { groundTasks } from './groundTasks';
 import { setUp } from './pairs';
 import { ridgeTasks } from './ridgeTasks';
 import { stackTasks } from './stackTasks';
+import { onItsRidge } from '../rules';
 import { stageOf, type Task, type Wait, type WorkCode } from './task';
 import { topTasks } from './topTasks';
 import { held, stands, viewOf, type Manner, type PlannedAction, type View } from './view';
@@ -67,19 +68,23 @@ export const nextSteps = (attempt: Attempt, manner?: Manner): readonly PlannedSt
     left
       .filter((act) => possible(view, act))
       .slice(0, task.anyOrder ? few : 1)
-      .map((action) => stepOf(task, action)),
+      .map((action) => stepOf(view, task, action)),
   );
 };
 
 /** How many of equals are worth showing at once. */
 const few = 4;
 
-const stepOf = ({ code, side, serves, closes }: Task, action: PlannedAction): PlannedStep => ({
+const stepOf = (
+  { seen }: View,
+  { code, side, serves, closes }: Task,
+  action: PlannedAction,
+): PlannedStep => ({
   code,
   ...(side === undefined ? {} : { side }),
   action,
-  serves,
-  closes,
+  serves: onItsRidge(seen.level, serves),
+  closes: onItsRidge(seen.level, closes),
 });
 
 /** Jobs with something left that wait for nothing. A rafter held by hand is tacked before anything else is touched. */

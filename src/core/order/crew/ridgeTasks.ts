@@ -1,5 +1,7 @@
+import { ridgeCarries } from '../../level/layout';
 import { ends, sides } from '../../roof/side';
 import { rafterId } from '../../site/ids';
+import { postIds } from '../../site/planPosts';
 import { atHeight, byEye, centred, farByEye, levelled, sitting } from './endProofs';
 import { endRafters, middleStation, nailUp, pinned, setUp } from './pairs';
 import { provePlane } from './proofs';
@@ -11,22 +13,21 @@ import { stands, type PlannedAction, type View } from './view';
 
 const setPosts: Task = {
   code: 'setPosts',
-  serves: [],
+  serves: ['O12'],
   closes: [],
-  applies: ({ hang }) => hang !== 'hand',
-  waits: ({ methods }) => [
+  applies: ({ hang }, level) => hang !== 'hand' || ridgeCarries(level),
+  waits: ({ methods, seen }) => [
     wait('makeReady', 'physics'),
-    ...(methods.hang === 'machine' ? [wait('landRidge', 'physics')] : []),
+    ...(methods.hang === 'machine' && !ridgeCarries(seen.level) ? [wait('landRidge', 'physics')] : []),
   ],
   acts: (view) => {
-    if (propsDone(view)) return [];
-    const height =
-      view.methods.hang === 'machine'
-        ? 0
-        : (view.roof.ridges[0]?.topHeight ?? 0) - view.seen.level.plan.ridge.depth;
-    return ([1, 2] as const)
-      .filter((n) => !stands(view, `post.${n}`))
-      .map((at) => ({ type: 'setPost', at, height, fixed: 'both' }));
+    const { level } = view.seen;
+    if (!ridgeCarries(level) && propsDone(view)) return [];
+    const under = ridgeCarries(level) ? view.seen.ridgeOn !== undefined : view.methods.hang === 'machine';
+    const height = under ? 0 : (view.roof.ridges[0]?.topHeight ?? 0) - level.plan.ridge.depth;
+    return postIds(level).flatMap((id, i): readonly PlannedAction[] =>
+      stands(view, id) ? [] : [{ type: 'setPost', at: i + 1, height, fixed: 'both' }],
+    );
   },
 };
 
@@ -38,13 +39,14 @@ const landRidge: Task = {
   code: 'landRidge',
   serves: [],
   closes: ['O1', 'O4', 'C1'],
-  waits: ({ methods }) => [
+  waits: ({ methods, seen }) => [
     wait('agree', methods.hang === 'machine' ? 'physics' : 'way'),
     wait('braceWalls', 'O1'),
     wait('proveWalls', 'C1'),
     wait('settleRidge', 'O4'),
     wait('makeReady', 'physics'),
     ...(methods.hang === 'posts' ? [wait('setPosts', 'physics')] : []),
+    ...(methods.hang === 'machine' && ridgeCarries(seen.level) ? [wait('setPosts', 'O12')] : []),
   ],
   acts: ({ seen, methods }) => {
     if (seen.ridgeOn) return [];
@@ -67,11 +69,12 @@ const landRidge: Task = {
 const proveEnds: Task = {
   code: 'proveEnds',
   serves: ['O5', 'C2', 'C3'],
-  closes: [],
-  waits: ({ methods }) => [
+  closes: ['O12'],
+  waits: ({ methods, seen }) => [
     wait('landRidge', 'physics'),
     wait('lookOver', 'way'),
-    ...(methods.hang === 'machine' ? [wait('setPosts', 'S1')] : []),
+    ...(ridgeCarries(seen.level) ? [wait('setPosts', 'O12')] : []),
+    ...(methods.hang === 'machine' && !ridgeCarries(seen.level) ? [wait('setPosts', 'S1')] : []),
   ],
   acts: (view) => {
     const up = setUp(view, endRafters(view));
@@ -145,9 +148,9 @@ const letGo: Task = {
   serves: [],
   closes: ['S2', 'O2'],
   applies: ({ hang }) => hang === 'machine',
-  waits: () => [
+  waits: ({ seen }) => [
     ...(['nailEnds', 'braceRidge', 'lockMiddle', 'setPosts'] as const).map((on) => wait(on, 'S2')),
-    wait('tieWalls', 'O2'),
+    ...(ridgeCarries(seen.level) ? [] : [wait('tieWalls', 'O2')]),
   ],
   acts: (view) =>
     view.seen.site.unhooked || (view.seen.ridgeOn && !view.seen.site.sling)

@@ -1,4 +1,5 @@
-import { upperStations } from '../../level/layout';
+import { ridgeCarries, upperStations } from '../../level/layout';
+import type { Level } from '../../level/level';
 import { sides, type Side } from '../../roof/side';
 import type { JointId } from '../../site/ids';
 import { gradient } from '../../units/slope';
@@ -9,11 +10,14 @@ import { home, stands, type PlannedAction, type View } from './view';
 
 /** Collars or straps, props out, the walk with the punch list, handing over. */
 
+/** A plan may leave them out; where its ridge is a board the list has a line for them all the same. */
+const tiesUp = (level: Level): boolean => !ridgeCarries(level) || level.plan.collars !== false;
+
 const chalk: Task = {
   code: 'chalk',
   serves: ['O9'],
   closes: [],
-  applies: ({ upper }) => upper === 'collars',
+  applies: ({ upper }, level) => upper === 'collars' && tiesUp(level),
   waits: () => sides.map((side) => wait('stack', 'physics', side)),
   acts: (view) =>
     sides
@@ -46,6 +50,7 @@ const upper: Task = {
   code: 'upper',
   serves: ['O10'],
   closes: ['O9'],
+  applies: (_methods, level) => tiesUp(level),
   waits: ({ methods }) => [
     ...sides.map((side) => wait('stack', 'physics', side)),
     ...(methods.upper === 'collars' ? [wait('chalk', 'O9')] : []),
@@ -101,7 +106,7 @@ const propsOut: Task = {
   code: 'propsOut',
   serves: [],
   closes: ['O2', 'O10'],
-  applies: ({ hang }) => hang !== 'hand',
+  applies: ({ hang }, level) => hang !== 'hand' && !ridgeCarries(level),
   waits: ({ methods }) => [
     wait('tieWalls', 'O2'),
     ...sides.map((side) => wait('heels', 'O10', side)),

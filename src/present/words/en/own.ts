@@ -196,7 +196,8 @@ export const own = {
   practiceMaking: (percent: number) => `The crew runs it once to see that it can be done: ${percent} of 100.`,
   practiceStop: 'Stop',
   practiceNot: 'There is no job on this roof yet.',
-  practiceOnly: 'It is figured, with its card. Jobs so far are plain gables on a ridge board.',
+  practiceOnly:
+    'It is figured, with its card. Jobs so far are plain gables, on a ridge board or on a beam with posts.',
   share: 'Copy a link to this roof',
   shared: 'Copied. The link opens the same roof on another device, with no network.',
   shareBy: 'Copy this link',

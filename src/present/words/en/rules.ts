@@ -47,6 +47,10 @@ export const rules: Record<string, Rule> = {
     'Nail the heels and snap the tails before you cut one',
     'A rafter that still moves takes its cut along. With no line each tail ends where the eye says.',
   ),
+  O12: rule(
+    'Fix the ridge on all its posts before any rafter leans on it',
+    'The ridge is a beam. Where a post is missing or loose it sags, and each rafter set on it sags too. Jacked up later, every joint has moved.',
+  ),
   C1: rule(
     'Prove the walls',
     'Width in three places, both diagonals, level, straight. A wrong wall is cheap to mend only while nothing stands on it.',
@@ -146,6 +150,7 @@ export const refusals: Record<string, string> = {
   ridgeInTheWay: 'The ridge is up. Cut the post to fit under it.',
   wrongHeight: 'At that height the ridge would not lie on it.',
   noPosts: 'Two posts have to stand first.',
+  postsMissing: 'It would tip off. First set a post on each side of its middle.',
   notHooked: 'It does not hang on the machine.',
   tooHeavyForTwo: 'Two people cannot lift that.',
   noMachine: 'There is no machine on this job, or nothing hangs on it.',

@@ -322,6 +322,7 @@ export const ui = {
     then: (minutes: number, did: string) => `At ${minutes}: ${did}`,
     opened: {
       missing: 'Missing',
+      loose: 'Not fixed head and foot',
       nails: 'Short of nails',
       tacks: 'On tacks',
       split: 'Split',

@@ -131,6 +131,10 @@ export const wrongSayings: readonly Saying[] = [
   ['is not a key here', 'no es una clave de aquí'],
   ['is nested too deep', 'tiene demasiados niveles'],
   ['the crew could not frame it in the usual order', 'el equipo no pudo armarlo en el orden usual'],
+  [
+    'leaves the ridge without a post on one side of its middle',
+    'deja la cumbrera sin poste a un lado de su medio',
+  ],
   ['can be figured but not played yet', 'se puede calcular, pero todavía no practicar'],
   [
     'is {0}, which can be figured but not played yet',
@@ -228,8 +232,8 @@ export const acceptedSayings: readonly Saying[] = [
   ['a roof made with the form', 'un techo hecho con el formulario'],
   ['a roof that the form asks for', 'un techo por el que pregunta el formulario'],
   [
-    'a roof with ties that two people or a machine can set',
-    'un techo con tirantes que puedan poner dos personas o una máquina',
+    'a roof with ties or on a stiff ridge with posts, that two people or a machine can set',
+    'un techo con tirantes o con cumbrera firme sobre postes, que puedan poner dos personas o una máquina',
   ],
   ['{0} to {1}', 'de {0} a {1}'],
 ];

@@ -48,6 +48,10 @@ export const rules: typeof enRules = {
     'Clave los talones y marque las colas antes de cortar una',
     'Un cabio que aún se mueve se lleva su corte. Sin línea cada cola termina donde dice el ojo.',
   ),
+  O12: rule(
+    'Fije la cumbrera en todos sus postes antes de apoyar un cabio',
+    'La cumbrera es una viga. Si falta un poste o está suelto, baja, y los cabios bajan con ella. Al subirla después, todo se ha movido.',
+  ),
   C1: rule(
     'Compruebe los muros',
     'Ancho en tres partes, las dos diagonales, nivel, rectos. Un muro malo se arregla fácil solo mientras nada se apoya en él.',
@@ -143,6 +147,7 @@ export const refusals: Record<string, string> = {
   ridgeInTheWay: 'La cumbrera está arriba. Corte el puntal a su medida.',
   wrongHeight: 'A esa altura la cumbrera no se apoya en él.',
   noPosts: 'Antes deben estar dos puntales.',
+  postsMissing: 'Se caería. Ponga antes un poste a cada lado de su medio.',
   notHooked: 'No cuelga de la máquina.',
   tooHeavyForTwo: 'Dos personas no pueden con eso.',
   noMachine: 'En esta obra no hay máquina, o no cuelga nada de ella.',

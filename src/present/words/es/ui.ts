@@ -315,6 +315,7 @@ export const ui: typeof en = {
     then: (minutes, did) => `En el ${minutes}: ${did}`,
     opened: {
       missing: 'Falta',
+      loose: 'Sin fijar arriba y abajo',
       nails: 'Corto de clavos',
       tacks: 'Punteado',
       split: 'Rajado',

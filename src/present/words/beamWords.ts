@@ -1,0 +1,44 @@
+import { ridgeCarries } from '../../core/level/layout';
+import type { Level } from '../../core/level/level';
+import { catalogues, type Lang, type Messages } from './messages';
+
+/** The catalogue for a job: where its ridge is a beam, posts are the plan's and not props, and are called so. */
+export const wordsOn = (lang: Lang, level: Pick<Level, 'plan'> | undefined): Messages =>
+  level && ridgeCarries(level) ? onBeams[lang] : catalogues[lang];
+
+const withPosts = (words: Messages): Messages => {
+  const { beam, trade, ui, spoken } = words;
+  return {
+    ...words,
+    tasks: { ...words.tasks, setPosts: beam.setPosts },
+    trade: {
+      ...trade,
+      member: { ...trade.member, post: beam.post },
+      method: { ...trade.method, hang: { ...trade.method.hang, posts: beam.hang } },
+    },
+    ui: {
+      ...ui,
+      act: {
+        ...ui.act,
+        post: beam.set,
+        place: { ...ui.act.place, posts: beam.liftedOn, machine: beam.lowered },
+      },
+    },
+    spoken: {
+      ...spoken,
+      roof: {
+        ...spoken.roof,
+        posts: beam.posts,
+        heldBy: { ...spoken.roof.heldBy, posts: beam.onPosts },
+      },
+    },
+    rules: { ...words.rules, S2: { ...words.rules.S2, why: beam.held } as Messages['rules'][string] },
+    dangers: { ...words.dangers, raiseUnderLoad: beam.raise, propWithSomeoneUnder: beam.under },
+    refusals: { ...words.refusals, ridgeInTheWay: beam.inTheWay },
+  };
+};
+
+const onBeams: Readonly<Record<Lang, Messages>> = {
+  en: withPosts(catalogues.en),
+  es: withPosts(catalogues.es),
+};
