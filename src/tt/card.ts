@@ -37,6 +37,7 @@ export const cardVerb: Verb = (args) => {
       words: roofCatalogues[lang],
       units,
       paper,
+      ...nameIn(packed),
       carried:
         base === undefined
           ? { kind: 'file', text: packed }
@@ -46,6 +47,11 @@ export const cardVerb: Verb = (args) => {
   );
   writeFileSync(out, page);
   return 0;
+};
+
+const nameIn = (packed: string): { readonly name?: string } => {
+  const { name } = JSON.parse(packed) as { readonly name?: string };
+  return name === undefined || name.trim() === '' ? {} : { name: name.trim() };
 };
 
 type Asked = {

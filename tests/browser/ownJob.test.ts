@@ -22,8 +22,6 @@ describe('practice on an own roof', { timeout: patient }, () => {
     const at = `${inject('base')}?lang=en&theme=day`;
     const { page, errors, close } = await openPage(browser, `${at}&screen=roof`);
     await page.locator('#own-style').selectOption(style);
-    if (style === 'posts')
-      for (const tie of ['joists', 'collars']) await page.locator(`#own-${tie}`).selectOption('none');
     await page.locator('#practice').click();
     await page.locator('#begin').waitFor({ timeout: patient });
     const talk = (await page.locator('main, .page').first().textContent()) ?? '';

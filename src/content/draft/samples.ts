@@ -79,9 +79,9 @@ const own: Readonly<Record<Style, Readonly<Record<string, string>>>> = {
 
 export const sampleOf = (style: Style): RoofDraft => ({ style, units: 'in', typed: own[style] });
 
-/** Another style with the answers so far where it asks the same, and a sample's where it asks more. */
-export const restyled = (draft: RoofDraft, style: Style): RoofDraft => ({
-  ...draft,
-  style,
-  typed: { ...own[style], ...draft.typed },
-});
+/** Another style: what was typed stays, and what stood there from the sample becomes what that style's sample has. */
+export const restyled = (draft: RoofDraft, style: Style): RoofDraft => {
+  const before = own[draft.style];
+  const typed = Object.entries(draft.typed).filter(([id, text]) => before[id] !== text);
+  return { ...draft, style, typed: { ...own[style], ...Object.fromEntries(typed) } };
+};

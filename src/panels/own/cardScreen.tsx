@@ -71,12 +71,14 @@ export const CardScreen = ({ desk }: { readonly desk: Desk }) => {
 const askedFor = (desk: Desk, paper: Paper): CardAsked | undefined => {
   const { draft, read, roof } = ownRoofOf(draftOn(desk));
   if (!read.ok || !roof) return undefined;
+  const name = (draft.typed['name'] ?? '').trim();
   return {
     plan: read.value,
     roof,
     lists: listsOf(read.value, roof),
     words: roofWordsOf(desk),
     units: unitsFor(desk, draft),
+    ...(name !== '' && { name }),
     paper,
     carried: { kind: 'link', text: linkTo(draft, location.href) },
   };

@@ -16,6 +16,8 @@ import { lengthText } from '../words/numbers';
 
 export type CardAsked = SheetAsked & {
   readonly paper: Paper;
+  /** What the crew calls the roof. */
+  readonly name?: string;
   /** What the code on it holds: an address that opens the roof, or the roof file's own text. */
   readonly carried: { readonly kind: 'link' | 'file'; readonly text: string };
 };
@@ -53,7 +55,7 @@ export const cardBody = (asked: CardAsked): Card => {
   const figures = figuresBlock(asked, width);
   const isStrip = figures.variants[0].html.includes('strip');
   const blocks: readonly Block[] = [
-    headBlock(asked, { title: sheet.title, facts: sheet.facts, width }),
+    headBlock(asked, { title: sheet.title, name: asked.name, facts: sheet.facts, width }),
     drawingBlock(asked, width),
     figures,
     jacksBlock(asked, width),
@@ -82,23 +84,29 @@ export const cardBody = (asked: CardAsked): Card => {
   };
 };
 
-type Head = { readonly title: string; readonly facts: readonly string[]; readonly width: number };
+type Head = {
+  readonly title: string;
+  readonly name?: string | undefined;
+  readonly facts: readonly string[];
+  readonly width: number;
+};
 
-const headBlock = ({ words, carried }: CardAsked, { title, facts, width }: Head): Block => {
+const headBlock = ({ words, carried }: CardAsked, { title, name, facts, width }: Head): Block => {
   const { card } = words.roofs;
   const code = codeOf(carried.text, set(carried.kind === 'link' ? card.scan : card.scanText));
   const how = code === undefined ? card.noScan : carried.kind === 'link' ? card.scan : card.scanText;
   const note = `${card.title}. ${how}`;
   const side = width - (code ? code.size + 12 : 0);
   const text =
-    heightOf(title, side, 'title') +
+    heightOf(name ?? title, side, 'title') +
+    (name === undefined ? 0 : heightOf(title, side, 'strong')) +
     facts.reduce((sum, one) => sum + heightOf(one, side, 'figure'), 0) +
     heightOf(note, side, 'word');
   return {
     key: 'head',
     variants: [
       {
-        html: `<div><h1>${set(title)}</h1>${facts.map((one) => `<p class="fig">${set(one)}</p>`).join('')}<p>${set(note)}</p></div>${code?.svg ?? ''}`,
+        html: `<div><h1>${set(name ?? title)}</h1>${name === undefined ? '' : `<p><b>${set(title)}</b></p>`}${facts.map((one) => `<p class="fig">${set(one)}</p>`).join('')}<p>${set(note)}</p></div>${code?.svg ?? ''}`,
         height: Math.max(code?.size ?? 0, text),
       },
     ],
