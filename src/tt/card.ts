@@ -5,6 +5,7 @@ import { linkOf } from '../content/link';
 import { readRoofText } from '../content/readRoof';
 import { figure } from '../core/roof/figure';
 import { listsOf } from '../core/roof/lists';
+import type { CardAsked } from '../present/roofs/card';
 import { cardPage, type Fonts } from '../present/roofs/cardPage';
 import { papers, type Paper } from '../present/roofs/cardSizes';
 import type { Lang } from '../present/words/messages';
@@ -37,7 +38,7 @@ export const cardVerb: Verb = (args) => {
       words: roofCatalogues[lang],
       units,
       paper,
-      ...nameIn(packed),
+      ...saidIn(packed),
       carried:
         base === undefined
           ? { kind: 'file', text: packed }
@@ -49,9 +50,16 @@ export const cardVerb: Verb = (args) => {
   return 0;
 };
 
-const nameIn = (packed: string): { readonly name?: string } => {
-  const { name } = JSON.parse(packed) as { readonly name?: string };
-  return name === undefined || name.trim() === '' ? {} : { name: name.trim() };
+/** What a roof file says besides what is figured. */
+const saidIn = (packed: string): Pick<CardAsked, 'name' | 'machine'> => {
+  const { name = '', site } = JSON.parse(packed) as {
+    readonly name?: string;
+    readonly site?: { readonly machine?: boolean };
+  };
+  return {
+    ...(name.trim() !== '' && { name: name.trim() }),
+    ...(site?.machine !== undefined && { machine: site.machine }),
+  };
 };
 
 type Asked = {

@@ -1,4 +1,5 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { answerOf } from '../../content/draft/roofDraft';
 import { listsOf } from '../../core/roof/lists';
 import { cardBody, type CardAsked } from '../../present/roofs/card';
 import { cardPage } from '../../present/roofs/cardPage';
@@ -79,6 +80,7 @@ const askedFor = (desk: Desk, paper: Paper): CardAsked | undefined => {
     words: roofWordsOf(desk),
     units: unitsFor(desk, draft),
     ...(name !== '' && { name }),
+    machine: answerOf(draft.typed, 'site.machine') === 'yes',
     paper,
     carried: { kind: 'link', text: linkTo(draft, location.href) },
   };

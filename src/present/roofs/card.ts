@@ -18,6 +18,8 @@ export type CardAsked = SheetAsked & {
   readonly paper: Paper;
   /** What the crew calls the roof. */
   readonly name?: string;
+  /** Whether one lifts the ridge; told as if it did unless said. */
+  readonly machine?: boolean;
   /** What the code on it holds: an address that opens the roof, or the roof file's own text. */
   readonly carried: { readonly kind: 'link' | 'file'; readonly text: string };
 };
@@ -63,7 +65,7 @@ export const cardBody = (asked: CardAsked): Card => {
     alsoBlock(asked, on),
     layoutBlock(asked, on),
     cautionsBlock(asked, width),
-    orderBlock({ plan: asked.plan, words, width }),
+    orderBlock({ plan: asked.plan, words, width, machine: asked.machine ?? true }),
   ];
   const leftText = (left: readonly string[]): string =>
     card.onSheet([...new Set([...left, ...always])].join(', '));

@@ -10,14 +10,25 @@ type Stop = keyof RoofMessages['roofs']['noReturn'];
 /** What is done in one go; or what there is no cheap way back from. */
 type Row = readonly (TaskCode | `own.${Own}`)[] | Stop;
 
-export const orderOf = (plan: RoofPlan, { tasks, roofs }: RoofMessages): readonly OrderLine[] =>
-  rowsOf(plan).map((row) => {
+/** Without a machine nothing lets go. */
+export const orderOf = (
+  plan: RoofPlan,
+  { tasks, roofs }: RoofMessages,
+  machine = true,
+): readonly OrderLine[] =>
+  (machine ? rowsOf(plan) : rowsOf(plan).flatMap(byHand)).map((row) => {
     if (typeof row === 'string') return { noReturn: roofs.noReturn[row] };
     const words = row.map((code) =>
       code.startsWith('own.') ? roofs.order[code.slice(4) as Own] : tasks[code as TaskCode],
     );
     return { step: `${words.join('. ')}.` };
   });
+
+const byHand = (row: Row): readonly Row[] => {
+  if (typeof row === 'string') return row === 'letGo' ? [] : [row];
+  const left = row.filter((code) => code !== 'letGo');
+  return left.length === 0 ? [] : [left];
+};
 
 const walls: Row = ['braceWalls', 'proveWalls'];
 const marked: Row = ['lookOver', 'layOut'];

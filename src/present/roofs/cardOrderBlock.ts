@@ -10,7 +10,12 @@ import type { SheetAsked } from './sheetShape';
 
 /** Order of work, checks, and what holds for every roof: in two columns, or run in where a roof has much to tell besides. */
 
-type On = { readonly plan: RoofPlan; readonly words: RoofMessages; readonly width: number };
+type On = {
+  readonly plan: RoofPlan;
+  readonly words: RoofMessages;
+  readonly width: number;
+  readonly machine: boolean;
+};
 
 /** Safety words that a card has room for, most needed first. */
 const kept = ['fall', 'anchor', 'load', 'lifting', 'nailGun', 'night'];
@@ -40,7 +45,7 @@ const columns = (on: On, count: number): Variant => {
   const { plan, words, width } = on;
   const { card } = words.roofs;
   const [wide, other] = [width * 0.52, width * 0.44];
-  const lines = numbered(orderOf(plan, words));
+  const lines = numbered(orderOf(plan, words, on.machine));
   const checks = checksOf(plan, words);
   const [safety, more] = safetyOf(on, count);
   const order = lines.map(({ n, text }) =>
@@ -77,7 +82,7 @@ type Kept = { readonly checks: number; readonly words: number };
 const runIn = (on: On, { checks, words: count }: Kept): Variant => {
   const { plan, words, width } = on;
   const { card } = words.roofs;
-  const lines = numbered(orderOf(plan, words));
+  const lines = numbered(orderOf(plan, words, on.machine));
   const shown = checksOf(plan, words).slice(0, checks);
   const [safety, more] = safetyOf(on, count);
   const order = lines.map(({ n, text }) =>

@@ -176,3 +176,20 @@ it('is made of any roof that can be figured', () => {
   );
   expect(made).toBeGreaterThan(0);
 });
+
+describe('what a crew says of its roof besides its sizes', () => {
+  const made = (more: object): string => textOf(cardBody({ ...onCard(exampleAsked('gable')), ...more }).html);
+
+  it('stands at the head by its name, which never becomes markup', () => {
+    const { html } = cardBody({ ...onCard(exampleAsked('gable')), name: '<b>Reed</b> shed' });
+    expect(html).toContain('&lt;b&gt;Reed&lt;/b&gt;');
+    expect(html).not.toContain('<b>Reed');
+  });
+
+  it('has nothing let go where no machine lifts', () => {
+    const { noReturn } = roofCatalogues.en.roofs;
+    expect(made({ machine: true })).toContain(noReturn.letGo);
+    expect(made({ machine: false })).not.toContain(noReturn.letGo);
+    expect(made({ machine: false })).toContain(noReturn.ridgeUp);
+  });
+});
