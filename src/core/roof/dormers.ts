@@ -1,19 +1,12 @@
 import { hair, isOver } from '../units/hair';
 import { rafterCuts } from './common';
-import type {
-  CommonRafter,
-  FiguredDormer,
-  DormerHeader,
-  SideStuds,
-  TaperedRafter,
-  UpperRafter,
-} from './figured';
+import type { CommonRafter, FiguredDormer, DormerHeader, SideStuds, TaperedRafter } from './figured';
 import { frameOf, type DormerShape, type Eave, type RoofForm } from './form';
 import type { Framing } from './framing';
 import { figuredOpenings } from './openings';
+import { upperRafter } from './upperRafters';
 import { startsAtEave, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
-import { shorteningAt } from './planes';
 import type { Side } from './side';
 
 /** What a dormer takes besides its own commons: headers, the main rafters it interrupts, tapered rafters, side studs. */
@@ -79,37 +72,6 @@ export const dormerHeaders = (plan: RoofPlan, on: DormerOn): readonly DormerHead
   const upper = { from: meet - header.thickness, topHeight: flush, leastDepth: under };
   return [...(front > 0 ? [made('lower', lower)] : []), ...(shape.toRidge ? [] : [made('upper', upper)])];
 };
-
-/** Cut from the lowest point of a header's or a ridge's face; at a ridge the same as its other rafters. */
-const upperRafter = (
-  plan: RoofPlan,
-  form: RoofForm,
-  { id, pieces: [first, ...more], on }: Uppers,
-): readonly UpperRafter[] => {
-  if (!first) return [];
-  const { m, side } = on.host;
-  const g = Math.sqrt(1 + m * m);
-  const run = first.to - first.from;
-  const shorteningTop = shorteningAt(plan, form, { eave: on.host, piece: first });
-  const shorteningBottom = on.shape.plan.header.thickness;
-  const bodyLength = (run - shorteningTop - shorteningBottom) * g;
-  return [
-    {
-      id,
-      count: 1 + more.length,
-      side: side as Side,
-      run,
-      lineLength: run * g,
-      bodyLength,
-      stockLength: bodyLength + plan.rafter.depth * m,
-      plumbCutLength: plan.rafter.depth * g,
-      shorteningTop,
-      shorteningBottom,
-    },
-  ];
-};
-
-type Uppers = { readonly id: string; readonly pieces: readonly Piece[]; readonly on: DormerOn };
 
 const lowerRafter = (plan: RoofPlan, framing: Framing, on: DormerOn): readonly CommonRafter[] => {
   const count = lowerPieces(framing, on).length;
@@ -190,7 +152,12 @@ const figuredSheds = (plan: RoofPlan, framing: Framing): readonly FiguredDormer[
   dormersOn(framing.form).map((on): FiguredDormer => {
     const { shape, eave, name } = on;
     const { plan: dormer, host } = shape;
-    const uppers = { id: `upper.${name}`, pieces: upperPieces(framing, on), on };
+    const uppers = {
+      id: `upper.${name}`,
+      pieces: upperPieces(framing, on),
+      host: on.host,
+      shorteningBottom: on.shape.plan.header.thickness,
+    };
     return {
       id: name,
       count: 1,

@@ -15,6 +15,7 @@ import { hipCuts, openingAt, woodOf } from './hips';
 import { faceLimit, headerLimit, startsAtEave, startsAtLimit, type Piece } from './pieces';
 import type { RoofPlan } from './plan';
 import { shorteningAt } from './planes';
+import { upperRafter } from './upperRafters';
 import type { Side } from './side';
 import { plateThick } from './timberParts';
 
@@ -117,29 +118,13 @@ const underRafters = (plan: RoofPlan, framing: Framing, on: OpeningOn): readonly
 /** Level, from where its ridge's line comes down to the upper face of the header. Inches. */
 export const overHeader = ({ opening: { plan } }: OpeningOn): number => 1.5 * plan.header.thickness;
 
-const overRafters = (plan: RoofPlan, framing: Framing, on: OpeningOn): readonly UpperRafter[] => {
-  const [first, ...more] = piecesOver(framing, on);
-  if (!first) return [];
-  const { m, side } = on.host;
-  const g = Math.sqrt(1 + m * m);
-  const run = first.to - first.from;
-  const shorteningTop = shorteningAt(plan, framing.form, { eave: on.host, piece: first });
-  const bodyLength = (run - shorteningTop - overHeader(on)) * g;
-  return [
-    {
-      id: `upper.${on.name}`,
-      count: 1 + more.length,
-      side: side as Side,
-      run,
-      lineLength: run * g,
-      bodyLength,
-      stockLength: bodyLength + plan.rafter.depth * m,
-      plumbCutLength: plan.rafter.depth * g,
-      shorteningTop,
-      shorteningBottom: overHeader(on),
-    },
-  ];
-};
+const overRafters = (plan: RoofPlan, framing: Framing, on: OpeningOn): readonly UpperRafter[] =>
+  upperRafter(plan, framing.form, {
+    id: `upper.${on.name}`,
+    pieces: piecesOver(framing, on),
+    host: on.host,
+    shorteningBottom: overHeader(on),
+  });
 
 const faceRafters = (plan: RoofPlan, framing: Framing, on: OpeningOn): readonly FaceRafter[] => {
   const [first, ...more] = facePieces(framing, on);

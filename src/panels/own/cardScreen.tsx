@@ -9,7 +9,7 @@ import type { Desk } from '../desk';
 import { roofWordsOf } from './roofWords';
 import { Radios } from '../radios';
 import { offer } from '../saveFile';
-import { LanguageButton } from '../topBar';
+import { PageHeader } from '../pageHeader';
 import { useSignal } from '../useSignal';
 import { draftOn, linkTo, ownRoofOf, unitsFor } from './ownRoof';
 import { fileNameOf } from './roofActions';
@@ -24,13 +24,7 @@ export const CardScreen = ({ desk }: { readonly desk: Desk }) => {
   const asked = useMemo(() => askedFor(desk, paper), [draft, paper, lang, desk.settings.value.units]);
   return (
     <div class="page ownPage cardPage">
-      <header>
-        <button type="button" class="btn small" id="cardBack" onClick={() => (desk.screen.value = 'roof')}>
-          ‹ {words.own.cardBack}
-        </button>
-        <span class="grow" />
-        <LanguageButton desk={desk} />
-      </header>
+      <PageHeader desk={desk} id="cardBack" to="roof" text={words.own.cardBack} />
       <main>
         <div class="cardActs">
           <h1>{words.own.card}</h1>

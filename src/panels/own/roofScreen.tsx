@@ -7,7 +7,7 @@ import { sectionDrawing } from '../../present/roofs/drawSection';
 import { roofSaid } from '../../present/roofs/said';
 import type { Desk } from '../desk';
 import { roofWordsOf } from './roofWords';
-import { LanguageButton } from '../topBar';
+import { PageHeader } from '../pageHeader';
 import { useSignal } from '../useSignal';
 import { Drawn } from './drawn';
 import { draftOn, ownRoofOf, unitsFor, type OwnRoof } from './ownRoof';
@@ -26,16 +26,7 @@ export const RoofScreen = ({ desk }: { readonly desk: Desk }) => {
   const good = useLastGood(own);
   return (
     <div class="page ownPage">
-      <header>
-        <button type="button" class="btn small" id="roofBack" onClick={() => (desk.screen.value = 'start')}>
-          ‹ {words.own.back}
-        </button>
-        <span class="grow" />
-        <button type="button" class="btn small" onClick={() => (desk.overlay.value = 'settings')}>
-          {words.ui.site.settings}
-        </button>
-        <LanguageButton desk={desk} />
-      </header>
+      <PageHeader desk={desk} id="roofBack" to="start" text={words.own.back} />
       <main>
         <h1>{words.own.title}</h1>
         <p class="lead">{words.own.lead}</p>
