@@ -7,6 +7,7 @@ import { jobStanding, usualLooks, type JobStanding } from '../session/jobState';
 import type { Messages } from '../present/words/messages';
 import { ClassLinks, TakenNotices } from './classes/classLinks';
 import { openDebrief, openJob, openProof, runsOf, wordsOf, type Desk } from './desk';
+import { removeOwnJob } from './own/ownJobList';
 import { LanguageButton } from './topBar';
 import { Picture } from './picture';
 import { StartNotices } from './startNotices';
@@ -119,6 +120,16 @@ const JobCard = ({ desk, level }: { readonly desk: Desk; readonly level: Level }
       <button type="button" class="btn main" data-level={level.id} onClick={() => void openJob(desk, level)}>
         {words.ui.start.open}
       </button>
+      {desk.own.value.includes(level) && (
+        <button
+          type="button"
+          class="link off"
+          data-off={level.id}
+          onClick={() => void removeOwnJob(desk, level.id)}
+        >
+          {words.ui.start.takeOff}
+        </button>
+      )}
     </li>
   );
 };

@@ -166,6 +166,15 @@ describe('a job on the roof', () => {
     expect(
       await page.evaluate(() => (window.__tt.attempt() as { level: { id: string } } | undefined)?.level.id),
     ).toMatch(/^own-/);
+    await page.evaluate(() => window.__tt.go('start'));
+    const off = page.locator('[data-off]');
+    await off.press('Enter');
+    await off.waitFor({ state: 'detached' });
+    await page.waitForTimeout(300);
+    await page.reload();
+    await ready(page);
+    await page.evaluate(() => window.__tt.go('start'));
+    expect(await off.count()).toBe(0);
     expect(errors).toEqual([]);
     await close();
   }, 120_000);

@@ -21,7 +21,7 @@ export const addOwnJob = async (desk: Desk, job: KeptJob): Promise<Level | undef
 
 /** Off the list; the runs made on it stay. */
 export const removeOwnJob = async (desk: Desk, id: string): Promise<void> => {
+  desk.own.value = desk.own.value.filter((level) => level.id !== id);
   const others = (await loadOwnJobs(desk.store)).filter((one) => levelOf(one)?.id !== id);
   await keepOwnJobs(desk.store, others).catch(() => undefined);
-  desk.own.value = desk.own.value.filter((level) => level.id !== id);
 };

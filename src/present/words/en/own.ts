@@ -2,7 +2,6 @@
 export const own = {
   title: 'Tomorrow’s roof',
   lead: 'Type your own roof as it stands on the plan. You get its numbers, a card for the truck, and a job to practice on.',
-  open: 'Type in your own roof',
   back: 'Back to jobs',
   style: 'What kind of roof is it?',
   styles: {
@@ -212,8 +211,6 @@ export const own = {
   no: 'Keep them',
   first:
     'Local code, the plans, the maker’s instructions and licensed practice come first. This is practice, not a design and not a permit.',
-  own: 'Your roofs',
-  remove: 'Take it off the list',
   help: 'Your card in five minutes',
   helpRows: [
     'Pick the kind of roof. Read span, length and slope off the plan and type them.',

@@ -12,6 +12,7 @@ export const ui = {
       'Frame a roof here before you stand on one. The order, the checks and the dangers are real. The fall is not.',
     know: 'You know the trade? Show what you know: do the short jobs on your own, to standard, and skip the rest.',
     ownRoof: 'Tomorrow’s roof: type in your own',
+    takeOff: 'Take it off the list',
     resume: 'Go on where you stopped',
     open: 'Open the job',
     state: {

@@ -4,7 +4,6 @@ import type { own as english } from '../en/own';
 export const own: typeof english = {
   title: 'El techo de mañana',
   lead: 'Escriba su techo como está en el plano. Recibe sus números, una tarjeta para la camioneta y una obra para practicar.',
-  open: 'Escribir su propio techo',
   back: 'Volver a las obras',
   style: '¿Qué tipo de techo es?',
   styles: {
@@ -215,8 +214,6 @@ export const own: typeof english = {
   no: 'Guardarlos',
   first:
     'Primero van el código local, los planos, las instrucciones del fabricante y la práctica con licencia. Esto es práctica, no es un diseño ni un permiso.',
-  own: 'Sus techos',
-  remove: 'Quitarlo de la lista',
   help: 'Su tarjeta en cinco minutos',
   helpRows: [
     'Elija el tipo de techo. Lea el claro, el largo y la pendiente en el plano y escríbalos.',

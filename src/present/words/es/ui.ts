@@ -10,6 +10,7 @@ export const ui: typeof en = {
       'Arme aquí un techo antes de subirse a uno. El orden, las pruebas y los peligros son de verdad. La caída no.',
     know: '¿Ya sabe el oficio? Muestre lo que sabe: haga bien las obras cortas, por su cuenta, y salte lo demás.',
     ownRoof: 'El techo de mañana: escribir el suyo',
+    takeOff: 'Quitarla de la lista',
     resume: 'Seguir donde lo dejó',
     open: 'Abrir la obra',
     state: {
