@@ -22,8 +22,20 @@ export const blocksPart = (asked: SheetAsked): SheetPart => {
     key: 'blocks',
     title: part.blocks,
     rows: roof.blocks.map((block) => blockRow(asked, block)),
-    notes: roof.blocks.length > 0 ? [stands] : [],
+    notes:
+      roof.blocks.length > 0
+        ? [
+            stands,
+            ...(hasTieInBay(asked) ? [note.blockAtTie(tapeText(plan.rafter.thickness, asked.units))] : []),
+          ]
+        : [],
   };
+};
+
+/** A tie that begins under the top of the blocks lies in the bay beside its rafter, where the figured block would end. */
+const hasTieInBay = ({ roof }: SheetAsked): boolean => {
+  const top = roof.commonRafters[0]?.heightAbovePlate ?? 0;
+  return roof.ties.some(({ kind, height }) => kind !== 'collar' && kind !== 'breakTie' && height < top);
 };
 
 const blockRow = (asked: SheetAsked, block: FiguredBlock): SheetRow => {

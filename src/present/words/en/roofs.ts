@@ -176,6 +176,8 @@ export const roofs = {
       wall: (at: string, long: string, post: string | undefined) =>
         `At ${at} from end A it bears ${long} before the wall${post === undefined ? '' : `, on a post of ${post}`}.`,
     },
+    blockAtTie: (thick: string) =>
+      `A tie on the plates lies in the bay, beside its rafter. Cut that block ${thick} shorter (common practice, no source).`,
     ridgeShallow: 'Not as deep as the plumb cut.',
     proud: (side: string, by: string) => `Rafters of the ${side} stand ${by} proud: bevel them.`,
     splice: (pieces: string) => `In pieces: ${pieces}.`,
@@ -259,6 +261,7 @@ export const roofs = {
     ledgerOff: 'ledger is off',
     anglesOf: (what: string) => `angles of ${what}`,
     onPlates: 'on the plates',
+    blocksShorter: (thick: string) => `blocks beside it ${thick} shorter`,
     ridgeLong: (length: string) => `${length} long`,
     plumbCut: 'Plumb cut',
     body: 'Body',

@@ -178,6 +178,8 @@ export const roofs: typeof en = {
       wall: (at, long, post) =>
         `A ${at} del extremo A apoya ${long} ante el muro${post === undefined ? '' : `, sobre un poste de ${post}`}.`,
     },
+    blockAtTie: (thick) =>
+      `Un tirante sobre las soleras ocupa el vano, junto a su cabio. Corte ese bloque ${thick} más corto (práctica común, sin fuente).`,
     ridgeShallow: 'No es tan alta como el corte a plomo.',
     proud: (side, by) => `Los cabios del ${side} salen ${by} arriba: hágales bisel.`,
     splice: (pieces) => `En piezas: ${pieces}.`,
@@ -261,6 +263,7 @@ export const roofs: typeof en = {
     ledgerOff: 'sin el larguero',
     anglesOf: (what) => `ángulos de ${what}`,
     onPlates: 'sobre las soleras',
+    blocksShorter: (thick) => `los bloques a su lado, ${thick} más cortos`,
     ridgeLong: (length) => `${length} de largo`,
     plumbCut: 'Corte a plomo',
     body: 'Cuerpo',
