@@ -17,8 +17,6 @@ import './panels/print.css';
 import './panels/recall.css';
 import './panels/proof.css';
 import './panels/states.css';
-import './panels/own.css';
-import './panels/ownSheet.css';
 import './panels/classes/classes.css';
 import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';

@@ -1,3 +1,5 @@
+import '../own.css';
+import '../ownSheet.css';
 import { CardScreen } from './cardScreen';
 import { loadDraft } from './ownRoof';
 import { RoofScreen } from './roofScreen';
