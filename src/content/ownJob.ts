@@ -4,6 +4,7 @@ import { ridgeWeight } from '../core/site/decidePost';
 import { twoPeople } from '../core/site/decideRidge';
 import { digestOf } from './canonical';
 import { complaint, type Read } from './complaint';
+import { cautionIds } from './levelSchema';
 import { readLevel } from './readLevel';
 import type { troubles } from './roofSchemaParts';
 import { at } from './shape';
@@ -162,19 +163,5 @@ const settled = {
   },
   introduces: [],
   modes: ['watch', 'list', 'nudge', 'own'],
-  cautions: [
-    ...[
-      'fall',
-      'topPlate',
-      'ladder',
-      'openings',
-      'anchor',
-      'load',
-      'signals',
-      'powerLines',
-      'nailGun',
-      'saw',
-    ],
-    ...['lifting', 'night', 'localCode'],
-  ],
+  cautions: cautionIds,
 } as const;

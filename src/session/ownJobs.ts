@@ -28,11 +28,15 @@ export const readOwnJobs = (value: unknown): readonly KeptJob[] => {
 export const keepOwnJobs = (store: Store, jobs: readonly KeptJob[]): Promise<void> =>
   store.put(ownJobsKept, jobs);
 
-/** Undefined where the file is none any more. */
-export const levelOf = ({ file, par }: KeptJob): Level | undefined => {
-  const read = ownJob(file, par);
-  return read.ok ? read.value : undefined;
+/** Undefined where the file is none any more. Read once for each that is kept. */
+export const levelOf = (job: KeptJob): Level | undefined => {
+  const known = read.get(job);
+  if (known) return known;
+  const made = ownJob(job.file, job.par);
+  if (made.ok) read.set(job, made.value);
+  return made.ok ? made.value : undefined;
 };
+const read = new WeakMap<KeptJob, Level>();
 
 /** Runs it in a worker. `stop` ends it; nothing is told after that. */
 export const tryJob = (

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Complaint } from '../../content/complaint';
 import { fileOf } from '../../content/draft/roofDraft';
 import { ownJob } from '../../content/ownJob';
@@ -25,8 +25,7 @@ export const Practice = ({ desk, own }: { readonly desk: Desk; readonly own: Own
     running.current?.();
     set({ is: 'rest' });
   }, [own.draft]);
-  const file = fileOf(own.draft);
-  const played = own.read.ok && ownJob(file).ok;
+  const { file, played } = useMemo(() => jobIn(own), [own]);
   const begin = async (): Promise<void> => {
     set({ is: 'trying', share: 0 });
     const { done, stop } = tryJob(file, (share) => set({ is: 'trying', share }));
@@ -64,6 +63,12 @@ export const Practice = ({ desk, own }: { readonly desk: Desk; readonly own: Own
       {state.is === 'refused' && <Refused desk={desk} why={state.why} />}
     </div>
   );
+};
+
+/** Whether the site knows such a roof. */
+const jobIn = ({ draft, read }: OwnRoof) => {
+  const file = fileOf(draft);
+  return { file, played: read.ok && ownJob(file).ok };
 };
 
 const Refused = ({ desk, why }: { readonly desk: Desk; readonly why: readonly Complaint[] }) => {

@@ -20,10 +20,6 @@ export const roofSaid = (lang: Lang, english: string): string => {
 /** What is said of one part of a run alone. */
 const ofPart = /^Section (\d+): (.*)$/;
 
-/** Whether a saying is known in Spanish. */
-export const isSaid = (english: string): boolean =>
-  patterns.some(({ pattern }) => pattern.test(unquoted(ofPart.exec(english)?.[2] ?? english)));
-
 /** A text in a file has its quotes and its slashes; on a page it is what was typed. */
 const unquoted = (text: string): string =>
   text.replace(/"((?:[^"\\]|\\.)*)"/g, (whole, inner: string) =>
