@@ -154,8 +154,6 @@ export default defineConfig({
           root: from('.'),
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', ...wholeJobs, 'node_modules/**'],
-          // One: two would each load most of the house, beside types and lint on the same two cores.
-          maxWorkers: 1,
           // Files share their modules: nothing here changes what a module holds, and loading them anew takes most of the time.
           isolate: false,
           testTimeout: 60_000,
