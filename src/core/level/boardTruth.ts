@@ -1,7 +1,8 @@
 import type { FaultId } from '../faults/fault';
 import { spread, uniform } from './draw';
 import type { Planted } from './level';
-import { plantedAt, type Drawn } from './planted';
+import { drawnOnce } from './drawnOnce';
+import { plantedAt } from './planted';
 
 /** A cut rafter as it lies on the pile. The learner never sees it; eyes and tools do. Inches. */
 export type BoardTruth = {
@@ -22,7 +23,7 @@ export type BoardTruth = {
   readonly fault: FaultId | undefined;
 };
 
-export const boardTruth = (drawn: Drawn, board: string): BoardTruth => {
+export const boardTruth = drawnOnce((drawn, board): BoardTruth => {
   const { level, seed } = drawn;
   const { ranges, dried } = level.asFound;
   const planted = plantedAt(drawn, board);
@@ -37,7 +38,7 @@ export const boardTruth = (drawn: Drawn, board: string): BoardTruth => {
     fault: planted?.fault,
   };
   return planted ? spoiled(sound, planted) : sound;
-};
+});
 
 const spoiled = (board: BoardTruth, { fault, by }: Planted): BoardTruth => {
   if (fault === 'plumbCutLong') return { ...board, long: by };

@@ -3,16 +3,19 @@ import { addGiven, type Given } from './given';
 import {
   addBlock,
   addOuter,
-  emptyLike,
-  emptySkyline,
+  apartTops,
+  emptyIn,
+  meet,
   refilled,
+  shapeWith,
   type Equations,
+  type Shape,
   type Skyline,
 } from './skyline';
 
 /** Stiffness and load of everything that always acts. */
 export const lasting = (frame: Frame, given: Given): Equations => {
-  const stiffness = emptyLike(shapeOf(frame));
+  const stiffness = emptyIn(shapeOf(frame));
   const load = frame.weights.slice();
   for (const { dofs, block, unstressed } of frame.beams) {
     addBlock(stiffness, { dofs, block });
@@ -31,19 +34,23 @@ export const linksOf = (given: Given): ReadonlySet<number> =>
   new Set([...given.keys()].flatMap(({ links }) => links));
 
 /** Room for all that touches in a frame, found once. */
-const shapeOf = (frame: Frame): Skyline => {
+const shapeOf = (frame: Frame): Shape => {
   const known = shapes.get(frame);
   if (known) return known;
-  const groups = [
-    ...frame.beams.map(({ dofs }) => dofs),
-    ...frame.links.map(({ row }) => row.dofs),
-    ...frame.grips.map(({ links }) => links.flatMap((n) => Array.from((frame.links[n] as Link).row.dofs))),
-  ];
-  const shape = emptySkyline(frame.free, groups);
+  const { free, beams, links, grips } = frame;
+  const top = apartTops(free);
+  for (const { dofs } of beams) meet(top, [dofs]);
+  for (const { row } of links) meet(top, [row.dofs]);
+  for (const grip of grips)
+    meet(
+      top,
+      grip.links.map((n) => (links[n] as Link).row.dofs),
+    );
+  const shape = shapeWith(top);
   shapes.set(frame, shape);
   return shape;
 };
-const shapes = new WeakMap<Frame, Skyline>();
+const shapes = new WeakMap<Frame, Shape>();
 
 /** Adds a link to both sides of the equations. */
 const addLink = (to: Equations, { row, stiffness, rest }: Link): void => {

@@ -70,7 +70,7 @@ const firstOf = (frame: Frame, links: readonly number[]): number => {
 export const opening = ({ row, rest }: Link, u: Float64Array): number => valueOf(row, u) - rest;
 
 /** What always acts as a load, and what faces that touch add to it where they rest off the figured place. */
-const loadOn = (frame: Frame, base: Equations, closed: Uint8Array): Float64Array => {
+export const loadOn = (frame: Frame, base: Equations, closed: Uint8Array): Float64Array => {
   const load = base.load.slice();
   for (let i = 0; i < closed.length; i++) {
     if (closed[i] !== 1) continue;

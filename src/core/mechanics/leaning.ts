@@ -3,7 +3,7 @@ import { tensionStiffness } from './beam';
 import { forceIn, type Rest } from './contacts';
 import { factored, type Factored } from './factor';
 import type { Beam, Frame, Link } from './frame';
-import { addBlock, addOuter, emptyLike } from './skyline';
+import { addBlock, addOuter, emptyIn } from './skyline';
 
 /** Pull along a beam: what its far end feels along its own axis. */
 const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): number => {
@@ -19,7 +19,7 @@ const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): n
 
 /** Factors once more with what axial forces do to sticks and posts that lean. */
 export const leaned = (frame: Frame, rest: Rest, loadFactor: number): Factored => {
-  const stiffness = pressedInto(emptyLike(rest.base.stiffness), { frame, ...rest });
+  const stiffness = pressedInto(emptyIn(rest.base.stiffness), { frame, ...rest });
   for (const beam of frame.beams) {
     const pull = pullOf(beam, rest.u) * loadFactor;
     if (pull !== 0) addBlock(stiffness, { dofs: beam.dofs, block: tensionOf(beam) }, pull);

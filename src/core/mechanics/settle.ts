@@ -1,10 +1,10 @@
-import { forceIn, touching, type Rest } from './contacts';
+import { lasting, pressedInto } from './assembly';
+import { forceIn, loadOn, touching, type Rest } from './contacts';
 import { solved, wayOf, type Factored } from './factor';
 import { valueOf, type Frame, type Grip, type Link } from './frame';
 import { forcesIn, type Given } from './given';
 import { leaned } from './leaning';
-import { pressedInto } from './assembly';
-import { emptyLike, type Equations } from './skyline';
+import { emptyIn, type Equations } from './skyline';
 import { givingOn } from './slips';
 
 /** Where a frame comes to rest, or the way it goes. */
@@ -97,9 +97,10 @@ const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found)
     gave,
     falls,
     passes,
-    equations: () => ({
-      stiffness: pressedInto(emptyLike(rest.base.stiffness), { frame, ...rest }),
-      load: rest.load,
-    }),
+    equations: () => {
+      const base = lasting(frame, given);
+      const stiffness = pressedInto(emptyIn(base.stiffness), { frame, base, closed });
+      return { stiffness, load: loadOn(frame, base, closed) };
+    },
   };
 };

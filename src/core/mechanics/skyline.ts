@@ -14,37 +14,53 @@ export type Skyline = {
 /** The equations of a frame: stiffness · moves = load. */
 export type Equations = { readonly stiffness: Skyline; readonly load: Float64Array };
 
-/** An empty matrix that has room for every pair of unknowns that occur together in one of the groups. Unknowns below 0 are held. */
-export const emptySkyline = (n: number, groups: Iterable<ArrayLike<number>>): Skyline => {
-  const top = Int32Array.from({ length: n }, (_, i) => i);
-  for (const group of groups) {
-    let first = n;
-    for (let i = 0; i < group.length; i++) {
-      const dof = group[i] as number;
+/** What is kept of a matrix, without its numbers. */
+export type Shape = Omit<Skyline, 'values'>;
+
+/** First rows of columns of which no two unknowns meet yet: each its own diagonal. */
+export const apartTops = (n: number): Int32Array => {
+  const top = new Int32Array(n);
+  for (let i = 0; i < n; i++) top[i] = i;
+  return top;
+};
+
+/** Lets the unknowns of some rows meet: each column reaches up to the first of them all. Unknowns below 0 are held. */
+export const meet = (top: Int32Array, rows: readonly ArrayLike<number>[]): void => {
+  let first = top.length;
+  for (const row of rows) {
+    for (let i = 0; i < row.length; i++) {
+      const dof = row[i] as number;
       if (dof >= 0 && dof < first) first = dof;
     }
-    for (let i = 0; i < group.length; i++) {
-      const dof = group[i] as number;
+  }
+  for (const row of rows) {
+    for (let i = 0; i < row.length; i++) {
+      const dof = row[i] as number;
       if (dof >= 0 && first < (top[dof] as number)) top[dof] = first;
     }
   }
+};
+
+/** The shape with these first rows. */
+export const shapeWith = (top: Int32Array): Shape => {
+  const n = top.length;
   const diagonal = new Int32Array(n);
   let size = 0;
   for (let j = 0; j < n; j++) {
     size += j - (top[j] as number) + 1;
     diagonal[j] = size - 1;
   }
+  return { n, top, diagonal };
+};
+
+/** A matrix of a shape, all zeros. */
+export const emptyIn = ({ n, top, diagonal }: Shape): Skyline => {
+  const size = n === 0 ? 0 : (diagonal[n - 1] as number) + 1;
   return { n, top, diagonal, values: new Float64Array(size) };
 };
 
 /** The same shape with the same numbers, to be changed apart. */
 export const copied = (matrix: Skyline): Skyline => ({ ...matrix, values: matrix.values.slice() });
-
-/** No numbers yet, in the same shape. */
-export const emptyLike = (matrix: Skyline): Skyline => ({
-  ...matrix,
-  values: new Float64Array(matrix.values.length),
-});
 
 /** Takes over another's numbers from column `from` on. */
 export const refilled = ({ diagonal, values }: Skyline, other: Skyline, from: number): void => {

@@ -3,7 +3,7 @@ import { chanceRows } from '../order/chanceRows';
 import { jobOf, judgeOrder, type Verdict } from '../order/judged';
 import { orderRules } from '../order/rules';
 import { dangerRow } from '../site/dangers/rows';
-import { openItems } from '../site/punch';
+import { nothingOpen } from '../site/punch';
 import { finished, methodsOf, requiredFor } from '../site/required';
 import { tailCut } from '../site/tailLong';
 import type { Attempt, Step } from '../site/attempt';
@@ -36,7 +36,7 @@ export const scoreOf = (attempt: Attempt): Score => {
   const parts = partsOf(attempt, { verdicts, checked });
   const done = doneShare(attempt);
   const cap = capOf(attempt);
-  const sound = openItems(attempt).length === 0;
+  const sound = nothingOpen(attempt);
   const raw = 100 * done * weighted(parts);
   const total = Math.round(Math.min(raw, cap ?? 100) * 100) / 100;
   const score = {

@@ -6,7 +6,7 @@ import { heldByHand } from './decideRidge';
 import { partsOfJoint, placeOf, rafterId, type BlockId, type JointId, type RafterId } from './ids';
 import { jointRows, reachOf } from './jointRows';
 import { uniform } from '../level/draw';
-import { pose } from './posed';
+import { gapsAt, pose } from './posed';
 import type { Standing } from './standing';
 
 /** Acts with nails: tack, nail off, draw. */
@@ -67,10 +67,10 @@ export const apartAt = (standing: Standing, joint: JointId): number => {
   const { kind, member } = partsOfJoint(joint);
   if (kind === 'blockEnd')
     return joint.endsWith('.far') ? (pose(standing).blocks[member as BlockId]?.gap ?? 0) : 0;
-  const gaps = pose(standing).rafters[member as RafterId]?.gaps;
+  if (kind !== 'heel' && kind !== 'ridge') return 0;
+  const gaps = gapsAt(standing, member as RafterId);
   if (!gaps) return 0;
-  if (kind === 'heel') return gaps.seat;
-  return kind === 'ridge' ? Math.min(gaps.plumbTop, gaps.plumbBottom) : 0;
+  return kind === 'heel' ? gaps.seat : Math.min(gaps.plumbTop, gaps.plumbBottom);
 };
 
 /** Chance that a nail drawn from a finished joint splits the end it was in. Ours. */

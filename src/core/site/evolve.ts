@@ -6,11 +6,19 @@ import type { Nailing, Placed, RidgeState, SiteState } from './state';
 type Told<T extends SiteEvent['type']> = Extract<SiteEvent, { type: T }>;
 type Tellers = { readonly [T in SiteEvent['type']]: (site: SiteState, event: Told<T>) => SiteState };
 
-/** The site after one more event. Pure; draws nothing, decides nothing. */
+/**
+ * The site after one more event. Pure; draws nothing, decides nothing. Told again of the same site it is the same one, so that
+ * what was found out about it is found again.
+ */
 export const evolve = (site: SiteState, event: SiteEvent): SiteState => {
+  const last = lastTold.get(event);
+  if (last?.from === site) return last.to;
   const tell = tellers[event.type] as (site: SiteState, event: SiteEvent) => SiteState;
-  return { ...tell(site, event), told: site.told + 1 };
+  const to = { ...tell(site, event), told: site.told + 1 };
+  lastTold.set(event, { from: site, to });
+  return to;
 };
+const lastTold = new WeakMap<SiteEvent, { readonly from: SiteState; readonly to: SiteState }>();
 
 const bare: Nailing = { tacks: 0, nails: 0 };
 const nailing = (site: SiteState, joint: JointId): Nailing => site.joints[joint] ?? bare;

@@ -13,12 +13,10 @@ import { ends, type End, type Side } from '../roof/side';
 import { lowGrade, woodOf } from '../stock/wood';
 import { gradient } from '../units/slope';
 import { beyondLock, fastened, pairHolds } from './holding';
+import { keptFrames } from './keptFrames';
 import { blocksOf, bracesOf, nailsOf, strapsOf, tiesOf, type NailsIn } from './framedHolds';
 import {
-  blockEndsOf,
-  partsOfJoint,
   placeOf,
-  type BlockId,
   type BoardId,
   type JointId,
   type RafterId,
@@ -37,55 +35,15 @@ export type Framed = { readonly gable: Gable; readonly parts: GableParts; readon
 export const framed = (standing: Standing): Framed | undefined => {
   const { site } = standing;
   if (!site.ridge || !anyFastened(site)) return undefined;
-  const near = bySite.get(site);
-  if (near?.level === standing.level && near.seed === standing.seed) return near.frame;
-  const frame = solved(standing);
-  bySite.set(site, { level: standing.level, seed: standing.seed, frame });
-  return frame;
+  return solvedOnce(standing);
 };
-const bySite = new WeakMap<SiteState, { level: Level; seed: number; frame: Framed }>();
 
-/** Frames are kept by what they are made of, so that asking before the deed and doing it cost one solution. */
 const solved = (standing: Standing): Framed => {
-  const key = keyOf(standing);
-  const known = byMakeUp.get(key);
-  if (known) return known;
   const gable = gableOf(standing);
   const parts = gableFrame(gable);
-  const fresh = { gable, parts, settled: settle(parts.frame) };
-  if (byMakeUp.size >= mostKept) byMakeUp.clear();
-  byMakeUp.set(key, fresh);
-  return fresh;
+  return { gable, parts, settled: settle(parts.frame) };
 };
-const byMakeUp = new Map<string, Framed>();
-const mostKept = 64;
-const levels = new WeakMap<Level, number>();
-let levelsSeen = 0;
-
-const keyOf = ({ level, seed, site }: Standing): string => {
-  const known = levels.get(level) ?? ++levelsSeen;
-  levels.set(level, known);
-  const parts: string[] = [`${known}|${seed}`];
-  for (const [id, placed] of Object.entries(site.members)) {
-    if (placed && !idle(id))
-      parts.push(`${id} ${placed.board ?? ''} ${placed.how ?? ''} ${placed.off ?? ''}`);
-  }
-  for (const [joint, so] of Object.entries(site.joints))
-    if (so && counts(site, joint)) parts.push(`${joint} ${so.nails} ${so.tacks}`);
-  const { rests, ridge, mends, trims, sling, splits } = site;
-  parts.push(JSON.stringify([rests, ridge, mends, trims, sling !== undefined, splits]));
-  return parts.join('|');
-};
-
-/** A block or strap does nothing before it is nailed. */
-const idle = (id: string): boolean => id.startsWith('block.') || id.startsWith('strap.');
-
-/** An end of a block holds nothing until the block is nailed to the plate, and the plate's nails nothing without an end. */
-const counts = (site: SiteState, joint: string): boolean => {
-  const { kind, member } = partsOfJoint(joint);
-  if (kind === 'blockEnd') return fastened(site, `blockPlate:${member as BlockId}`);
-  return kind !== 'blockPlate' || blockEndsOf(member as BlockId).some((end) => fastened(site, end));
-};
+const solvedOnce = keptFrames({ solve: solved, linksIn: ({ parts }) => parts.frame.links.length });
 
 const rafterIds = (site: SiteState): readonly RafterId[] =>
   Object.keys(site.members).filter((id): id is RafterId => id.startsWith('rafter.'));

@@ -38,6 +38,7 @@ const membersOf = ({ members }: SiteState): readonly [string, Placed][] =>
 export const tiesOf = ({ level, site }: Standing, nails: NailsIn): readonly GableTie[] => {
   const section = level.plan.rafter;
   return membersOf(site).flatMap(([id, placed]) => {
+    if (!/^(joist|rafterTie|crossTie|collar)\./.test(id)) return [];
     const station = (placeOf(id).station ?? 1) - 1;
     const tie = (kind: GableTie['kind'], name: string, count: number): readonly GableTie[] => {
       const height = tieHeight(level, kind, placed);
@@ -46,14 +47,12 @@ export const tiesOf = ({ level, site }: Standing, nails: NailsIn): readonly Gabl
     };
     const fewest = (joints: readonly string[]): number =>
       joints.reduce((least, joint) => Math.min(least, nails(joint).nails), 9);
-    if (/^(joist|rafterTie|crossTie)\./.test(id))
-      return [
-        ...tie('plates', id, fewest([`joistPlate:${id}.street`, `joistPlate:${id}.yard`])),
-        ...tie('heels', `heels.${station + 1}`, fewest(heelTies(station + 1))),
-      ];
     if (id.startsWith('collar.'))
       return tie('upper', id, fewest([`collarEnd:${id}.street`, `collarEnd:${id}.yard`]));
-    return [];
+    return [
+      ...tie('plates', id, fewest([`joistPlate:${id}.street`, `joistPlate:${id}.yard`])),
+      ...tie('heels', `heels.${station + 1}`, fewest(heelTies(station + 1))),
+    ];
   });
 };
 

@@ -10,7 +10,7 @@ import { balanced, stayingPosts } from './planPosts';
 
 /** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
 
-export const fastened = (site: SiteState, joint: JointId): boolean => {
+export const fastened = (site: Pick<SiteState, 'joints'>, joint: JointId): boolean => {
   const so = site.joints[joint];
   return so !== undefined && so.tacks + so.nails > 0;
 };

@@ -1,4 +1,5 @@
 import type { End, Side, Wall } from '../roof/side';
+import { lookedUp } from '../units/lookedUp';
 
 /** Names of the things on the site. They are plain strings in saved files and in the page, so they never change meaning. */
 export type RafterId = `rafter.${Side}.${number}`;
@@ -48,19 +49,18 @@ export const blockEndsOf = (block: BlockId): readonly JointId[] => [
 ];
 
 /** The kind before the colon and the member after it, without `.near`, `.far` or a side at the end. */
-export const partsOfJoint = (joint: string): { readonly kind: JointKind; readonly member: MemberId } => {
+export const partsOfJoint = lookedUp((joint): { readonly kind: JointKind; readonly member: MemberId } => {
   const colon = joint.indexOf(':');
   const kind = joint.slice(0, colon);
   const rest = joint.slice(colon + 1);
   const member = /\.(near|far|street|yard)$/.test(rest) ? rest.slice(0, rest.lastIndexOf('.')) : rest;
   return { kind: kind as JointKind, member: member as MemberId };
-};
+});
 
 /** The station (or bay) number in a member id, the side when it has one. */
-export const placeOf = (
-  member: string,
-): { readonly station: number | undefined; readonly side: Side | undefined } => {
+export const placeOf = lookedUp((member): Place => {
   const side = /\.(street|yard)\b/.exec(member)?.[1] as Side | undefined;
   const station = /\.(\d+)/.exec(member)?.[1];
   return { station: station === undefined ? undefined : Number(station), side };
-};
+});
+type Place = { readonly station: number | undefined; readonly side: Side | undefined };

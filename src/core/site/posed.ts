@@ -39,7 +39,7 @@ const posed = (standing: Standing): Pose => {
 
 const stood = (standing: Standing, frame: Framed | undefined): Pose => {
   const { ridge, members } = standing.site;
-  const plates = { street: platesAt(standing, frame, 'street'), yard: platesAt(standing, frame, 'yard') };
+  const plates = platesOf(standing, frame);
   const rafters: Record<RafterId, RafterPose> = {};
   const blocks: Record<BlockId, BlockPose> = {};
   for (const [id, placed] of Object.entries(members) as [string, Placed][]) {
@@ -49,6 +49,11 @@ const stood = (standing: Standing, frame: Framed | undefined): Pose => {
   }
   return { plates, ridge: ridge && ridgePose(standing, frame), rafters, blocks };
 };
+
+const platesOf = (standing: Standing, frame: Framed | undefined): Pose['plates'] => ({
+  street: platesAt(standing, frame, 'street'),
+  yard: platesAt(standing, frame, 'yard'),
+});
 
 /** A plate as built, and as far as the frame has moved it. */
 const platesAt = (standing: Standing, frame: Framed | undefined, side: Side): PlatePose => {
@@ -167,12 +172,23 @@ const hungPose = (standing: Standing, id: RafterId, { frame, plates }: Around): 
   };
 };
 
+/** What stands open at a rafter's two ends, as `pose` tells it; undefined where there is none up or nothing to hang it from. */
+export const gapsAt = (standing: Standing, id: RafterId): Gaps | undefined => {
+  const { ridge, members, down } = standing.site;
+  if (!ridge || !members[id]) return undefined;
+  const frame = down === undefined ? framed(standing) : undefined;
+  const parts = frame?.parts.rafters.get(id);
+  if (frame && parts) return gapsOf(frame, parts.faces);
+  return hungPose(standing, id, { frame, plates: platesOf(standing, frame) }).gaps;
+};
+
 /** How a rafter would lie at its place, held by hand, whatever fastens it now. */
 export const hungAt = (standing: Standing, id: RafterId): Hung => {
   const frame = framed(standing);
   const side = placeOf(id).side as Side;
   const { x } = standing.site.members[id] as Placed;
-  const { gaps, top } = hungPose(standing, id, { frame, plates: pose(standing).plates });
+  const still = standing.site.down === undefined ? frame : undefined;
+  const { gaps, top } = hungPose(standing, id, { frame, plates: platesOf(standing, still) });
   const face = signOf(side) * ridgeAt(standing, frame, x).aside + standing.level.plan.ridge.thickness / 2;
   return { gaps, apart: top.out - face };
 };

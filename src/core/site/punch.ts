@@ -14,24 +14,22 @@ export type OpenItem = {
 };
 
 /** Everything still open, in walking order. Only what shows without a tool. */
-export const openItems = (standing: Standing): readonly OpenItem[] => {
+export const openItems = (standing: Standing): readonly OpenItem[] => [...walked(standing)];
+
+/** Whether somebody walking round finds nothing open. */
+export const nothingOpen = (standing: Standing): boolean => walked(standing).next().done === true;
+
+function* walked(standing: Standing): Generator<OpenItem> {
   const { level, site } = standing;
-  const required = requiredFor(level, site);
-  const missing = required.members
-    .filter((id) => !site.members[id])
-    .map((at) => ({ what: 'missing' as const, at }));
-  const loose = stayingPosts(level)
-    .filter((id) => site.members[id] && site.members[id].how !== 'both')
-    .map((at) => ({ what: 'loose' as const, at }));
-  const nails = required.joints
-    .filter((joint) => !finished(site, joint))
-    .map((at) => ({ what: (site.joints[at]?.tacks ?? 0) > 0 ? ('tacks' as const) : ('nails' as const), at }));
-  const tails = required.tails
-    .filter((id) => !tailCut(site, id))
-    .map((at) => ({ what: 'tail' as const, at }));
-  const split = splitMembers(standing).map((at) => ({ what: 'split' as const, at }));
-  return [...missing, ...loose, ...nails, ...tails, ...split];
-};
+  const { members, joints, tails } = requiredFor(level, site);
+  for (const at of members) if (!site.members[at]) yield { what: 'missing', at };
+  for (const at of stayingPosts(level))
+    if (site.members[at] && site.members[at].how !== 'both') yield { what: 'loose', at };
+  for (const at of joints)
+    if (!finished(site, at)) yield { what: (site.joints[at]?.tacks ?? 0) > 0 ? 'tacks' : 'nails', at };
+  for (const at of tails) if (!tailCut(site, at)) yield { what: 'tail', at };
+  for (const at of splitMembers(standing)) yield { what: 'split', at };
+}
 
 const weak = (fault: FaultId | undefined): boolean => fault !== undefined && faultRow(fault)?.weak === true;
 

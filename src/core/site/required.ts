@@ -46,6 +46,15 @@ export const requiredFor = (level: Level, site: Pick<SiteState, 'agreed' | 'memb
 };
 
 const wholeFor = (level: Level, agreed: Agreed): Required => {
+  const known = wholes.get(level) ?? new WeakMap<Agreed, Required>();
+  wholes.set(level, known);
+  const whole = known.get(agreed) ?? listed(level, agreed);
+  known.set(agreed, whole);
+  return whole;
+};
+const wholes = new WeakMap<Level, WeakMap<Agreed, Required>>();
+
+const listed = (level: Level, agreed: Agreed): Required => {
   const count = stationsOf(level).length;
   const all = Array.from({ length: count }, (_, i) => i + 1);
   const bays = all.slice(0, -1);

@@ -7,7 +7,7 @@ import { checkRules, type CheckRuleId } from '../../order/rules';
 import { fastened, middleLocked } from '../../site/holding';
 import { rafterId, type JointId, type MemberId } from '../../site/ids';
 import { ridgeAside, ridgeHigh } from '../../site/posed';
-import { openItems } from '../../site/punch';
+import { nothingOpen } from '../../site/punch';
 import { finished, methodsOf, requiredFor } from '../../site/required';
 import { offPlane, ridgeBowed } from '../../site/readings/string';
 import { heightFromStart } from '../../site/truePlate';
@@ -218,11 +218,11 @@ const punchWant: Want = {
   ways: [
     {
       looks: [{ tool: 'eye', at: 'punch' }],
-      opens: (standing) => membersUp(standing) && openItems(standing).length === 0,
+      opens: (standing) => membersUp(standing) && nothingOpen(standing),
       closes: ({ site }) => site.handedOver,
     },
   ],
-  right: (standing) => openItems(standing).length === 0,
+  right: (standing) => nothingOpen(standing),
 };
 
 /** Cheap to ask after every event: while a member is missing nobody has to look at every joint. */

@@ -1,0 +1,113 @@
+import type { Level } from '../level/level';
+import { fastened } from './holding';
+import { blockEndsOf, partsOfJoint, type BlockId } from './ids';
+import type { Standing } from './standing';
+import type { Nailing, Placed, SiteState } from './state';
+
+/** Frames that were solved: found again by the site, by the parts of it that count, or by what these parts say. */
+
+type Kept<T> = { readonly standing: Standing; frame: T | undefined };
+
+/** Solves each frame once while it is kept: asking before the deed, doing it and scoring it cost one solution. */
+export const keptFrames = <T>({ solve, linksIn }: Solver<T>): ((standing: Standing) => T) => {
+  const bySite = new WeakMap<SiteState, Kept<T>>();
+  const byJoints = new WeakMap<SiteState['joints'], Kept<T>>();
+  const byMakeUp = new Map<string, Kept<T>>();
+  let links = 0;
+  const keep = (key: string, kept: Kept<T>, frame: T): void => {
+    byMakeUp.set(key, kept);
+    links += linksIn(frame);
+    for (const [oldest, { frame: its }] of byMakeUp) {
+      if (links <= mostLinks || oldest === key) return;
+      if (its !== undefined) links -= linksIn(its);
+      (byMakeUp.get(oldest) as Kept<T>).frame = undefined;
+      byMakeUp.delete(oldest);
+    }
+  };
+  const found = (standing: Standing): Kept<T> => {
+    const { site } = standing;
+    const near = bySite.get(site);
+    if (near?.frame !== undefined && sameRoof(near.standing, standing)) return near;
+    const alike = byJoints.get(site.joints);
+    if (alike?.frame !== undefined && sameRoof(alike.standing, standing) && sameParts(alike.standing.site, site))
+      return alike;
+    const key = makeUpOf(standing);
+    const known = byMakeUp.get(key);
+    if (known) return known;
+    const frame = solve(standing);
+    const fresh = { standing, frame };
+    keep(key, fresh, frame);
+    return fresh;
+  };
+  return (standing) => {
+    const kept = found(standing);
+    bySite.set(standing.site, kept);
+    byJoints.set(standing.site.joints, kept);
+    return kept.frame as T;
+  };
+};
+
+type Solver<T> = { readonly solve: (standing: Standing) => T; readonly linksIn: (frame: T) => number };
+
+/** So many links of frames are kept and the oldest given up first: about what one whole run of a small roof makes. */
+const mostLinks = 60_000;
+
+const sameRoof = (a: Standing, b: Standing): boolean => a.level === b.level && a.seed === b.seed;
+
+const sameParts = (a: SiteState, b: SiteState): boolean =>
+  a.members === b.members &&
+  a.joints === b.joints &&
+  a.rests === b.rests &&
+  a.ridge === b.ridge &&
+  a.mends === b.mends &&
+  a.trims === b.trims &&
+  a.splits === b.splits &&
+  (a.sling === undefined) === (b.sling === undefined);
+
+const levels = new WeakMap<Level, number>();
+let levelsSeen = 0;
+
+/** All that a frame is made of, in words: two sites that say the same stand the same. */
+const makeUpOf = ({ level, seed, site }: Standing): string => {
+  const known = levels.get(level) ?? ++levelsSeen;
+  levels.set(level, known);
+  const { members, joints, rests, ridge, mends, trims, sling, splits } = site;
+  const other = JSON.stringify([ridge, mends, trims, sling !== undefined, splits]);
+  return [`${known}|${seed}`, standsIn(members), holdsIn(joints), toldOf(rests), other].join('|');
+};
+
+/** Looked up by the part itself: an act leaves most parts of a site as they were. */
+const written = <T extends object>(write: (part: T) => string): ((part: T) => string) => {
+  const known = new WeakMap<T, string>();
+  return (part) => {
+    const before = known.get(part);
+    if (before !== undefined) return before;
+    const fresh = write(part);
+    known.set(part, fresh);
+    return fresh;
+  };
+};
+
+const standsIn = written((members: SiteState['members']) =>
+  (Object.entries(members) as [string, Placed][])
+    .flatMap(([id, { board = '', how = '', off = '' }]) => (idle(id) ? [] : [`${id} ${board} ${how} ${off}`]))
+    .join('|'),
+);
+
+/** A block or strap does nothing before it is nailed. */
+const idle = (id: string): boolean => id.startsWith('block.') || id.startsWith('strap.');
+
+const holdsIn = written((joints: SiteState['joints']) =>
+  (Object.entries(joints) as [string, Nailing][])
+    .flatMap(([joint, { nails, tacks }]) => (counts({ joints }, joint) ? [`${joint} ${nails} ${tacks}`] : []))
+    .join('|'),
+);
+
+/** An end of a block holds nothing until the block is nailed to the plate, and the plate's nails nothing without an end. */
+const counts = (site: Pick<SiteState, 'joints'>, joint: string): boolean => {
+  const { kind, member } = partsOfJoint(joint);
+  if (kind === 'blockEnd') return fastened(site, `blockPlate:${member as BlockId}`);
+  return kind !== 'blockPlate' || blockEndsOf(member as BlockId).some((end) => fastened(site, end));
+};
+
+const toldOf = written((rests: SiteState['rests']) => JSON.stringify(rests));
