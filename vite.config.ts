@@ -39,7 +39,7 @@ const wholeJobs = [
   'tests/present/orderCost.test.ts',
   'tests/present/reach.test.ts',
   'tests/present/roofs/{anyAnswers,card,drawings}.test.ts',
-  'tests/records/marked.test.ts',
+  'tests/records/{marked,tampered}.test.ts',
   'tests/present/{roofSaid,roofTold}.test.ts',
   'tests/present/scaleSaid.test.ts',
   'tests/present/sounds.test.ts',

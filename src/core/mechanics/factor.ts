@@ -45,24 +45,89 @@ const reduce = ({ top, diagonal, values }: Skyline, j: number, from: number): vo
 };
 
 /** The same for columns j to j + 2, which start alike: the moves or the turns of one node. Each sums in its own order. */
-const reduceThree = ({ top, diagonal, values }: Skyline, j: number): void => {
+const reduceThree = (matrix: Skyline, j: number): void => {
+  const { top } = matrix;
   const first = top[j] as number;
+  for (let i = first + 1; i < j; i++) {
+    const from = Math.max(first, top[i] as number);
+    if (i + 2 < j && top[i + 1] === top[i] && top[i + 2] === top[i]) {
+      reduceNine(matrix, { j, i, from });
+      i += 2;
+    } else reduceRow(matrix, { j, i, from });
+  }
+};
+
+/** Columns from j on and rows from i on, summed from row `from` on. */
+type Block = { readonly j: number; readonly i: number; readonly from: number };
+
+/** One row of three columns. */
+const reduceRow = ({ diagonal, values }: Skyline, { j, i, from }: Block): void => {
   const one = (diagonal[j] as number) - j;
   const two = (diagonal[j + 1] as number) - (j + 1);
   const three = (diagonal[j + 2] as number) - (j + 2);
-  for (let i = first + 1; i < j; i++) {
-    const other = (diagonal[i] as number) - i;
-    let [a, b, c] = [values[one + i] as number, values[two + i] as number, values[three + i] as number];
-    for (let k = Math.max(first, top[i] as number); k < i; k++) {
-      const l = values[other + k] as number;
-      a -= l * (values[one + k] as number);
-      b -= l * (values[two + k] as number);
-      c -= l * (values[three + k] as number);
-    }
-    values[one + i] = a;
-    values[two + i] = b;
-    values[three + i] = c;
+  const other = (diagonal[i] as number) - i;
+  let a = values[one + i] as number;
+  let b = values[two + i] as number;
+  let c = values[three + i] as number;
+  for (let k = from; k < i; k++) {
+    const l = values[other + k] as number;
+    a -= l * (values[one + k] as number);
+    b -= l * (values[two + k] as number);
+    c -= l * (values[three + k] as number);
   }
+  values[one + i] = a;
+  values[two + i] = b;
+  values[three + i] = c;
+};
+
+/** Three rows that start alike, of three columns: each number that is read serves three sums. */
+const reduceNine = ({ diagonal, values }: Skyline, { j, i, from }: Block): void => {
+  const one = (diagonal[j] as number) - j;
+  const two = (diagonal[j + 1] as number) - (j + 1);
+  const three = (diagonal[j + 2] as number) - (j + 2);
+  const p = (diagonal[i] as number) - i;
+  const q = (diagonal[i + 1] as number) - (i + 1);
+  const r = (diagonal[i + 2] as number) - (i + 2);
+  let p1 = values[one + i] as number;
+  let q1 = values[one + i + 1] as number;
+  let r1 = values[one + i + 2] as number;
+  let p2 = values[two + i] as number;
+  let q2 = values[two + i + 1] as number;
+  let r2 = values[two + i + 2] as number;
+  let p3 = values[three + i] as number;
+  let q3 = values[three + i + 1] as number;
+  let r3 = values[three + i + 2] as number;
+  for (let k = from; k < i; k++) {
+    const lp = values[p + k] as number;
+    const lq = values[q + k] as number;
+    const lr = values[r + k] as number;
+    const x1 = values[one + k] as number;
+    const x2 = values[two + k] as number;
+    const x3 = values[three + k] as number;
+    p1 -= lp * x1;
+    p2 -= lp * x2;
+    p3 -= lp * x3;
+    q1 -= lq * x1;
+    q2 -= lq * x2;
+    q3 -= lq * x3;
+    r1 -= lr * x1;
+    r2 -= lr * x2;
+    r3 -= lr * x3;
+  }
+  const below = values[q + i] as number;
+  q1 -= below * p1;
+  q2 -= below * p2;
+  q3 -= below * p3;
+  const [far, near] = [values[r + i] as number, values[r + i + 1] as number];
+  values[one + i] = p1;
+  values[one + i + 1] = q1;
+  values[one + i + 2] = r1 - far * p1 - near * q1;
+  values[two + i] = p2;
+  values[two + i + 1] = q2;
+  values[two + i + 2] = r2 - far * p2 - near * q2;
+  values[three + i] = p3;
+  values[three + i + 1] = q3;
+  values[three + i + 2] = r3 - far * p3 - near * q3;
 };
 
 /** Divides a reduced column by its pivots and sets its own; false when nothing holds it. */

@@ -64,7 +64,7 @@ const kept = (from: readonly number[] | Int32Array, all: readonly number[]): Row
     dofs.push(dof);
     coefs.push(coef);
   }
-  return { dofs, coefs: Float64Array.from(coefs) };
+  return { dofs, coefs: new Float64Array(coefs) };
 };
 
 /** Where a point rigidly fixed to a node moves along a direction. */
@@ -104,10 +104,20 @@ export const alongRow = ({ dofs, axes }: Pick<Beam, 'dofs' | 'axes'>, t: number,
 };
 
 /** One row less another: how far the first point parts from the second. */
-export const less = (a: Row, b: Row): Row => ({
-  dofs: [...Array.from(a.dofs), ...Array.from(b.dofs)],
-  coefs: Float64Array.from([...a.coefs, ...b.coefs.map((c) => -c)]),
-});
+export const less = (a: Row, b: Row): Row => {
+  const [n, m] = [a.dofs.length, b.dofs.length];
+  const dofs = new Array<number>(n + m);
+  const coefs = new Float64Array(n + m);
+  for (let i = 0; i < n; i++) {
+    dofs[i] = a.dofs[i] as number;
+    coefs[i] = a.coefs[i] as number;
+  }
+  for (let i = 0; i < m; i++) {
+    dofs[n + i] = b.dofs[i] as number;
+    coefs[n + i] = -(b.coefs[i] as number);
+  }
+  return { dofs, coefs };
+};
 
 /** What a row comes to for given moves. */
 export const valueOf = ({ dofs, coefs }: Row, u: Float64Array): number => {

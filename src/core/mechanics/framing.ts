@@ -24,8 +24,22 @@ export type Framing = {
   /** Down along the whole length of a beam, pounds an inch of it. */
   readonly weigh: (beam: Beam, poundsAnInch: number) => void;
   readonly pushOn: (row: Row, force: number) => void;
+  /** Notes what is added meanwhile, so that it can be added again to another frame. */
+  readonly noted: <T>(add: () => T) => { readonly piece: Piece; readonly first: number; readonly told: T };
+  /** Adds what was noted; returns the number of its first link. */
+  readonly again: (piece: Piece) => number;
   readonly done: () => Frame;
 };
+
+/** Beams, links, loads and grips of one part of a frame. Its grips number its links from 0. */
+export type Piece = {
+  readonly beams: readonly Beam[];
+  readonly links: readonly Link[];
+  readonly grips: readonly Grip[];
+  readonly loads: readonly Load[];
+};
+
+type Load = { readonly row: Row; readonly force: number; readonly kind: 'weight' | 'push' };
 
 /** An unknown of a node that something outside the frame holds fast. */
 export type Held = 'x' | 'y' | 'z' | 'turnX' | 'turnY' | 'turnZ';
@@ -40,12 +54,17 @@ export const startFraming = (): Framing => {
   const links: Link[] = [];
   const grips: Grip[] = [];
   const props: Prop[] = [];
-  const loads: { readonly row: Row; readonly force: number; readonly kind: 'weight' | 'push' }[] = [];
+  const loads: Load[] = [];
   let free = 0;
   const load = (row: Row, force: number): void => void loads.push({ row, force, kind: 'weight' });
   return {
     node: (name, at, held = []) => {
-      const dofs = unknowns.map((one) => (held.length > 0 && held.includes(one) ? -1 : free++));
+      const from = free;
+      const dofs =
+        held.length === 0
+          ? [from, from + 1, from + 2, from + 3, from + 4, from + 5]
+          : unknowns.map((one) => (held.includes(one) ? -1 : free++));
+      if (held.length === 0) free += unknowns.length;
       const node = { name, at, dofs };
       nodes.push(node);
       return node;
@@ -66,6 +85,25 @@ export const startFraming = (): Framing => {
       load({ dofs, coefs: evenOf(axes) }, -poundsAnInch * axes.length);
     },
     pushOn: (row, force) => void loads.push({ row, force, kind: 'push' }),
+    noted: (add) => {
+      const [b, first, g, l] = [beams.length, links.length, grips.length, loads.length];
+      const told = add();
+      const piece = {
+        beams: beams.slice(b),
+        links: links.slice(first),
+        grips: grips.slice(g).map((grip) => numbered(grip, -first)),
+        loads: loads.slice(l),
+      };
+      return { piece, first, told };
+    },
+    again: (piece) => {
+      const first = links.length;
+      for (const beam of piece.beams) beams.push(beam);
+      for (const link of piece.links) links.push(link);
+      for (const grip of piece.grips) grips.push(numbered(grip, first));
+      for (const one of piece.loads) loads.push(one);
+      return first;
+    },
     done: () => {
       const [weights, push] = [new Float64Array(free), new Float64Array(free)];
       for (const { row, force, kind } of loads) addForce(kind === 'weight' ? weights : push, row, force);
@@ -73,6 +111,13 @@ export const startFraming = (): Framing => {
     },
   };
 };
+
+/** A grip whose links are counted from another. */
+const numbered = ({ joint, links, cap }: Grip, by: number): Grip => ({
+  joint,
+  links: links.map((n) => n + by),
+  cap,
+});
 
 type Ends = readonly [Node, Node];
 

@@ -11,6 +11,7 @@ import type { GableParts, RafterParts } from './gableParts';
 import { addBlocks, addStraps } from './gableBlocks';
 import { addHeel, addTop } from './gableJoints';
 import { addBraces, addSupports, addTies } from './gableHolds';
+import { addPiece } from './rafterPieces';
 import { rafterPoints } from './rafterPoints';
 import { stiffnessOf } from './section';
 
@@ -61,10 +62,16 @@ const addWhole = (
 ): RafterParts => {
   const { rafter, heel, top } = ends;
   const { side, station } = rafter;
-  const beam = addRafter(framing, gable, ends);
-  const cut = addTop(framing, { gable, parts: ends, ridge: ridge[station] as Node });
-  const foot = addHeel(framing, { gable, parts: ends, plate: plates[side][station] as Node });
-  return { rafter, heel, top, beam, faces: { ...cut, ...foot } };
+  const [above, plate] = [ridge[station] as Node, plates[side][station] as Node];
+  const spot = gable.plates[side][station] ?? { up: 0, out: 0 };
+  const made = { rafter, spot, nodes: [heel, top, above, plate], rows: gable.rows };
+  const added = addPiece(framing, { shape: gable.shape, made }, () => {
+    const beam = addRafter(framing, gable, ends);
+    const cut = addTop(framing, { gable, parts: ends, ridge: above });
+    const foot = addHeel(framing, { gable, parts: ends, plate });
+    return { beam, faces: { ...cut, ...foot } };
+  });
+  return { rafter, heel, top, ...added };
 };
 
 type StationNodes = {

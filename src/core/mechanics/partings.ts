@@ -39,10 +39,10 @@ const rows = new WeakMap<GableShape, Readonly<Record<Side, Partings>>>();
 
 /** A row where it belongs: between a rafter's end and what it meets. */
 export const between = ({ dofs: slots, coefs }: Row, end: Node, met: Node): Row => {
-  const dofs: number[] = [];
+  const dofs = new Array<number>(slots.length);
   for (let i = 0; i < slots.length; i++) {
     const slot = slots[i] as number;
-    dofs.push((slot < 6 ? end.dofs[slot] : met.dofs[slot - 6]) as number);
+    dofs[i] = (slot < 6 ? end.dofs[slot] : met.dofs[slot - 6]) as number;
   }
   return { dofs, coefs };
 };

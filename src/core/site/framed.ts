@@ -15,12 +15,7 @@ import { gradient } from '../units/slope';
 import { beyondLock, fastened, pairHolds } from './holding';
 import { keptFrames } from './keptFrames';
 import { blocksOf, bracesOf, nailsOf, strapsOf, tiesOf, type NailsIn } from './framedHolds';
-import {
-  placeOf,
-  type BoardId,
-  type JointId,
-  type RafterId,
-} from './ids';
+import { placeOf, type BoardId, type JointId, type RafterId } from './ids';
 import { cutRafter } from './hung';
 import { offLine } from './planPosts';
 import { ownLie } from './ridgeLies';

@@ -32,28 +32,46 @@ export const nailsOf = (standing: Standing): NailsIn => {
   };
 };
 
-const membersOf = ({ members }: SiteState): readonly [string, Placed][] =>
-  Object.entries(members) as [string, Placed][];
+type Sort = 'tie' | 'block' | 'strap';
+type Sorted = Readonly<Record<Sort, readonly (readonly [string, Placed])[]>>;
+
+/** Members of one sort, in the order in which they went up. */
+const membersOf = ({ members }: SiteState, sort: Sort): Sorted[Sort] => {
+  const known = sorted.get(members) ?? sortedOf(members);
+  sorted.set(members, known);
+  return known[sort];
+};
+const sorted = new WeakMap<SiteState['members'], Sorted>();
+
+const sortedOf = (members: SiteState['members']): Sorted => {
+  const all = Object.entries(members) as [string, Placed][];
+  const starting = (...words: readonly string[]): Sorted[Sort] =>
+    all.filter(([id]) => words.some((word) => id.startsWith(word)));
+  return {
+    tie: starting('joist.', 'rafterTie.', 'crossTie.', 'collar.'),
+    block: starting('block.'),
+    strap: starting('strap.'),
+  };
+};
 
 export const tiesOf = ({ level, site }: Standing, nails: NailsIn): readonly GableTie[] => {
   const section = level.plan.rafter;
-  return membersOf(site).flatMap(([id, placed]) => {
-    if (!/^(joist|rafterTie|crossTie|collar)\./.test(id)) return [];
+  const ties: GableTie[] = [];
+  for (const [id, placed] of membersOf(site, 'tie')) {
     const station = (placeOf(id).station ?? 1) - 1;
-    const tie = (kind: GableTie['kind'], name: string, count: number): readonly GableTie[] => {
+    const add = (kind: GableTie['kind'], name: string, joints: readonly string[]): void => {
+      const count = joints.reduce((least, joint) => Math.min(least, nails(joint).nails), 9);
+      if (count === 0) return;
       const height = tieHeight(level, kind, placed);
-      const so = { name, kind, station, section, height, nails: count };
-      return count > 0 ? [{ ...so, ...restOf(site, name) }] : [];
+      ties.push({ name, kind, station, section, height, nails: count, ...restOf(site, name) });
     };
-    const fewest = (joints: readonly string[]): number =>
-      joints.reduce((least, joint) => Math.min(least, nails(joint).nails), 9);
-    if (id.startsWith('collar.'))
-      return tie('upper', id, fewest([`collarEnd:${id}.street`, `collarEnd:${id}.yard`]));
-    return [
-      ...tie('plates', id, fewest([`joistPlate:${id}.street`, `joistPlate:${id}.yard`])),
-      ...tie('heels', `heels.${station + 1}`, fewest(heelTies(station + 1))),
-    ];
-  });
+    if (id.startsWith('collar.')) add('upper', id, [`collarEnd:${id}.street`, `collarEnd:${id}.yard`]);
+    else {
+      add('plates', id, [`joistPlate:${id}.street`, `joistPlate:${id}.yard`]);
+      add('heels', `heels.${station + 1}`, heelTies(station + 1));
+    }
+  }
+  return ties;
 };
 
 /** How the two sides stood to each other when they were fastened. */
@@ -92,8 +110,7 @@ export const metBy = (end: string): Pick<GableBlock, 'side' | 'station'> => {
 
 /** Ends of blocks that are nailed to the plate as well. */
 export const blocksOf = ({ site }: Standing, nails: NailsIn): readonly GableBlock[] =>
-  membersOf(site).flatMap(([id]): readonly GableBlock[] => {
-    if (!id.startsWith('block.')) return [];
+  membersOf(site, 'block').flatMap(([id]): readonly GableBlock[] => {
     const plate = `blockPlate:${id as BlockId}` as const;
     if (!fastened(site, plate)) return [];
     return blockEndsOf(id as BlockId)
@@ -108,8 +125,7 @@ export const blocksOf = ({ site }: Standing, nails: NailsIn): readonly GableBloc
   });
 
 export const strapsOf = ({ site }: Standing, nails: NailsIn): readonly GableStrap[] =>
-  membersOf(site).flatMap(([id]): readonly GableStrap[] => {
-    if (!id.startsWith('strap.')) return [];
+  membersOf(site, 'strap').flatMap(([id]): readonly GableStrap[] => {
     const name = `strap:${id as StrapId}` as const;
     const count = nails(name).nails;
     const station = (placeOf(id).station as number) - 1;

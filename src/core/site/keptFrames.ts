@@ -29,7 +29,11 @@ export const keptFrames = <T>({ solve, linksIn }: Solver<T>): ((standing: Standi
     const near = bySite.get(site);
     if (near?.frame !== undefined && sameRoof(near.standing, standing)) return near;
     const alike = byJoints.get(site.joints);
-    if (alike?.frame !== undefined && sameRoof(alike.standing, standing) && sameParts(alike.standing.site, site))
+    if (
+      alike?.frame !== undefined &&
+      sameRoof(alike.standing, standing) &&
+      sameParts(alike.standing.site, site)
+    )
       return alike;
     const key = makeUpOf(standing);
     const known = byMakeUp.get(key);
@@ -88,26 +92,37 @@ const written = <T extends object>(write: (part: T) => string): ((part: T) => st
   };
 };
 
-const standsIn = written((members: SiteState['members']) =>
-  (Object.entries(members) as [string, Placed][])
-    .flatMap(([id, { board = '', how = '', off = '' }]) => (idle(id) ? [] : [`${id} ${board} ${how} ${off}`]))
-    .join('|'),
-);
+const standsIn = written((members: SiteState['members']) => {
+  let said = '';
+  for (const [id, placed] of Object.entries(members) as [string, Placed][]) {
+    if (!idle(id)) said += `${id} ${placed.board} ${placed.how} ${placed.off}|`;
+  }
+  return said;
+});
 
 /** A block or strap does nothing before it is nailed. */
 const idle = (id: string): boolean => id.startsWith('block.') || id.startsWith('strap.');
 
-const holdsIn = written((joints: SiteState['joints']) =>
-  (Object.entries(joints) as [string, Nailing][])
-    .flatMap(([joint, { nails, tacks }]) => (counts({ joints }, joint) ? [`${joint} ${nails} ${tacks}`] : []))
-    .join('|'),
-);
+const holdsIn = written((joints: SiteState['joints']) => {
+  let said = '';
+  for (const [joint, so] of Object.entries(joints) as [string, Nailing][]) {
+    if (counts(joints, joint)) said += `${joint} ${so.nails} ${so.tacks}|`;
+  }
+  return said;
+});
 
 /** An end of a block holds nothing until the block is nailed to the plate, and the plate's nails nothing without an end. */
-const counts = (site: Pick<SiteState, 'joints'>, joint: string): boolean => {
+const counts = (joints: SiteState['joints'], joint: string): boolean => {
+  if (!joint.startsWith('block')) return true;
   const { kind, member } = partsOfJoint(joint);
-  if (kind === 'blockEnd') return fastened(site, `blockPlate:${member as BlockId}`);
-  return kind !== 'blockPlate' || blockEndsOf(member as BlockId).some((end) => fastened(site, end));
+  if (kind === 'blockEnd') return fastened({ joints }, `blockPlate:${member as BlockId}`);
+  return blockEndsOf(member as BlockId).some((end) => fastened({ joints }, end));
 };
 
-const toldOf = written((rests: SiteState['rests']) => JSON.stringify(rests));
+const toldOf = written((rests: SiteState['rests']) => {
+  let said = '';
+  for (const [name, rest] of Object.entries(rests)) said += `${name} ${numbersIn(rest)}|`;
+  return said;
+});
+
+const numbersIn = written((rest: readonly number[]) => rest.join(' '));
