@@ -74,7 +74,7 @@ const changedHead = fc
 
 const changedClaim = fc.tuple(file, share).map(([one, by]): AttemptFile => {
   const { total, parts } = one.claimed;
-  const better = { ...parts, checks: Math.min(1, parts.checks + by) };
+  const better = { ...parts, checks: Math.min(1, (parts.checks ?? 0) + by) };
   return { ...one, claimed: by < 0.5 ? { total: total + by, parts } : { total, parts: better } };
 });
 
@@ -109,7 +109,8 @@ it('holds only as the run that its own acts are', () => {
       const { claimed } = claimedAnew(given);
       // A claim may differ in how its numbers were written down: by less than a billionth.
       expect(given.claimed.total).toBeCloseTo(claimed.total, 8);
-      for (const part of partNames) expect(given.claimed.parts[part] ?? -1).toBeCloseTo(claimed.parts[part] ?? -1, 8);
+      for (const part of partNames)
+        expect(given.claimed.parts[part] ?? -1).toBeCloseTo(claimed.parts[part] ?? -1, 8);
       expect(marked.told).toMatchObject({ total: claimed.total, parts: claimed.parts });
       expect(marked.seed).toBe(seedFor(assignment, level.id, marked.learner ?? ''));
       expect(marked.acts).toBe(digestOf(given.actions));

@@ -243,13 +243,17 @@ describe('laws of small gables', () => {
     });
   });
 
-  it('leave only those rafters of the ends to be cut in place that come to the header beside a hip', () => {
+  it('leave only those rafters to be cut in place that come to the header beside a hip, and stubs at a corner', () => {
     each((changes) => {
       const roof = gabletRoof(changes);
       const { length, clip } = headerOf(roof);
       const reach = (clip * 12) / changes.slope.rise;
-      for (const { side, at } of roof.cutInPlace ?? []) {
-        expect(['A', 'B']).toContain(side);
+      for (const { side, at, run } of roof.cutInPlace ?? []) {
+        // Hip and rafter, both 1 1/2 in thick, are in each other's way as long as that.
+        if (side !== 'A' && side !== 'B') {
+          expect(run).toBeLessThan(6);
+          continue;
+        }
         expect(Math.abs(Math.abs(at) - (length / 2 - reach))).toBeLessThan(reach + 0.75 + 1e-6);
       }
     });

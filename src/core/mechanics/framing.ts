@@ -85,25 +85,7 @@ export const startFraming = (): Framing => {
       load({ dofs, coefs: evenOf(axes) }, -poundsAnInch * axes.length);
     },
     pushOn: (row, force) => void loads.push({ row, force, kind: 'push' }),
-    noted: (add) => {
-      const [b, first, g, l] = [beams.length, links.length, grips.length, loads.length];
-      const told = add();
-      const piece = {
-        beams: beams.slice(b),
-        links: links.slice(first),
-        grips: grips.slice(g).map((grip) => numbered(grip, -first)),
-        loads: loads.slice(l),
-      };
-      return { piece, first, told };
-    },
-    again: (piece) => {
-      const first = links.length;
-      for (const beam of piece.beams) beams.push(beam);
-      for (const link of piece.links) links.push(link);
-      for (const grip of piece.grips) grips.push(numbered(grip, first));
-      for (const one of piece.loads) loads.push(one);
-      return first;
-    },
+    ...piecewise({ beams, links, grips, loads }),
     done: () => {
       const [weights, push] = [new Float64Array(free), new Float64Array(free)];
       for (const { row, force, kind } of loads) addForce(kind === 'weight' ? weights : push, row, force);
@@ -111,6 +93,35 @@ export const startFraming = (): Framing => {
     },
   };
 };
+
+type Lists = {
+  readonly beams: Beam[];
+  readonly links: Link[];
+  readonly grips: Grip[];
+  readonly loads: Load[];
+};
+
+const piecewise = ({ beams, links, grips, loads }: Lists): Pick<Framing, 'noted' | 'again'> => ({
+  noted: (add) => {
+    const [b, first, g, l] = [beams.length, links.length, grips.length, loads.length];
+    const told = add();
+    const piece = {
+      beams: beams.slice(b),
+      links: links.slice(first),
+      grips: grips.slice(g).map((grip) => numbered(grip, -first)),
+      loads: loads.slice(l),
+    };
+    return { piece, first, told };
+  },
+  again: (piece) => {
+    const first = links.length;
+    for (const beam of piece.beams) beams.push(beam);
+    for (const link of piece.links) links.push(link);
+    for (const grip of piece.grips) grips.push(numbered(grip, first));
+    for (const one of piece.loads) loads.push(one);
+    return first;
+  },
+});
 
 /** A grip whose links are counted from another. */
 const numbered = ({ joint, links, cap }: Grip, by: number): Grip => ({

@@ -6,48 +6,39 @@ import type { Nailing, Placed, SiteState } from './state';
 
 /** Frames that were solved: found again by the site, by the parts of it that count, or by what these parts say. */
 
-type Kept<T> = { readonly standing: Standing; frame: T | undefined };
+/** What a site's frame was kept under. */
+type Known = { readonly standing: Standing; readonly key: string };
 
 /** Solves each frame once while it is kept: asking before the deed, doing it and scoring it cost one solution. */
 export const keptFrames = <T>({ solve, linksIn }: Solver<T>): ((standing: Standing) => T) => {
-  const bySite = new WeakMap<SiteState, Kept<T>>();
-  const byJoints = new WeakMap<SiteState['joints'], Kept<T>>();
-  const byMakeUp = new Map<string, Kept<T>>();
+  const bySite = new WeakMap<SiteState, Known>();
+  const byJoints = new WeakMap<SiteState['joints'], Known>();
+  const frames = new Map<string, T>();
   let links = 0;
-  const keep = (key: string, kept: Kept<T>, frame: T): void => {
-    byMakeUp.set(key, kept);
-    links += linksIn(frame);
-    for (const [oldest, { frame: its }] of byMakeUp) {
-      if (links <= mostLinks || oldest === key) return;
-      if (its !== undefined) links -= linksIn(its);
-      (byMakeUp.get(oldest) as Kept<T>).frame = undefined;
-      byMakeUp.delete(oldest);
-    }
-  };
-  const found = (standing: Standing): Kept<T> => {
+  const keyOf = (standing: Standing): string => {
     const { site } = standing;
-    const near = bySite.get(site);
-    if (near?.frame !== undefined && sameRoof(near.standing, standing)) return near;
-    const alike = byJoints.get(site.joints);
-    if (
-      alike?.frame !== undefined &&
-      sameRoof(alike.standing, standing) &&
-      sameParts(alike.standing.site, site)
-    )
-      return alike;
-    const key = makeUpOf(standing);
-    const known = byMakeUp.get(key);
-    if (known) return known;
+    const [near, alike] = [bySite.get(site), byJoints.get(site.joints)];
+    if (near && sameRoof(near.standing, standing)) return near.key;
+    const same = alike && sameRoof(alike.standing, standing) && sameParts(alike.standing.site, site);
+    const known = same ? alike : { standing, key: makeUpOf(standing) };
+    bySite.set(site, known);
+    byJoints.set(site.joints, known);
+    return known.key;
+  };
+  const fresh = (key: string, standing: Standing): T => {
     const frame = solve(standing);
-    const fresh = { standing, frame };
-    keep(key, fresh, frame);
-    return fresh;
+    frames.set(key, frame);
+    links += linksIn(frame);
+    for (const [oldest, its] of frames) {
+      if (links <= mostLinks || oldest === key) break;
+      links -= linksIn(its);
+      frames.delete(oldest);
+    }
+    return frame;
   };
   return (standing) => {
-    const kept = found(standing);
-    bySite.set(standing.site, kept);
-    byJoints.set(standing.site.joints, kept);
-    return kept.frame as T;
+    const key = keyOf(standing);
+    return frames.get(key) ?? fresh(key, standing);
   };
 };
 
