@@ -1,7 +1,12 @@
 import type { Outcome, Shelf } from './marked';
 
-/** A file as it was taken in. */
-export type TakenFile = { readonly name: string; readonly when: number; readonly text: string };
+/** A file as it was taken in. Its key is the digest of its text. */
+export type TakenFile = {
+  readonly key: string;
+  readonly name: string;
+  readonly when: number;
+  readonly text: string;
+};
 
 /** What goes to a worker: first its shelf, then one file after the other. */
 export type ToWorker = { readonly shelf: Shelf } | { readonly name: string; readonly text: string };

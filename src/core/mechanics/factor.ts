@@ -22,7 +22,8 @@ export const factored = (matrix: Skyline, start = 0): Factored => {
     const first = top[j] as number;
     if (j === reduced && j + 2 < n && top[j + 1] === first && top[j + 2] === first) {
       reduceThree(matrix, j);
-      [reduced, rows] = [j + 3, j];
+      reduced = j + 3;
+      rows = j;
     }
     reduce(matrix, j, j < reduced ? Math.max(rows, first + 1) : first + 1);
     if (!finished(matrix, j)) return { matrix, loose: j };
@@ -49,19 +50,15 @@ const reduceThree = (matrix: Skyline, j: number): void => {
   const { top } = matrix;
   const first = top[j] as number;
   for (let i = first + 1; i < j; i++) {
-    const from = Math.max(first, top[i] as number);
     if (i + 2 < j && top[i + 1] === top[i] && top[i + 2] === top[i]) {
-      reduceNine(matrix, { j, i, from });
+      reduceNine(matrix, j, i);
       i += 2;
-    } else reduceRow(matrix, { j, i, from });
+    } else reduceRow(matrix, j, i);
   }
 };
 
-/** Columns from j on and rows from i on, summed from row `from` on. */
-type Block = { readonly j: number; readonly i: number; readonly from: number };
-
 /** One row of three columns. */
-const reduceRow = ({ diagonal, values }: Skyline, { j, i, from }: Block): void => {
+const reduceRow = ({ top, diagonal, values }: Skyline, j: number, i: number): void => {
   const one = (diagonal[j] as number) - j;
   const two = (diagonal[j + 1] as number) - (j + 1);
   const three = (diagonal[j + 2] as number) - (j + 2);
@@ -69,7 +66,7 @@ const reduceRow = ({ diagonal, values }: Skyline, { j, i, from }: Block): void =
   let a = values[one + i] as number;
   let b = values[two + i] as number;
   let c = values[three + i] as number;
-  for (let k = from; k < i; k++) {
+  for (let k = Math.max(top[j] as number, top[i] as number); k < i; k++) {
     const l = values[other + k] as number;
     a -= l * (values[one + k] as number);
     b -= l * (values[two + k] as number);
@@ -81,7 +78,7 @@ const reduceRow = ({ diagonal, values }: Skyline, { j, i, from }: Block): void =
 };
 
 /** Three rows that start alike, of three columns: each number that is read serves three sums. */
-const reduceNine = ({ diagonal, values }: Skyline, { j, i, from }: Block): void => {
+const reduceNine = ({ top, diagonal, values }: Skyline, j: number, i: number): void => {
   const one = (diagonal[j] as number) - j;
   const two = (diagonal[j + 1] as number) - (j + 1);
   const three = (diagonal[j + 2] as number) - (j + 2);
@@ -97,7 +94,7 @@ const reduceNine = ({ diagonal, values }: Skyline, { j, i, from }: Block): void 
   let p3 = values[three + i] as number;
   let q3 = values[three + i + 1] as number;
   let r3 = values[three + i + 2] as number;
-  for (let k = from; k < i; k++) {
+  for (let k = Math.max(top[j] as number, top[i] as number); k < i; k++) {
     const lp = values[p + k] as number;
     const lq = values[q + k] as number;
     const lr = values[r + k] as number;
@@ -118,7 +115,8 @@ const reduceNine = ({ diagonal, values }: Skyline, { j, i, from }: Block): void 
   q1 -= below * p1;
   q2 -= below * p2;
   q3 -= below * p3;
-  const [far, near] = [values[r + i] as number, values[r + i + 1] as number];
+  const far = values[r + i] as number;
+  const near = values[r + i + 1] as number;
   values[one + i] = p1;
   values[one + i + 1] = q1;
   values[one + i + 2] = r1 - far * p1 - near * q1;

@@ -56,28 +56,48 @@ export type Prop = { readonly thrust: number; readonly height: number; readonly 
 
 /** Keeps what counts of a row: unknowns that are free and coefficients that are not zero. Most are neither. */
 const kept = (from: readonly number[] | Int32Array, all: readonly number[]): Row => {
-  const dofs: number[] = [];
-  const coefs: number[] = [];
+  let count = 0;
+  for (let i = 0; i < all.length; i++) if ((from[i] as number) >= 0 && all[i] !== 0) count++;
+  const dofs = new Array<number>(count);
+  const coefs = new Float64Array(count);
+  let at = 0;
   for (let i = 0; i < all.length; i++) {
-    const [dof, coef] = [from[i] as number, all[i] as number];
-    if (dof < 0 || coef === 0) continue;
-    dofs.push(dof);
-    coefs.push(coef);
+    if ((from[i] as number) < 0 || all[i] === 0) continue;
+    dofs[at] = from[i] as number;
+    coefs[at++] = all[i] as number;
   }
-  return { dofs, coefs: new Float64Array(coefs) };
+  return { dofs, coefs };
 };
 
 /** Where a point rigidly fixed to a node moves along a direction. */
-export const pointRow = ({ at, dofs }: Node, point: Vec3, way: Vec3): Row => {
+export const pointRow = (node: Node, point: Vec3, way: Vec3): Row =>
+  kept(node.dofs, sharesOf(node, point, way));
+
+const sharesOf = ({ at }: Node, point: Vec3, way: Vec3): readonly number[] => {
   const [x, y, z] = [point[0] - at[0], point[1] - at[1], point[2] - at[2]];
-  return kept(dofs, [
+  return [
     way[0],
     way[1],
     way[2],
     y * way[2] - z * way[1],
     z * way[0] - x * way[2],
     x * way[1] - y * way[0],
-  ]);
+  ];
+};
+
+/** How far it moves that way. */
+export const pointMoves = (
+  node: Node,
+  { point, way }: { readonly point: Vec3; readonly way: Vec3 },
+  u: Float64Array,
+): number => {
+  const shares = sharesOf(node, point, way);
+  let sum = 0;
+  for (let i = 0; i < 6; i++) {
+    const dof = node.dofs[i] as number;
+    if (dof >= 0 && shares[i] !== 0) sum += (shares[i] as number) * (u[dof] as number);
+  }
+  return sum;
 };
 
 /** How far a node turns about a direction. */

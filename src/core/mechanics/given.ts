@@ -41,13 +41,13 @@ const mostRounds = 50;
 
 /** Where a joint slips to for given moves; undefined when its nails hold. */
 export const slipOf = (frame: Frame, grip: Grip, u: Float64Array): Slip | undefined => {
+  if (loadOn(frame, grip, u) <= grip.cap) return undefined;
   const links = linksIn(frame, grip);
   const offs = links.map((link) => offOf(link, u));
   const at = (slack: number): readonly number[] =>
     links.map(({ stiffness }, i) => softened(stiffness, slack) * (offs[i] as number));
   let slack = 0;
   let forces = at(slack);
-  if (sizeOf(forces) <= grip.cap) return undefined;
   // One over the force is nearly linear in the slack, exactly so where all links are as stiff.
   for (let round = 0; round < mostRounds; round++) {
     const size = sizeOf(forces);
@@ -64,7 +64,18 @@ export const slipOf = (frame: Frame, grip: Grip, u: Float64Array): Slip | undefi
 
 /** Force in a joint for its cap, were its nails not to give. */
 export const strainOf = (frame: Frame, grip: Grip, u: Float64Array): number =>
-  sizeOf(linksIn(frame, grip).map((link) => link.stiffness * offOf(link, u))) / grip.cap;
+  loadOn(frame, grip, u) / grip.cap;
+
+/** Force in a joint whose nails hold, pounds. */
+const loadOn = (frame: Frame, { links }: Grip, u: Float64Array): number => {
+  let sum = 0;
+  for (const n of links) {
+    const link = frame.links[n] as Link;
+    const force = link.stiffness * offOf(link, u);
+    sum += force * force;
+  }
+  return Math.sqrt(sum);
+};
 
 /** How far a link is from its rest; what only pushes is never pulled. */
 const offOf = ({ row, rest, acts }: Link, u: Float64Array): number => {

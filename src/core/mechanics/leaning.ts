@@ -3,7 +3,7 @@ import { tensionStiffness } from './beam';
 import { forceIn, type Rest } from './contacts';
 import { factored, type Factored } from './factor';
 import type { Beam, Frame, Link } from './frame';
-import { addBlock, addOuter, emptyIn } from './skyline';
+import { addBlock, addOuter } from './skyline';
 
 /** Pull along a beam: what its far end feels along its own axis. */
 const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): number => {
@@ -17,9 +17,10 @@ const pullOf = ({ dofs, axes, stiffness, unstressed }: Beam, u: Float64Array): n
   return (stiffness.axial / length) * longer;
 };
 
-/** Factors once more with what axial forces do to sticks and posts that lean. */
+/** Factors once more with what axial forces do to sticks and posts that lean, in the matrix that was factored upright. */
 export const leaned = (frame: Frame, rest: Rest, loadFactor: number): Factored => {
-  const stiffness = pressedInto(emptyIn(rest.base.stiffness), { frame, ...rest });
+  const { base, closed } = rest;
+  const stiffness = pressedInto(rest.factors.matrix, { frame, base, closed });
   for (const beam of frame.beams) {
     const pull = pullOf(beam, rest.u) * loadFactor;
     if (pull !== 0) addBlock(stiffness, { dofs: beam.dofs, block: tensionOf(beam) }, pull);

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../geometry/vector';
-import { pointRow, valueOf, type Node, type Row } from '../mechanics/frame';
+import { pointMoves, valueOf, type Node, type Row } from '../mechanics/frame';
 import { between, partingsOf } from '../mechanics/partings';
 import type { Framed } from './framed';
 import type { JointId, RafterId } from './ids';
@@ -17,7 +17,7 @@ export const fallenFrom = (frame: Framed | undefined, why: string): Fallen => {
 /** The largest move of any place of the ridge along a direction, with its sign. */
 export const farthest = (ridge: readonly Node[], along: Vec3, moves: Float64Array): number =>
   ridge
-    .map((node) => valueOf(pointRow(node, node.at, along), moves))
+    .map((node) => pointMoves(node, { point: node.at, way: along }, moves))
     .reduce((most, move) => (Math.abs(move) > Math.abs(most) ? move : most), 0);
 
 const mostParted = ({ gable, parts }: Framed, moves: Float64Array): JointId | undefined => {

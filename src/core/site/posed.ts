@@ -1,7 +1,7 @@
 import { blockError, growth } from '../level/asFound';
 import { boardTruth } from '../level/boardTruth';
 import { roofOf } from '../level/layout';
-import { pointRow, valueOf, type Link, type Node } from '../mechanics/frame';
+import { pointMoves, valueOf, type Link, type Node } from '../mechanics/frame';
 import type { FaceName, RafterParts } from '../mechanics/gableParts';
 import { signOf, type End, type Side } from '../roof/side';
 import { fallenFrom } from './fallen';
@@ -74,7 +74,7 @@ const movedAt = (
   node: Node,
   point = node.at,
 ): { readonly x: number; readonly y: number; readonly z: number } => {
-  const along = (way: Node['at']): number => valueOf(pointRow(node, point, way), settled.u);
+  const along = (way: Node['at']): number => pointMoves(node, { point, way }, settled.u);
   return { x: along([1, 0, 0]), y: along([0, 1, 0]), z: along([0, 0, 1]) };
 };
 

@@ -27,7 +27,7 @@ export const fetchFiles = async (desk: Desk): Promise<void> => {
 
 const fetched = async ({ store }: Desk, { key, name, when }: FileHead): Promise<TakenFile | undefined> => {
   const text = await store.get(keys.fileText(key)).catch(() => undefined);
-  return typeof text === 'string' ? { name, when, text } : undefined;
+  return typeof text === 'string' ? { key, name, when, text } : undefined;
 };
 
 /** Takes files in. Nothing comes in while others are being played again. */
@@ -37,10 +37,11 @@ export const takeIn = async (desk: Desk, files: readonly File[]): Promise<void> 
   const read = await Promise.all(files.map(textOf));
   const taken = read.flatMap((one) => ('text' in one ? [one] : []));
   const known = classes.files.value;
-  const fresh = new Map(taken.map((file) => [digestOf(file.text), file]));
+  const fresh = new Map(taken.map((file) => [file.key, file]));
   for (const key of known.keys()) fresh.delete(key);
   const came = await marked(desk, [...fresh.values()]);
   const wrong = [...read.flatMap((one) => ('line' in one ? [one.line] : [])), ...came.wrong];
+  classes.shown.value = came.last ?? classes.shown.value;
   const kept = await keepFiles(desk);
   classes.intake.value = {
     read: came.through,
@@ -49,12 +50,15 @@ export const takeIn = async (desk: Desk, files: readonly File[]): Promise<void> 
     wrong,
     kept,
   };
-  classes.shown.value = came.last ?? classes.shown.value;
 };
 
 /** What is too large is not even loaded. */
 const textOf = async (file: File): Promise<TakenFile | { readonly line: string }> => {
-  if (file.size <= largestFile) return { name: file.name, when: file.lastModified, text: await file.text() };
+  if (file.size <= largestFile) {
+    const text = await file.text();
+    // One by one as they come in, so that the page stays awake.
+    return { key: digestOf(text), name: file.name, when: file.lastModified, text };
+  }
   const read = readJson(' '.repeat(largestFile + 1));
   const [first] = read.ok ? [] : read.complaints;
   return { line: first ? complaintLine(file.name, first) : file.name };
@@ -83,7 +87,7 @@ const marked = async (desk: Desk, files: readonly TakenFile[]): Promise<Came> =>
   const runs = pairs.filter(({ outcome }) => outcome?.ok);
   classes.files.value = new Map([
     ...(classes.files.value ?? []),
-    ...runs.map((file) => [digestOf(file.text), file] as const),
+    ...runs.map((file) => [file.key, file] as const),
   ]);
   const last = runs.at(-1)?.outcome;
   return {
@@ -107,7 +111,7 @@ const keepFiles = async ({ store, classes }: Desk): Promise<boolean> => {
     // What is kept stays kept, also where its playing again was stopped.
     const before = readFileHeads(await store.get(keys.files));
     const fresh = [...(classes.files.value ?? [])].filter(([key]) => !before.some((one) => one.key === key));
-    for (const [key, { text }] of fresh) await store.put(keys.fileText(key), text);
+    await Promise.all(fresh.map(([key, { text }]) => store.put(keys.fileText(key), text)));
     const heads = fresh.map(([key, { name, when }]): FileHead => ({ key, name: name.slice(-400), when }));
     await store.put(keys.files, [...before, ...heads]);
     return store.lasts;
