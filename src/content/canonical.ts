@@ -24,7 +24,12 @@ const onGrid = (value: unknown): unknown => {
 export const siteDigest = (site: SiteState): string => digestOf(onGrid(site));
 
 /** Fingerprint of a level, so that a run made on another one is noticed. */
-export const levelDigest = (level: Level): string => digestOf(level);
+export const levelDigest = (level: Level): string => {
+  const known = levelDigests.get(level) ?? digestOf(level);
+  levelDigests.set(level, known);
+  return known;
+};
+const levelDigests = new WeakMap<Level, string>();
 
 /** Fingerprint of a run: where it began and what was done. */
 export const attemptDigest = ({ level, seed, mode, steps }: Attempt): string =>

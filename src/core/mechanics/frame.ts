@@ -75,14 +75,7 @@ export const pointRow = (node: Node, point: Vec3, way: Vec3): Row =>
 
 const sharesOf = ({ at }: Node, point: Vec3, way: Vec3): readonly number[] => {
   const [x, y, z] = [point[0] - at[0], point[1] - at[1], point[2] - at[2]];
-  return [
-    way[0],
-    way[1],
-    way[2],
-    y * way[2] - z * way[1],
-    z * way[0] - x * way[2],
-    x * way[1] - y * way[0],
-  ];
+  return [way[0], way[1], way[2], y * way[2] - z * way[1], z * way[0] - x * way[2], x * way[1] - y * way[0]];
 };
 
 /** How far it moves that way. */

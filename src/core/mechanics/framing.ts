@@ -24,6 +24,8 @@ export type Framing = {
   /** Down along the whole length of a beam, pounds an inch of it. */
   readonly weigh: (beam: Beam, poundsAnInch: number) => void;
   readonly pushOn: (row: Row, force: number) => void;
+  /** Those so far. */
+  readonly nodes: () => Nodes;
   /** Notes what is added meanwhile, so that it can be added again to another frame. */
   readonly noted: <T>(add: () => T) => { readonly piece: Piece; readonly first: number; readonly told: T };
   /** Adds what was noted; returns the number of its first link. */
@@ -41,6 +43,9 @@ export type Piece = {
 
 type Load = { readonly row: Row; readonly force: number; readonly kind: 'weight' | 'push' };
 
+/** Nodes and the number of their unknowns. */
+export type Nodes = Pick<Frame, 'nodes' | 'free'>;
+
 /** An unknown of a node that something outside the frame holds fast. */
 export type Held = 'x' | 'y' | 'z' | 'turnX' | 'turnY' | 'turnZ';
 
@@ -48,14 +53,15 @@ export type BeamOptions = { readonly stiffness: Stiffness; readonly unstressed?:
 
 const unknowns: readonly Held[] = ['x', 'y', 'z', 'turnX', 'turnY', 'turnZ'];
 
-export const startFraming = (): Framing => {
-  const nodes: Node[] = [];
+/** A frame without anything in it, or with the nodes of one before. */
+export const startFraming = (before?: Nodes): Framing => {
+  const nodes: Node[] = before ? [...before.nodes] : [];
   const beams: Beam[] = [];
   const links: Link[] = [];
   const grips: Grip[] = [];
   const props: Prop[] = [];
   const loads: Load[] = [];
-  let free = 0;
+  let free = before?.free ?? 0;
   const load = (row: Row, force: number): void => void loads.push({ row, force, kind: 'weight' });
   return {
     node: (name, at, held = []) => {
@@ -85,6 +91,7 @@ export const startFraming = (): Framing => {
       load({ dofs, coefs: evenOf(axes) }, -poundsAnInch * axes.length);
     },
     pushOn: (row, force) => void loads.push({ row, force, kind: 'push' }),
+    nodes: () => ({ nodes: [...nodes], free }),
     ...piecewise({ beams, links, grips, loads }),
     done: () => {
       const [weights, push] = [new Float64Array(free), new Float64Array(free)];

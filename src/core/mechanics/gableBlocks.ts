@@ -1,7 +1,7 @@
 import type { Vec3 } from '../geometry/vector';
-import { signOf } from '../roof/side';
+import { signOf, type Side } from '../roof/side';
 import { blockEnds, strapSteel } from './fasteners';
-import { less, pointRow, type Row } from './frame';
+import { less, pointRow, type Node, type Row } from './frame';
 import type { Framing } from './framing';
 import type { Gable, GableBlock, GableShape } from './gable';
 import { holdOf } from './gableJoints';
@@ -22,13 +22,25 @@ export const blockRow = (
 ): Row | undefined => {
   const [rafter, plate] = [parts.rows[side][station], parts.plates[side][station]];
   if (!rafter || !plate) return undefined;
+  const known = blockRows.get(rafter.heel) ?? rowBetween(rafter.heel, plate, { shape, side });
+  blockRows.set(rafter.heel, known);
+  return known;
+};
+/** Nodes are kept while the same rafters stand. */
+const blockRows = new WeakMap<Node, Row>();
+
+const rowBetween = (
+  heel: Node,
+  plate: Node,
+  { shape, side }: { readonly shape: GableShape; readonly side: Side },
+): Row => {
   const x = plate.at[0];
   const point: Vec3 = [
     x,
     signOf(side) * (shape.run - shape.rafter.thickness / 2),
     shape.heightAbovePlate / 2,
   ];
-  return less(pointRow(rafter.heel, point, along), pointRow(plate, [x, point[1], 0], along));
+  return less(pointRow(heel, point, along), pointRow(plate, [x, point[1], 0], along));
 };
 const along: Vec3 = [1, 0, 0];
 

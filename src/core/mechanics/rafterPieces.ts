@@ -56,7 +56,7 @@ const isSame = (a: Made, b: Made): boolean =>
   a.nodes.every((node, i) => isSameNode(node, b.nodes[i] as Node));
 
 const isSameNode = (a: Node, b: Node): boolean =>
-  a.at.every((x, i) => x === b.at[i]) && a.dofs.every((dof, i) => dof === b.dofs[i]);
+  a === b || (a.at.every((x, i) => x === b.at[i]) && a.dofs.every((dof, i) => dof === b.dofs[i]));
 
 const isSameRafter = (a: GableRafter, b: GableRafter): boolean =>
   isSameFastening(a.top, b.top) &&

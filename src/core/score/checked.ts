@@ -26,6 +26,13 @@ const credits = { well: 1, wrong: 0.5, late: 0.25, stale: 0, none: 0 } as const;
  * opened, what should have been looked at was not.
  */
 export const checksOf = (attempt: Attempt): readonly Checked[] => {
+  const told = checksKnown.get(attempt) ?? checksAnew(attempt);
+  checksKnown.set(attempt, told);
+  return told;
+};
+const checksKnown = new WeakMap<Attempt, readonly Checked[]>();
+
+const checksAnew = (attempt: Attempt): readonly Checked[] => {
   const known = lookedAtByCrew(attempt);
   const wants = wantsOf(attempt.level).filter(({ part }) => !known.has(part));
   const windows = windowsOf(attempt, wants);
