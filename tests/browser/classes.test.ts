@@ -237,6 +237,26 @@ it.each([
   await close();
 });
 
+/** Everything a page can keep, but for the files of the site itself. */
+const leftOnDevice = async (): Promise<readonly string[]> => {
+  const left = [...Object.keys(localStorage), ...Object.keys(sessionStorage)];
+  for (const { name = '' } of await indexedDB.databases()) {
+    const db = await new Promise<IDBDatabase>((done) => {
+      const opening = indexedDB.open(name);
+      opening.onsuccess = () => done(opening.result);
+    });
+    for (const store of db.objectStoreNames) {
+      const asked = db.transaction(store).objectStore(store).getAllKeys();
+      const found = await new Promise<readonly unknown[]>((done) => {
+        asked.onsuccess = () => done(asked.result);
+      });
+      left.push(...found.map((key) => `${name} ${store} ${JSON.stringify(key)}`));
+    }
+    db.close();
+  }
+  return left;
+};
+
 it('keeps nothing once all is deleted, which takes two presses, and has it back from a backup', async () => {
   const { page, errors, close } = await openPage(browser, `${inject('base')}?lang=en&screen=class`);
   await page.click(`[data-job=${job}]`);
@@ -246,6 +266,7 @@ it('keeps nothing once all is deleted, which takes two presses, and has it back 
   const whole = await page.inputValue('#exportText');
   const backup = await saved(page, '#saveExport');
   expect(backup).toBe(whole);
+  expect(await page.evaluate(leftOnDevice)).not.toEqual([]);
   await page.click('#eraseAll');
   await page.click('#page-out');
   expect(await page.locator('[data-show]').count()).toBe(1);
@@ -254,6 +275,7 @@ it('keeps nothing once all is deleted, which takes two presses, and has it back 
   await page.click('#eraseAll');
   await page.click('#page-out');
   await expect.poll(() => page.locator('[data-show]').count()).toBe(0);
+  expect(await page.evaluate(leftOnDevice)).toEqual([]);
   await page.click('#page-keep');
   await picked(page, '#loadBackup', [{ name: 'b.json', text: backup }]);
   await expect.poll(() => page.textContent('#brought')).toMatch(/1 thing/);

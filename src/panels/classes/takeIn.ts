@@ -1,9 +1,9 @@
-import { digestOf } from '../../content/canonical';
 import { readFileHeads, type FileHead, type Remark } from '../../content/classSchema';
 import { largestFile, readJson } from '../../content/readJson';
 import { complaintLine } from '../../content/complaint';
 import type { Outcome } from '../../records/marked';
 import { keys } from '../../records/backup';
+import { fileKey } from '../../records/fileKey';
 import { markAll, type TakenFile } from '../../records/pool';
 import type { Entry } from '../../records/report';
 import type { Desk } from '../desk';
@@ -34,7 +34,7 @@ const fetched = async ({ store }: Desk, { key, name, when }: FileHead): Promise<
 export const takeIn = async (desk: Desk, files: readonly File[]): Promise<void> => {
   const { classes } = desk;
   if (classes.marking.value || !classes.files.value) return;
-  const read = await Promise.all(files.map(textOf));
+  const read = await loaded(desk, files);
   const taken = read.flatMap((one) => ('text' in one ? [one] : []));
   const known = classes.files.value;
   const fresh = new Map(taken.map((file) => [file.key, file]));
@@ -45,19 +45,31 @@ export const takeIn = async (desk: Desk, files: readonly File[]): Promise<void> 
   const kept = await keepFiles(desk);
   classes.intake.value = {
     read: came.through,
-    of: fresh.size,
+    of: fresh.size + files.length - read.length,
     twice: taken.length - fresh.size,
     wrong,
     kept,
   };
 };
 
+/** Their texts, one after the other: thousands at once would hold up the page. */
+const loaded = async ({ classes }: Desk, files: readonly File[]): Promise<readonly Read[]> => {
+  const read: Read[] = [];
+  let stopped = false;
+  const stop = (): void => void (stopped = true);
+  classes.marking.value = { through: 0, of: files.length, stop };
+  for (const file of files) if (!stopped) read.push(await textOf(file));
+  classes.marking.value = undefined;
+  return stopped ? [] : read;
+};
+
+type Read = TakenFile | { readonly line: string };
+
 /** What is too large is not even loaded. */
-const textOf = async (file: File): Promise<TakenFile | { readonly line: string }> => {
+const textOf = async (file: File): Promise<Read> => {
   if (file.size <= largestFile) {
     const text = await file.text();
-    // One by one as they come in, so that the page stays awake.
-    return { key: digestOf(text), name: file.name, when: file.lastModified, text };
+    return { key: await fileKey(text), name: file.name, when: file.lastModified, text };
   }
   const read = readJson(' '.repeat(largestFile + 1));
   const [first] = read.ok ? [] : read.complaints;
