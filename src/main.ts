@@ -22,7 +22,6 @@ import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { readLevels } from './content/levelFiles';
 import { readProof } from './content/proofFile';
-import type { Proof } from './core/score/proof';
 import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
 import { App } from './panels/app';
@@ -55,13 +54,12 @@ const levelFiles = import.meta.glob<string>(['../levels/*/*.json', '!../levels/e
 const proofFiles = import.meta.glob<string>('../tests/prove/last.json', {
   query: '?raw',
   import: 'default',
-  eager: true,
 });
-const proofText = Object.values(proofFiles)[0];
-let proof: Proof | undefined;
-/** Read when somebody first asks for it: nobody needs it to start. */
-const provedLast = (): Proof | undefined =>
-  (proof ??= proofText === undefined ? undefined : readProof(proofText));
+/** Read once the page stands: nobody needs it to start, but who opens it by a link. */
+const proved = async ({ proof }: Desk): Promise<void> => {
+  const [load] = Object.values(proofFiles);
+  if (load && !proof.value) proof.value = readProof(await load());
+};
 
 /** The course's order of jobs. One that is not named comes last. */
 const courseOrder = [
@@ -111,7 +109,6 @@ const start = async (): Promise<void> => {
   const seed = Number(query.get('seed') ?? '') || 1 + (Date.now() % 9973);
   const desk = deskOf({
     ...course(),
-    proof: provedLast,
     store,
     drawings: shown,
     settings,
@@ -121,12 +118,14 @@ const start = async (): Promise<void> => {
   await Promise.all([loadClasses(desk), loadOwn(desk)]);
   await openAsked(desk, query);
   await openFragment(desk);
+  if (desk.screen.value === 'proof') await proved(desk);
   document.dispatchEvent(new CustomEvent('come', { detail: 'runs' }));
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
   document.getElementById('loading')?.remove();
   window.__tt = hooks(desk, heardOn(desk));
   stayOnce(desk);
   void grained(desk);
+  void proved(desk);
   await keepForOffline(drawn);
 };
 

@@ -35,7 +35,7 @@ export type Desk = {
   /** A link asked for a job that is not here. */
   readonly lost: Signal<boolean>;
   /** The last proof of the score, where there is one. */
-  readonly proof: () => Proof | undefined;
+  readonly proof: Signal<Proof | undefined>;
   readonly store: Store;
   readonly drawings: Drawings;
   readonly screen: Signal<Screen>;
@@ -79,7 +79,7 @@ export type Aim = {
   readonly lift: (by: number | undefined) => void;
 };
 
-export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'proof' | 'store' | 'drawings'> & {
+export type DeskParts = Pick<Desk, 'levels' | 'troubles' | 'store' | 'drawings'> & {
   readonly settings: Settings;
   readonly heads: readonly RunHead[];
   readonly seed: number;
@@ -90,6 +90,7 @@ export const deskOf = ({ settings, heads, seed, levels, ...given }: DeskParts): 
   return {
     ...given,
     own,
+    proof: signal<Proof | undefined>(undefined),
     // The course's jobs and then those on own roofs, as many as there are at any time.
     get levels() {
       return [...levels, ...own.value];
@@ -163,7 +164,7 @@ export const weakestOn = (desk: Desk, level: string, parts: Score['parts']): Par
 };
 
 const provedOn = (desk: Desk, level: string) => {
-  const proof = desk.proof();
+  const proof = desk.proof.value;
   return proof?.rules === rulesVersion ? proof.levels.find((one) => one.level === level) : undefined;
 };
 

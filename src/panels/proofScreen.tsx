@@ -11,7 +11,7 @@ export const ProofScreen = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
   useSignal(desk.settings);
   const { proof: names } = words;
-  const proof = desk.proof();
+  const proof = useSignal(desk.proof);
   return (
     <div class="page">
       <header>

@@ -3,6 +3,7 @@ import { passLine } from '../core/score/scored';
 import type { Part, Score } from '../core/score/score';
 import type { Attempt } from '../core/site/attempt';
 import { errorOn, weakestOn, wordsOf, type Desk } from './desk';
+import { useSignal } from './useSignal';
 
 const order: readonly Part[] = ['order', 'checks', 'fit', 'eye', 'economy'];
 const lines: Readonly<Partial<Record<Part, number>>> = {
@@ -19,6 +20,7 @@ export const Total = ({ desk, attempt, score }: TotalProps) => {
   const words = wordsOf(desk);
   const { debrief } = words.ui;
   const { level, mode } = attempt;
+  useSignal(desk.proof);
   const error = errorOn(desk, level.id);
   const weakest = weakestOn(desk, level.id, score.parts);
   return (

@@ -19,6 +19,7 @@ export const ResultsPage = ({ desk }: { readonly desk: Desk }) => {
   const picked = useSignal(classes.shown);
   const learner = useSignal(classes.learner);
   useSignal(classes.remarks);
+  const proof = useSignal(desk.proof);
   const shown = picked ?? given[0]?.id ?? '';
   const entries = useMemo(() => entriesOf(desk, shown), [files, shown, given]);
   const report = useMemo(
@@ -27,7 +28,7 @@ export const ResultsPage = ({ desk }: { readonly desk: Desk }) => {
         errorOn: (level) => errorOn(desk, level),
         normOn: (level) => normOn(desk, level),
       }),
-    [entries],
+    [entries, proof],
   );
   const assignment = given.find(({ id }) => id === shown);
   const row = report.learners.find(({ code }) => code === learner);
