@@ -56,7 +56,7 @@ const wholeJobs = [
   'tests/score/safety.test.ts',
   'tests/score/scored.test.ts',
   'tests/session/{beamJobs,ownJobs}.test.ts',
-  'tests/site/balance.test.ts',
+  'tests/site/{anyOrder,balance}.test.ts',
   'tests/site/driftLessons.test.ts',
   'tests/site/frameHolds.test.ts',
   'tests/site/frameLessons.test.ts',

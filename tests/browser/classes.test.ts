@@ -309,3 +309,33 @@ it('takes in a folder, stops when asked to, keeps what was read and goes on from
   await close();
   rmSync(folder, { recursive: true });
 });
+
+/** Lets files fall on the desk, as somebody does who drags them there. */
+const dropped = (page: Page, files: readonly (readonly [string, string])[]): Promise<void> =>
+  page.evaluate((all) => {
+    const dataTransfer = new DataTransfer();
+    for (const [name, text] of all) dataTransfer.items.add(new File([text], name));
+    for (const type of ['dragover', 'drop'])
+      document
+        .querySelector('.takeIn')
+        ?.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true }));
+  }, files);
+
+it('takes files that are dropped on it, also while others are played again', async () => {
+  const hut = play(levelOf('garden-hut'), 'competent', { seed: 7, mode: 'own' });
+  const score = scoreOf(hut);
+  const file = (learner: string) =>
+    [`${learner}.json`, attemptText(attemptFile(hut, score, { learner }))] as const;
+  const { page, errors, close } = await openPage(browser, `${inject('base')}?lang=en&screen=class`);
+  await page.click('#page-results');
+  await dropped(page, [file('D1'), file('D2'), file('D3')]);
+  await page.waitForSelector('#marking');
+  await dropped(page, [file('D4'), ['letter.json', 'not a run'], file('D1')]);
+  await expect
+    .poll(() => page.textContent('#came'), { timeout: 60_000 })
+    .toBe('5 files read. 1 was here before and counts once.');
+  expect((await cells(page)).map(([code]) => code)).toEqual(['D1', 'D2', 'D3', 'D4']);
+  expect(await page.textContent('.wrong')).toContain('letter.json: $: is not JSON');
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -29,6 +29,8 @@ export type Classes = {
   readonly files: Signal<ReadonlyMap<string, DeskFile> | undefined>;
   /** Files are being played again. */
   readonly marking: Signal<Progress | undefined>;
+  /** Files that came meanwhile. */
+  readonly waiting: File[];
   /** What came of the last files. */
   readonly intake: Signal<Intake | undefined>;
   readonly remarks: Signal<Readonly<Record<string, Remark>>>;
@@ -60,6 +62,7 @@ export const noClasses = (): Classes => ({
   page: signal<ClassPage>('out'),
   files: signal<ReadonlyMap<string, DeskFile> | undefined>(undefined),
   marking: signal<Progress | undefined>(undefined),
+  waiting: [],
   intake: signal<Intake | undefined>(undefined),
   remarks: signal<Readonly<Record<string, Remark>>>({}),
   shown: signal<string | undefined>(undefined),

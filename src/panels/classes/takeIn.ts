@@ -8,7 +8,7 @@ import { markAll, type TakenFile } from '../../records/pool';
 import type { Entry } from '../../records/report';
 import type { Desk } from '../desk';
 import { classWordsOf } from './classWords';
-import type { DeskFile } from './classState';
+import type { DeskFile, Intake } from './classState';
 
 /** Files come in: read, played again by workers, kept. Whatever is kept is played again when the desk is opened next. */
 
@@ -23,6 +23,7 @@ export const fetchFiles = async (desk: Desk): Promise<void> => {
   const { through } = await marked(desk, all);
   if (through < all.length)
     classes.intake.value = { read: through, of: all.length, twice: 0, wrong: [], kept: true };
+  await takeWaiting(desk);
 };
 
 const fetched = async ({ store }: Desk, { key, name, when }: FileHead): Promise<TakenFile | undefined> => {
@@ -30,20 +31,55 @@ const fetched = async ({ store }: Desk, { key, name, when }: FileHead): Promise<
   return typeof text === 'string' ? { key, name, when, text } : undefined;
 };
 
-/** Takes files in. Nothing comes in while others are being played again. */
+/** Takes files in. What comes while others are being played again waits for its turn. */
 export const takeIn = async (desk: Desk, files: readonly File[]): Promise<void> => {
   const { classes } = desk;
-  if (classes.marking.value || !classes.files.value) return;
+  if (classes.marking.value || !classes.files.value) {
+    classes.waiting.push(...files);
+    return;
+  }
+  classes.intake.value = await took(desk, files, classes.files.value);
+  await takeWaiting(desk);
+};
+
+/** Those that waited are told together with those before them. One who stops what goes on stops them too. */
+const takeWaiting = async (desk: Desk): Promise<void> => {
+  const { classes } = desk;
+  const files = classes.waiting.splice(0);
+  const before = classes.intake.value;
+  if (files.length === 0 || !classes.files.value) return;
+  if (before && before.read < before.of) {
+    classes.intake.value = { ...before, of: before.of + files.length };
+    return;
+  }
+  const came = await took(desk, files, classes.files.value);
+  classes.intake.value = before
+    ? {
+        read: before.read + came.read,
+        of: before.of + came.of,
+        twice: before.twice + came.twice,
+        wrong: [...before.wrong, ...came.wrong],
+        kept: before.kept && came.kept,
+      }
+    : came;
+  await takeWaiting(desk);
+};
+
+const took = async (
+  desk: Desk,
+  files: readonly File[],
+  known: ReadonlyMap<string, DeskFile>,
+): Promise<Intake> => {
+  const { classes } = desk;
   const read = await loaded(desk, files);
   const taken = read.flatMap((one) => ('text' in one ? [one] : []));
-  const known = classes.files.value;
   const fresh = new Map(taken.map((file) => [file.key, file]));
   for (const key of known.keys()) fresh.delete(key);
   const came = await marked(desk, [...fresh.values()]);
   const wrong = [...read.flatMap((one) => ('line' in one ? [one.line] : [])), ...came.wrong];
   classes.shown.value = came.last ?? classes.shown.value;
   const kept = await keepFiles(desk);
-  classes.intake.value = {
+  return {
     read: came.through,
     of: fresh.size + files.length - read.length,
     twice: taken.length - fresh.size,
