@@ -1,5 +1,9 @@
 import type { Page } from 'playwright-core';
 import { bareText } from '../../src/content/assignment';
+import { canonicalText } from '../../src/content/canonical';
+import type { Style } from '../../src/content/draft/fields';
+import { fileOf, type RoofDraft } from '../../src/content/draft/roofDraft';
+import { sampleOf } from '../../src/content/draft/samples';
 import { linkOf } from '../../src/content/link';
 import { play } from '../../src/core/hands/play';
 import type { Hold } from '../../src/core/instruments/tool';
@@ -94,6 +98,15 @@ const handedOut = linkOf({
   }),
 });
 
+/** A roof as its link carries it. */
+const roofLink = (style: Style, typed: RoofDraft['typed'] = {}): string => {
+  const draft = sampleOf(style);
+  return linkOf({
+    kind: 'roof',
+    text: canonicalText(fileOf({ ...draft, typed: { ...draft.typed, ...typed } })),
+  });
+};
+
 /** The table of screens. */
 export const screens: readonly Screen[] = [
   { name: 'start', go: 'start' },
@@ -146,6 +159,10 @@ export const screens: readonly Screen[] = [
   { name: 'classResults', press: '#page-results' },
   { name: 'classOut', press: '#page-out' },
   { name: 'assigned', open: { query: handedOut } },
+  { name: 'ownRoof', open: { query: '&screen=roof' } },
+  { name: 'ownLink', open: { query: roofLink('dormer', { seat: '9"', spacing: 'two feet' }) } },
+  { name: 'ownHip', open: { query: roofLink('hip') } },
+  { name: 'ownCard', press: '#toCard' },
   {
     name: 'told',
     open: { query: `&level=${job}&mode=own&screen=site`, hand: 'naive-order' },

@@ -1,5 +1,6 @@
 import type { Field } from '../../content/draft/fields';
 import { answerOf, otherStock, type RoofDraft } from '../../content/draft/roofDraft';
+import { usualOf } from '../../content/draft/usual';
 import { lumber } from '../../core/stock/lumber';
 import type { RoofMessages } from '../../present/words/roofMessages';
 
@@ -67,10 +68,16 @@ const Answer = (props: AnswerProps) => {
     <Text
       {...props}
       at={field.id}
-      hint={'optional' in field && field.optional ? props.words.own.asLeft : ''}
+      hint={'optional' in field && field.optional ? hintOf(props) : ''}
       unit={field.kind === 'rise' ? props.words.own.inTwelve : undefined}
     />
   );
+};
+
+/** What the roof has where nothing is typed. */
+const hintOf = ({ field, draft, words: { own } }: Props): string => {
+  const usual = usualOf(draft, field.id);
+  return usual === undefined ? own.asLeft : own.asUsual(usual);
 };
 
 type TextProps = Omit<AnswerProps, 'field'> & {

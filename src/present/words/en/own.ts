@@ -34,6 +34,7 @@ export const own = {
     site: 'The site',
   } as Record<string, string>,
   asLeft: 'left out',
+  asUsual: (usual: string): string => `left out: ${usual}`,
   inTwelve: 'in 12',
   stockOther: 'other, typed',
   stockUsual: 'same as the ridge',

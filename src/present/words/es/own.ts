@@ -36,6 +36,7 @@ export const own: typeof english = {
     site: 'El sitio',
   },
   asLeft: 'sin dato',
+  asUsual: (usual: string): string => `sin dato: ${usual}`,
   inTwelve: 'en 12',
   stockOther: 'otra, escrita',
   stockUsual: 'igual que la cumbrera',
