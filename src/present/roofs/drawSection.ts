@@ -5,6 +5,7 @@ import { timbersOf } from '../../core/roof/timbers';
 import { lengthText } from '../words/numbers';
 import { textMid, type Drawing, type Point, type Shape } from './draw';
 import { acrossOf, framed, type DrawSize, type Frame } from './drawPlan';
+import { grainOf } from './drawGrain';
 import type { Told } from './figures';
 import { textWidth } from './textSize';
 import { in12, roofTitle } from './title';
@@ -41,7 +42,8 @@ export const sectionDrawing = (given: Asked, size: DrawSize): Drawing => {
     shapes: [
       ...ties.map((points): Shape => ({ kind: 'outline', points: draw(points), role: 'thin' })),
       ...sides.map((points): Shape => ({ kind: 'outline', points: draw(points), role: 'wood' })),
-      ...cut.map((one): Shape => ({ kind: 'outline', points: draw(endOf(one)), role: 'wood', id: one.id })),
+      ...sides.flatMap((points) => grainOf(draw(points))),
+      ...cut.map((one): Shape => ({ kind: 'outline', points: draw(endOf(one)), role: 'cut', id: one.id })),
       ...dimensions(asked, size, { frame, height }),
       ...slopeMark(asked, size, { frame, sides }),
     ],
