@@ -26,8 +26,7 @@ type Work = {
 
 /** Marks files side by side, a worker to a core. What one worker cannot finish is told as such and stops no other. */
 export const markAll = ({ shelf, files, told }: Work, open: () => Worker = openWorker): Marking => {
-  const cores = Math.max(1, navigator.hardwareConcurrency || 1);
-  const workers = files.slice(0, cores).map(open);
+  const workers = files.slice(0, cores()).map(open);
   const outcomes: (Outcome | undefined)[] = files.map(() => undefined);
   let next = 0;
   let through = 0;
@@ -53,7 +52,20 @@ export const markAll = ({ shelf, files, told }: Work, open: () => Worker = openW
   return { done, stop };
 };
 
-const openWorker = (): Worker =>
+const cores = (): number => Math.max(1, navigator.hardwareConcurrency || 1);
+
+/** Workers that wait for files: opening one takes longer than marking one. */
+const waiting: Worker[] = [];
+
+/** Opens workers before there is anything to mark. Returns how to let those go that nobody needed. */
+export const standBy = (): (() => void) => {
+  while (waiting.length < cores()) waiting.push(freshWorker());
+  return () => waiting.splice(0).forEach((worker) => worker.terminate());
+};
+
+const openWorker = (): Worker => waiting.pop() ?? freshWorker();
+
+const freshWorker = (): Worker =>
   new Worker(new URL('./markWorker.ts', import.meta.url), { type: 'module', name: 'marks' });
 
 const asked = (worker: Worker, message: ToWorker & { readonly name: string }): Promise<Outcome> =>
