@@ -59,9 +59,10 @@ const isSameNode = (a: Node, b: Node): boolean =>
   a === b || (a.at.every((x, i) => x === b.at[i]) && a.dofs.every((dof, i) => dof === b.dofs[i]));
 
 const isSameRafter = (a: GableRafter, b: GableRafter): boolean =>
-  isSameFastening(a.top, b.top) &&
-  isSameFastening(a.heel, b.heel) &&
-  own.every((name) => a[name] === b[name]);
+  a === b ||
+  (isSameFastening(a.top, b.top) &&
+    isSameFastening(a.heel, b.heel) &&
+    own.every((name) => a[name] === b[name]));
 
 const own = [
   'name',

@@ -20,7 +20,7 @@ import { cutRafter } from './hung';
 import { offLine } from './planPosts';
 import { ownLie } from './ridgeLies';
 import type { Standing } from './standing';
-import type { RidgeState, SiteState } from './state';
+import type { Placed, RidgeState, SiteState } from './state';
 import { plateAt, platePose } from './truePlate';
 
 /** The site as a frame: what is fastened, what carries and steadies it, and where it comes to rest. */
@@ -117,7 +117,35 @@ const wallBraces = ({ level, site }: Standing, side: Side): readonly number[] =>
   return Array.from({ length: count }, (_, i) => ((i + 1) * level.plan.length) / (count + 1));
 };
 
+/** The same rafter as last time while nothing that it is made of has changed. */
 const rafterOf = (standing: Standing, id: RafterId, nails: NailsIn): GableRafter => {
+  const { level, seed, site } = standing;
+  const placed = site.members[id] as Placed;
+  const [ridge, heel] = [`ridge:${id}`, `heel:${id}`] as const;
+  const [above, below] = [nails(ridge), nails(heel)];
+  const of = [
+    level,
+    seed,
+    site.joints[ridge],
+    site.joints[heel],
+    site.rests[ridge],
+    site.rests[heel],
+    site.trims[placed.board ?? 'board.1'],
+    // In a stick that is split nails count in part.
+    above.nails,
+    above.tacks,
+    below.nails,
+    below.tacks,
+  ];
+  const last = rafters.get(placed);
+  if (last && of.every((one, i) => one === last.of[i])) return last.rafter;
+  const rafter = rafterAnew(standing, id, nails);
+  rafters.set(placed, { of, rafter });
+  return rafter;
+};
+const rafters = new WeakMap<Placed, { readonly of: readonly unknown[]; readonly rafter: GableRafter }>();
+
+const rafterAnew = (standing: Standing, id: RafterId, nails: NailsIn): GableRafter => {
   const { side, station } = placeOf(id) as { side: Side; station: number };
   const board = (standing.site.members[id]?.board ?? 'board.1') as BoardId;
   const cut = cutRafter(standing, board);

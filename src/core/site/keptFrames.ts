@@ -1,6 +1,6 @@
 import type { Level } from '../level/level';
 import { fastened } from './holding';
-import { blockEndsOf, partsOfJoint, type BlockId } from './ids';
+import { blockEndsOf, partsOfJoint, type BlockId, type JointId, type MemberId } from './ids';
 import type { Standing } from './standing';
 import type { Nailing, Placed, SiteState } from './state';
 
@@ -85,7 +85,8 @@ const written = <T extends object>(write: (part: T) => string): ((part: T) => st
 
 const standsIn = written((members: SiteState['members']) => {
   let said = '';
-  for (const [id, placed] of Object.entries(members) as [string, Placed][]) {
+  for (const id of Object.keys(members)) {
+    const placed = members[id as MemberId] as Placed;
     if (!idle(id)) said += `${id} ${placed.board} ${placed.how} ${placed.off}|`;
   }
   return said;
@@ -96,7 +97,8 @@ const idle = (id: string): boolean => id.startsWith('block.') || id.startsWith('
 
 const holdsIn = written((joints: SiteState['joints']) => {
   let said = '';
-  for (const [joint, so] of Object.entries(joints) as [string, Nailing][]) {
+  for (const joint of Object.keys(joints)) {
+    const so = joints[joint as JointId] as Nailing;
     if (counts(joints, joint)) said += `${joint} ${so.nails} ${so.tacks}|`;
   }
   return said;
