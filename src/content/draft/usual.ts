@@ -32,6 +32,3 @@ export const usualOf = (draft: RoofDraft, field: string): string | undefined => 
   const answer = like === undefined ? figures[field] : draft.typed[like];
   return answer === '' ? undefined : answer;
 };
-
-/** Fields of which it is told. */
-export const withUsual: readonly string[] = [...Object.keys(likes), ...Object.keys(figures)];

@@ -41,7 +41,7 @@ const mostRounds = 50;
 
 /** Where a joint slips to for given moves; undefined when its nails hold. */
 export const slipOf = (frame: Frame, grip: Grip, u: Float64Array): Slip | undefined => {
-  if (loadOn(frame, grip, u) <= grip.cap) return undefined;
+  if (fullForce(frame, grip, u) <= grip.cap) return undefined;
   const links = linksIn(frame, grip);
   const offs = links.map((link) => offOf(link, u));
   const at = (slack: number): readonly number[] =>
@@ -64,10 +64,10 @@ export const slipOf = (frame: Frame, grip: Grip, u: Float64Array): Slip | undefi
 
 /** Force in a joint for its cap, were its nails not to give. */
 export const strainOf = (frame: Frame, grip: Grip, u: Float64Array): number =>
-  loadOn(frame, grip, u) / grip.cap;
+  fullForce(frame, grip, u) / grip.cap;
 
 /** Force in a joint whose nails hold, pounds. */
-const loadOn = (frame: Frame, { links }: Grip, u: Float64Array): number => {
+const fullForce = (frame: Frame, { links }: Grip, u: Float64Array): number => {
   let sum = 0;
   for (const n of links) {
     const link = frame.links[n] as Link;
