@@ -13,7 +13,7 @@ const weightsFor = (changes: Changes = {}) => {
 describe('published weights', () => {
   // Table of softwood lumber dimensions (read): 2×8 2.64 and 2×4 1.28 lb per foot, to the hundredth.
   it.each([
-    ['joist', 2.64, 24],
+    ['joist', 2.64, 284.875 / 12],
     ['collar', 1.28, 105.47432855791567 / 12],
   ])('a %s weighs %f lb a foot', (member, pounds, feet) => {
     const row = weightsFor().sticks.find((stick) => stick.member === member);

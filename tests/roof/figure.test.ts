@@ -63,6 +63,14 @@ describe('the sample roof: 288 by 312 in, 6 in 12, 2×8 at 24 in, 14 in overhang
     expect(collar?.length).toBeCloseTo(2 * (144 + (6.3557 - (2 / 3) * 77.9807) * 2), 2);
   });
 
+  it('stops joists behind the blocks of both walls, by the allowance that these have', () => {
+    const [joist, collar] = roofOf().ties;
+    // 1 1/2 in of block and 1/16 in at each end; the plane is half as much higher there.
+    expect(joist?.behindBlocks?.length).toBeCloseTo(288 - 2 * 1.5625, 9);
+    expect(joist?.behindBlocks?.clip).toBeCloseTo(7.25 - 6.3557 - 1.5625 / 2, 3);
+    expect(collar).not.toHaveProperty('behindBlocks');
+  });
+
   it('calls for no caution', () => {
     expect(roofOf().cautions).toEqual([]);
   });

@@ -246,6 +246,8 @@ export type FiguredTie = {
   readonly length: number;
   /** What is cut off each upper corner, plumb at the plate's outer face, of a tie as deep as the rafters. */
   readonly clip: number;
+  /** The same two where blocks are in its way: as it is cut to lie in a bay that its block fills. */
+  readonly behindBlocks?: { readonly length: number; readonly clip: number };
 };
 
 export type Caution = { readonly code: string; readonly at: string; readonly text: string };

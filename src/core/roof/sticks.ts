@@ -186,9 +186,10 @@ const blockStick = ({ rafter }: RoofPlan, block: FiguredBlock): Stick => {
 };
 
 const ties = ({ rafter }: RoofPlan, roof: FiguredRoof): readonly Stick[] =>
-  roof.ties.map(({ id, kind, count, length }) =>
-    stick({ member: id, kind, section: kind === 'collar' ? collarStock : rafter, count, length }),
-  );
+  roof.ties.map(({ id, kind, count, length: whole, behindBlocks }) => {
+    const section = kind === 'collar' ? collarStock : rafter;
+    return stick({ member: id, kind, section, count, length: behindBlocks?.length ?? whole });
+  });
 
 /** As deep as the plate is wide: they fill the same wall. */
 const studs = (plan: RoofPlan, { gableStuds }: FiguredRoof): readonly Stick[] => {

@@ -1,3 +1,4 @@
+import { behindBlocks, type Reaches } from './behindBlocks';
 import type { FiguredTie } from './figured';
 import { bearsAt, platesOf, type Frame } from './form';
 import type { RoofPlan as AnyPlan, ShedPlan } from './plan';
@@ -66,15 +67,20 @@ export const breakHeight = (planes: readonly RoofPlane[]): number =>
 const breakTie = (plan: RoofPlan, every: number, top: TieTop): readonly FiguredTie[] => {
   const upper = top.planes.filter(({ eave }) => eave.stands);
   const clips = upper.map(({ cuts }) => plan.rafter.depth - cuts.heightAbovePlate);
+  const reaches = upper.map((plane) => [plane, plane.eave.run] as const);
+  const tie = {
+    height: breakHeight(top.planes),
+    length: reaches.reduce((sum, [, reach]) => sum + reach, 0),
+    clip: Math.max(0, ...clips),
+  };
   return [
     {
       id: idOf('breakTie', top),
       count: countOf(top.pairs, every),
       side: 'both',
       kind: 'breakTie',
-      height: breakHeight(top.planes),
-      length: upper.reduce((sum, { eave }) => sum + eave.run, 0),
-      clip: Math.max(0, ...clips),
+      ...tie,
+      ...behindBlocks(plan, tie, { reaches, frame: top.frame }),
     },
   ];
 };
@@ -89,23 +95,23 @@ const countOf = (pairs: number, every: number): number => Math.ceil((pairs - 1) 
 const fitted = (
   plan: RoofPlan,
   { height, top }: { readonly height: number; readonly top: TieTop },
-): Pick<FiguredTie, 'height' | 'length' | 'clip'> => {
-  const plates = platesOf(top.frame);
+): Omit<FiguredTie, 'id' | 'count' | 'side' | 'kind'> => {
+  const { frame, planes } = top;
+  const plates = platesOf(frame);
   const passes = (plane: RoofPlane): number => plane.eave.plane.base - plates + planeOverPlate(plane);
-  const atWalls = top.planes.filter(({ eave }) => !eave.stands);
+  const atWalls = planes.filter(({ eave }) => !eave.stands);
   const low = atWalls.filter((plane) => height < passes(plane));
-  if (low.length === atWalls.length) {
-    const standsOut = low.map((plane) => height + plan.rafter.depth - passes(plane));
-    return { height, length: top.frame.span, clip: Math.max(0, ...standsOut) };
-  }
   const reach = (plane: RoofPlane): number =>
     low.includes(plane) ? plane.eave.run - plane.eave.clad : reachAt(plane, height + plates);
-  const length = atWalls.reduce(
-    (sum, plane) => sum + overAll(top.planes, plane, (one) => reach(one) + (one.eave.beyond ?? 0)),
-    0,
-  );
+  const reaches: Reaches = atWalls.map((plane) => [
+    plane,
+    overAll(planes, plane, (one) => reach(one) + (one.eave.beyond ?? 0)),
+  ]);
   const clip = Math.max(0, ...low.map((plane) => height + plan.rafter.depth - passes(plane)));
-  return { height, length, clip };
+  const allLow = low.length === atWalls.length;
+  const length = allLow ? frame.span : reaches.reduce((sum, [, one]) => sum + one, 0);
+  const tie = { height, length, clip };
+  return { ...tie, ...behindBlocks(plan, tie, { reaches, frame }) };
 };
 
 /** Level, from the ridge's centre line to the plane that a side comes to first. Inches. */

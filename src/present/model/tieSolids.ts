@@ -17,9 +17,6 @@ export const tieSolids = (shown: Shown, scheme: Scheme): readonly Solid[] =>
 
 type Maker = (shown: Shown, scheme: Scheme, member: Named) => readonly Solid[];
 
-/** Ties stop this far inside the plates' outer faces: behind the blocks. Inches, ours. */
-const behindBlock = 1.625;
-
 /** x where a tie starts that lies beside the rafter of its station, inside the building. */
 export const besideRafter = (scheme: Scheme, id: string): number => {
   const station = placeOf(id).station ?? 1;
@@ -61,9 +58,11 @@ const levelTie = (
   );
 };
 
-const joist: Maker = (_shown, scheme, [id]) => [
-  levelTie(scheme, id, { low: 0, depth: scheme.tieDepth, out: scheme.half - behindBlock }),
-];
+const joist: Maker = ({ figured }, scheme, [id]) => {
+  const cut = figured.ties.find(({ behindBlocks }) => behindBlocks)?.behindBlocks;
+  const out = (cut?.length ?? 2 * scheme.half) / 2;
+  return [levelTie(scheme, id, { low: 0, depth: scheme.tieDepth, out })];
+};
 
 const crossTie: Maker = ({ level }, scheme, [id]) => {
   const x = besideRafter(scheme, id);

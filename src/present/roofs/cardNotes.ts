@@ -71,22 +71,16 @@ const ridgeText = ({ words }: SheetAsked, { figures, notes }: SheetRow): string 
 };
 
 /** In short: without what is cut off its corners and at which pairs. */
-const tieText = (
-  { words, plan, roof, units }: SheetAsked,
-  { figures, notes }: SheetRow,
-  short = false,
-): string => {
+const tieText = ({ words }: SheetAsked, { figures, notes }: SheetRow, short = false): string => {
   const { card } = words.roofs;
   const height = figures.find(({ key }) => key === 'tieHeight');
-  const long = figures.find(({ key }) => key === 'length');
+  const long = figures.find(({ key }) => key === 'length' || key === 'behindBlocks');
   const clip = figures.find(({ key }) => key === 'clip');
   const all = [
     height?.inches === 0 ? card.onPlates : `${small(height?.name)} ${height?.text}`,
     card.ridgeLong(long?.text ?? ''),
+    ...(long?.key === 'behindBlocks' ? [card.behindBlocks] : []),
     ...(clip && !short ? [`${small(clip.name)} ${clip.text}`] : []),
-    ...(height?.inches === 0 && !short && roof.blocks.length > 0
-      ? [card.blocksShorter(tapeText(plan.rafter.thickness, units))]
-      : []),
   ];
   return [`${all.join(', ')}.`, ...notes.slice(0, short ? 0 : 1)].join(' ');
 };

@@ -125,12 +125,12 @@ const collarDepth = 3.5;
 
 const tieOutline = (
   plan: RoofPlan,
-  { id, kind, height }: FiguredTie,
+  { id, kind, height, length, behindBlocks }: FiguredTie,
   sides: readonly (readonly Point[])[],
 ): readonly (readonly Point[])[] => {
   if (/wing|dormer/.test(id) || sides.length < 2) return [];
   const high = height + (kind === 'collar' ? collarDepth : plan.rafter.depth);
-  const half = plan.span / 2;
+  const half = (plan.span + (behindBlocks?.length ?? length) - length) / 2;
   const edge = (z: number, way: 1 | -1): number => {
     const reach = topReach(sides, z, way);
     return way * Math.min(half, reach === undefined ? half : reach);

@@ -22,20 +22,8 @@ export const blocksPart = (asked: SheetAsked): SheetPart => {
     key: 'blocks',
     title: part.blocks,
     rows: roof.blocks.map((block) => blockRow(asked, block)),
-    notes:
-      roof.blocks.length > 0
-        ? [
-            stands,
-            ...(hasTieInBay(asked) ? [note.blockAtTie(tapeText(plan.rafter.thickness, asked.units))] : []),
-          ]
-        : [],
+    notes: roof.blocks.length > 0 ? [stands] : [],
   };
-};
-
-/** A tie that begins under the top of the blocks lies in the bay beside its rafter, where the figured block would end. */
-const hasTieInBay = ({ roof }: SheetAsked): boolean => {
-  const top = roof.commonRafters[0]?.heightAbovePlate ?? 0;
-  return roof.ties.some(({ kind, height }) => kind !== 'collar' && kind !== 'breakTie' && height < top);
 };
 
 const blockRow = (asked: SheetAsked, block: FiguredBlock): SheetRow => {
@@ -75,22 +63,30 @@ const tieRow = (asked: SheetAsked, tie: FiguredTie): SheetRow => {
   const { member, note } = words.roofs;
   const part = partOfId(tie.id);
   const every = everyOf(plan, tie);
+  const { behindBlocks: cut } = tie;
+  const clip = (cut ?? tie).clip;
   return {
     id: tie.id,
     name: part ? `${member[tie.kind]}, ${whereText(words, 'all', part)}` : member[tie.kind],
     count: tie.count,
     figures: [
       lengthFigure(asked, 'tieHeight', tie.height),
-      lengthFigure(asked, 'length', tie.length),
-      ...(tie.clip > 0 ? [lengthFigure(asked, 'clip', tie.clip)] : []),
+      cut ? lengthFigure(asked, 'behindBlocks', cut.length) : lengthFigure(asked, 'length', tie.length),
+      ...(clip > 0 ? [lengthFigure(asked, 'clip', clip)] : []),
+      ...(cut ? [lengthFigure(asked, 'overPlates', tie.length)] : []),
     ],
     notes: [
       ...(every === undefined ? [] : [note.tieEvery(every)]),
+      ...(cut ? [note.behindBlocks] : []),
       ...(tie.kind === 'collar' ? [note.collarHigh] : []),
+      ...(isBesideGussets(plan, tie) ? [note.besideGussets] : []),
       ...spliceNotes(asked, tie.id),
     ],
   };
 };
+
+const isBesideGussets = (plan: SheetAsked['plan'], { kind }: FiguredTie): boolean =>
+  kind === 'breakTie' && plan.kind === 'gambrel' && plan.breakOn.what === 'gussets';
 
 const everyOf = (plan: SheetAsked['plan'], { kind }: FiguredTie): number | undefined => {
   if (!('joists' in plan)) return undefined;

@@ -173,7 +173,9 @@ const tiesOf = (plan: GablePlan, figured: FiguredRoof, what: 'low' | 'collar'): 
   const every = what === 'collar' ? plan.collars && plan.collars.every : plan.joists && plan.joists.every;
   if (!tie || !every) return [];
   const depth = what === 'collar' ? limits.collarDepth : plan.rafter.depth;
-  const outline = tieOutline(plan, tie, { depth, clip: isBeveled(figured, tie) ? depth : tie.clip });
+  const beveled = { length: tie.length, clip: depth };
+  const cut = tie.behindBlocks ?? (isBeveled(figured, tie) ? beveled : tie);
+  const outline = tieOutline(plan, tie.height, { depth, ...cut });
   const last = layout.stations.length - 1;
   return layout.stations.flatMap((x, i) =>
     i % every === 0 || i === last ? [tieAt(plan, { id: `${tie.kind}.${i + 1}`, x, outline })] : [],
@@ -195,13 +197,13 @@ const tieAt = ({ rafter: { thickness }, length }: GablePlan, { id, x, outline }:
 /** Long points below; above, as much off each end as the slope asks for over the height of what is clipped. */
 const tieOutline = (
   { slope }: GablePlan,
-  tie: FiguredTie,
-  { depth, clip }: { readonly depth: number; readonly clip: number },
+  height: number,
+  { depth, length, clip }: { readonly depth: number; readonly length: number; readonly clip: number },
 ): readonly Vec2[] => {
-  const half = tie.length / 2;
-  const top = tie.height + depth;
+  const half = length / 2;
+  const top = height + depth;
   const right: readonly Vec2[] = [
-    [half, tie.height],
+    [half, height],
     ...(clip < depth ? [[half, top - clip] as const] : []),
     ...(clip > 0 ? [[half - (clip * slope.run) / slope.rise, top] as const] : []),
   ];

@@ -111,6 +111,8 @@ export const roofs = {
     ridgeOverFloor: 'Underside above the posts’ floor',
     length: 'Length',
     height: 'Height',
+    behindBlocks: 'Length, behind the blocks',
+    overPlates: 'Over the plates, without blocks',
     clip: 'Clip off each top corner',
     tieHeight: 'Lower edge above plate',
     bevel: 'Bevel',
@@ -176,8 +178,9 @@ export const roofs = {
       wall: (at: string, long: string, post: string | undefined) =>
         `At ${at} from end A it bears ${long} before the wall${post === undefined ? '' : `, on a post of ${post}`}.`,
     },
-    blockAtTie: (thick: string) =>
-      `A tie on the plates lies in the bay, beside its rafter. Cut that block ${thick} shorter (common practice, no source).`,
+    behindBlocks:
+      'Blocks fill their bays: it stops behind them at both walls, by their own allowance (common practice, no source).',
+    besideGussets: 'Lies against the gussets of its pair.',
     ridgeShallow: 'Not as deep as the plumb cut.',
     proud: (side: string, by: string) => `Rafters of the ${side} stand ${by} proud: bevel them.`,
     splice: (pieces: string) => `In pieces: ${pieces}.`,
@@ -261,7 +264,7 @@ export const roofs = {
     ledgerOff: 'ledger is off',
     anglesOf: (what: string) => `angles of ${what}`,
     onPlates: 'on the plates',
-    blocksShorter: (thick: string) => `blocks beside it ${thick} shorter`,
+    behindBlocks: 'behind the blocks',
     ridgeLong: (length: string) => `${length} long`,
     plumbCut: 'Plumb cut',
     body: 'Body',

@@ -113,6 +113,8 @@ export const roofs: typeof en = {
     ridgeOverFloor: 'Abajo, sobre el piso de los postes',
     length: 'Largo',
     height: 'Alto',
+    behindBlocks: 'Largo, detrás de los bloques',
+    overPlates: 'Sobre las soleras, sin bloques',
     clip: 'Recorte de cada esquina de arriba',
     tieHeight: 'Canto de abajo sobre la solera',
     bevel: 'Bisel',
@@ -178,8 +180,9 @@ export const roofs: typeof en = {
       wall: (at, long, post) =>
         `A ${at} del extremo A apoya ${long} ante el muro${post === undefined ? '' : `, sobre un poste de ${post}`}.`,
     },
-    blockAtTie: (thick) =>
-      `Un tirante sobre las soleras ocupa el vano, junto a su cabio. Corte ese bloque ${thick} más corto (práctica común, sin fuente).`,
+    behindBlocks:
+      'Los bloques llenan sus vanos: acaba detrás de ellos en los dos muros, con su misma holgura (práctica común, sin fuente).',
+    besideGussets: 'Va contra las cartelas de su par.',
     ridgeShallow: 'No es tan alta como el corte a plomo.',
     proud: (side, by) => `Los cabios del ${side} salen ${by} arriba: hágales bisel.`,
     splice: (pieces) => `En piezas: ${pieces}.`,
@@ -263,7 +266,7 @@ export const roofs: typeof en = {
     ledgerOff: 'sin el larguero',
     anglesOf: (what) => `ángulos de ${what}`,
     onPlates: 'sobre las soleras',
-    blocksShorter: (thick) => `los bloques a su lado, ${thick} más cortos`,
+    behindBlocks: 'detrás de los bloques',
     ridgeLong: (length) => `${length} de largo`,
     plumbCut: 'Corte a plomo',
     body: 'Cuerpo',
