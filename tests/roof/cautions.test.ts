@@ -40,6 +40,13 @@ const rows: readonly (readonly [string, string, Changes, Changes, readonly strin
     ['26 in', '25.994 in'],
   ],
   ['tiesWide', 'joists.every', { joists: { every: 2 } }, { joists: { every: 3 } }, ['72 in', '48 in']],
+  [
+    'tieBearing',
+    'plate.width',
+    { plate: { width: 3.5 } },
+    { plate: { width: 3 }, seat: 2 },
+    ['1.438 in', '1.5 in'],
+  ],
   ['collarsWide', 'collars.every', { collars: { every: 2 } }, { collars: { every: 3 } }, ['72 in', '48 in']],
   ['collarsTight', 'collars', slope(3), { ...slope(3), span: 240 }, ['3.5 in']],
 ];

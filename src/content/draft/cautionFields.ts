@@ -11,6 +11,7 @@ export const cautionFields: Readonly<Record<string, string>> = {
   tiesAbsent: 'joists',
   tiesHigh: 'joists.height',
   tiesWide: 'joists',
+  tieBearing: 'plate.width',
   collarsWide: 'collars',
   collarsTight: 'collars',
   ledgerShallow: 'ledger',

@@ -15,7 +15,7 @@ type Fitted = Pick<FiguredTie, 'height' | 'length' | 'clip'>;
 /** Ends of a tie, each from the ridge's centre line to its long point, in the order of the planes. Inches. */
 export type Reaches = readonly (readonly [plane: RoofPlane, reach: number])[];
 
-/** As cut to clear the blocks by the allowance that these have; absent where the tie passes over them. */
+/** As cut to clear the blocks by the allowance that these have; absent where the tie passes over them, or has no room between. */
 export const behindBlocks = (
   plan: RoofPlan,
   tie: Fitted,
@@ -26,13 +26,14 @@ export const behindBlocks = (
     const behind = faceOf(plane) - blockReaches(plan, plane, low);
     return { plane, low, reach: isInWay(plan, plane, low) ? Math.min(reach, behind) : reach, full: reach };
   });
-  if (ends.every(({ reach, full }) => reach === full)) return {};
+  const length = ends.reduce((sum, { reach }) => sum + reach, 0);
+  if (length <= 0 || ends.every(({ reach, full }) => reach === full)) return {};
   const clips = ends.flatMap(({ plane, low, reach }) => {
     const under = planeOverPlate(plane) + (faceOf(plane) - reach) * plane.eave.m;
     return isOver(under, low) ? [low + plan.rafter.depth - under] : [];
   });
   return {
-    behindBlocks: { length: ends.reduce((sum, { reach }) => sum + reach, 0), clip: Math.max(0, ...clips) },
+    behindBlocks: { length, clip: Math.max(0, ...clips) },
   };
 };
 

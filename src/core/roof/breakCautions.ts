@@ -14,7 +14,16 @@ const show = (value: number): string => `${shortInches(value)} in`;
 /** Only the upper rafters come to the ridge and have collars between them. */
 const ofUpper = ['ridgeShallow', 'ridgeThin', 'notchDeep', 'slopeLow', 'collarsWide', 'collarsTight'];
 /** Only the lower ones stand on the walls. */
-const ofLower = ['notchDeep', 'tailThin', 'tailLong', 'bearingShort', 'tiesAbsent', 'tiesHigh', 'tiesWide'];
+const ofLower = [
+  'notchDeep',
+  'tailThin',
+  'tailLong',
+  'bearingShort',
+  'tiesAbsent',
+  'tiesHigh',
+  'tiesWide',
+  'tieBearing',
+];
 
 const upperKeys: Readonly<Record<string, string>> = { seat: 'purlin.seat', slope: 'upperSlope' };
 

@@ -101,6 +101,18 @@ const tiesWide: RidgedCheck = ({ plan: { joists, spacing } }) =>
   isOver(joists.every * spacing, limits.tieSpacing) &&
   `The ties are ${show(joists.every * spacing)} apart; ${show(limits.tieSpacing)} is the most, and newer codes may ask for less.`;
 
+/** Joists on the plates lie on them as far as the blocks: as thick as rafters, and an allowance. Blocks that lean over leave more. */
+const tieBearing: RidgedCheck = ({ plan: { joists, plate, rafter, blockAllowance, blockStands } }) => {
+  const left = plate.width - rafter.thickness - blockAllowance;
+  return (
+    joists !== false &&
+    joists.height === 0 &&
+    blockStands === 'plumb' &&
+    isOver(limits.bearing, left) &&
+    `Behind the blocks a joist has ${show(Math.max(0, left))} of the plate; ${show(limits.bearing)} is the least.`
+  );
+};
+
 const collarsWide: RidgedCheck = ({ plan: { collars, spacing } }) =>
   collars !== false &&
   isOver(collars.every * spacing, limits.collarSpacing) &&
@@ -127,6 +139,7 @@ const rows: readonly { readonly code: string; readonly at: string; readonly chec
   { code: 'tiesAbsent', at: 'joists', check: onBoard(tiesAbsent) },
   { code: 'tiesHigh', at: 'joists.height', check: onBoard(tiesHigh) },
   { code: 'tiesWide', at: 'joists.every', check: onBoard(tiesWide) },
+  { code: 'tieBearing', at: 'plate.width', check: ridged(tieBearing) },
   { code: 'collarsWide', at: 'collars.every', check: ridged(collarsWide) },
   { code: 'collarsTight', at: 'collars', check: ridged(collarsTight) },
 ];

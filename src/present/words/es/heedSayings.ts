@@ -68,6 +68,10 @@ export const heedSayings: readonly Saying[] = [
     'The upper third leaves {0} under the ridge board, and a collar needs {1}: use ridge straps.',
     'El tercio de arriba deja {0} bajo la cumbrera y un tirante alto pide {1}: use flejes de cumbrera.',
   ],
+  [
+    'Behind the blocks a joist has {0} of the plate; {1} is the least.',
+    'Detrás de los bloques a un tirante le quedan {0} de solera; lo mínimo es {1}.',
+  ],
   ['The collars are {0} apart; {1} is the most.', 'Los tirantes altos están a {0}; lo máximo es {1}.'],
   [
     'The ties are {0} apart; {1} is the most, and newer codes may ask for less.',
