@@ -27,7 +27,7 @@ export const ownJob = (file: unknown, par: Par = {}): Read<Level> => {
     ...sayings(file),
     roof,
     methods: { ...methodsIn(file), hang: hangsIn(file) },
-    ...(machineIn(file) && { machine: { reach: 20, chart: 1200, steady: 0.0625 } }),
+    ...(machineIn(file) && !isShed(file) && { machine: { reach: 20, chart: 1200, steady: 0.0625 } }),
     asFound: {
       planted: plantedFor(trouble),
       spareBoards: 5,
@@ -37,7 +37,7 @@ export const ownJob = (file: unknown, par: Par = {}): Read<Level> => {
     par,
   });
   if (!read.ok) return read;
-  if (!read.value.plan.joists && !read.value.plan.posts)
+  if (!read.value.shed && !read.value.plan.joists && !read.value.plan.posts)
     return no(
       'roof.joists',
       'leaves the walls untied, which is no way to practice',
@@ -69,8 +69,10 @@ const plainRoof = (file: unknown): unknown => {
 
 const machineIn = (file: unknown): boolean => at(file, ['site', 'machine']) === true;
 
+const isShed = (file: unknown): boolean => at(file, ['kind']) === 'shed';
+
 const hangsIn = (file: unknown): Level['methods']['hang'] =>
-  machineIn(file) ? ['machine', 'posts'] : ['posts'];
+  machineIn(file) && !isShed(file) ? ['machine', 'posts'] : ['posts'];
 
 /** Two people lift the ridge where they may, and hold it; one that carries goes onto its posts however it is lifted. */
 const byHandsToo = (level: Level): Level =>
@@ -91,8 +93,17 @@ const methods = {
   ridgeLength: ['cut', 'wild'],
 } as const;
 
+/** There is one way with one side at a wall. */
+const onLedger = {
+  ties: ['joistsFirst'],
+  stack: ['oneSide'],
+  upper: ['collars'],
+  ridgeLength: ['cut'],
+} as const;
+
 /** There is nothing to agree about what a roof on a ridge that carries was planned without. */
 const methodsIn = (file: unknown) => {
+  if (isShed(file)) return onLedger;
   const carries = at(file, ['posts']) !== undefined;
   const without = (key: string): boolean => carries && at(file, [key]) === false;
   return {

@@ -1,5 +1,6 @@
 import type { Level } from '../core/level/level';
-import type { GablePlan } from '../core/roof/plan';
+import { halfGable } from '../core/level/halfGable';
+import type { GablePlan, RoofPlan } from '../core/roof/plan';
 import { complaint, type Complaint, type Read } from './complaint';
 import { levelSchema } from './levelSchema';
 import { readJson } from './readJson';
@@ -13,7 +14,7 @@ export const parseLevel = (text: string): Read<Level> => {
 };
 
 /** What the site, its order and its score know nothing of. */
-const unplayed = ['yard', 'wings', 'dormers', 'rake', 'standing'] as const;
+const unplayed: readonly string[] = ['yard', 'wings', 'dormers', 'rake', 'standing', 'highPlate', 'between'];
 
 /** A ridge that is laid on its posts lies there by itself. */
 const unbalanced = ({ posts, length }: GablePlan): Complaint | undefined => {
@@ -27,6 +28,19 @@ const unbalanced = ({ posts, length }: GablePlan): Complaint | undefined => {
   );
 };
 
+/** A ledger goes up by hand or onto props, and is cut to its wall. */
+const wallWays = ({ hang, ridgeLength }: Level['methods']): Complaint | undefined => {
+  if (hang.includes('machine'))
+    return complaint(
+      'methods.hang',
+      'lifts a ledger by machine, which nobody practices here',
+      '"posts", "hand"',
+    );
+  return ridgeLength.includes('wild')
+    ? complaint('methods.ridgeLength', 'lets a ledger run wild, which its wall has no room for', '"cut"')
+    : undefined;
+};
+
 /** The same from plain data. */
 export const readLevel = (value: unknown): Read<Level> => {
   const shape = readShape(levelSchema, value);
@@ -34,23 +48,41 @@ export const readLevel = (value: unknown): Read<Level> => {
   const roof = readRoof(shape.value.roof, 'roof');
   if (!roof.ok) return roof;
   const plan = roof.value;
-  if (plan.kind !== 'gable')
+  if (plan.kind !== 'gable' && plan.kind !== 'shed')
     return {
       ok: false,
       complaints: [
-        complaint('roof.kind', `is ${said(plan.kind)}, which can be figured but not played yet`, '"gable"'),
+        complaint(
+          'roof.kind',
+          `is ${said(plan.kind)}, which can be figured but not played yet`,
+          '"gable" or "shed"',
+        ),
       ],
     };
-  const beyond = unplayed.filter((key) => plan[key] !== undefined);
+  const beyond = Object.keys(plan).filter(
+    (key) => unplayed.includes(key) && plan[key as keyof RoofPlan] !== undefined,
+  );
   if (beyond.length > 0)
     return {
       ok: false,
       complaints: beyond.map((key) =>
-        complaint(`roof.${key}`, 'can be figured but not played yet', 'a plain gable, without this key'),
+        complaint(
+          `roof.${key}`,
+          'can be figured but not played yet',
+          'a plain gable, or a plain shed on a ledger, without this key',
+        ),
       ),
     };
-  const off = unbalanced(plan);
-  if (off) return { ok: false, complaints: [off] };
   const { format: _format, roof: _roof, machine, par, ...rest } = shape.value;
-  return { ok: true, value: { ...rest, machine, par: par as Level['par'], plan } };
+  const level = { ...rest, machine, par: par as Level['par'] };
+  if (plan.kind === 'shed') {
+    const { ledger } = plan;
+    if (!ledger) throw new Error('a shed without a high plate has a ledger');
+    const off = wallWays(rest.methods);
+    return off
+      ? { ok: false, complaints: [off] }
+      : { ok: true, value: { ...level, plan: halfGable({ ...plan, ledger }), shed: plan } };
+  }
+  const off = unbalanced(plan);
+  return off ? { ok: false, complaints: [off] } : { ok: true, value: { ...level, plan } };
 };

@@ -1,5 +1,6 @@
 import type { PlannedAction, View } from '../order/crew/view';
-import { ends, sides, type End } from '../roof/side';
+import { sidesOf, widthOf } from '../level/layout';
+import { ends, type End } from '../roof/side';
 import { rafterId } from '../site/ids';
 import { gaugeBlock } from '../instruments/rows';
 
@@ -24,9 +25,9 @@ const figured = (view: View, at: string): number => {
   const [what = '', which = '', rest = ''] = at.split('.');
   switch (what) {
     case 'width':
-      return plan.span;
+      return widthOf(view.seen.level);
     case 'diagonal':
-      return Math.sqrt(plan.span * plan.span + plan.length * plan.length);
+      return Math.sqrt(widthOf(view.seen.level) * widthOf(view.seen.level) + plan.length * plan.length);
     case 'ridge':
       return rest === 'height'
         ? (view.roof.ridges[0]?.topHeight ?? 0)
@@ -71,8 +72,8 @@ const bothWays = (at: string): readonly Read[] => [
   { type: 'read', tool: 'tape', at, from: 'inch' },
 ];
 
-const lightAt = ({ last }: View, end: End): readonly Read[] =>
-  sides.flatMap((side) =>
+const lightAt = ({ last, seen }: View, end: End): readonly Read[] =>
+  sidesOf(seen.level).flatMap((side) =>
     ['heel', 'heelCut'].map((face) => ({
       type: 'read' as const,
       tool: 'rule' as const,

@@ -3,7 +3,7 @@ import type { Methods } from '../level/method';
 import { jobsOf, possible } from '../order/crew/planner';
 import type { TaskCode, Wait } from '../order/crew/task';
 import { held, home, stands, viewOf, type PlannedAction, type View } from '../order/crew/view';
-import { sides } from '../roof/side';
+import { sidesOf } from '../level/layout';
 import { rafterId, type JointId } from '../site/ids';
 import type { Attempt } from '../site/attempt';
 import { said } from './said';
@@ -55,6 +55,7 @@ const eager: readonly TaskCode[] = [
   'upper',
   'chalk',
   'lockMiddle',
+  'fixLedger',
   'tieWalls',
   'braceRidge',
   'braceWalls',
@@ -74,6 +75,7 @@ const physical = ({ why }: Wait): boolean => ['physics', 'S1', 'S2', 'S4', 'T1',
 
 /** The ridge joint of an end rafter and the first heel of a side are driven home as soon as they are tacked. */
 const eagerNails = (view: View): readonly PlannedAction[] => {
+  const sides = sidesOf(view.seen.level);
   const ends = sides.flatMap((side) => [1, view.last].map((n): JointId => `ridge:${rafterId(side, n)}`));
   const heels = sides.map((side): JointId => `heel:${rafterId(side, 2)}`);
   const loose = view.stations

@@ -1,12 +1,12 @@
 import { gaugeBlock, levelAt } from '../instruments/rows';
 import type { Hold } from '../instruments/tool';
-import { roofOf, stationsOf, upperStations } from '../level/layout';
+import { againstWall, roofOf, sidesOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
 import { asksForTails } from '../level/method';
 import { topicsOn } from '../level/topics';
 import { plateSpots } from '../level/planted';
 import type { PlannedAction } from '../order/crew/view';
-import { ends, sides, type Side } from '../roof/side';
+import { ends, type Side } from '../roof/side';
 import { blockId, partsOfJoint, rafterId, type BlockId, type BoardId, type JointId } from '../site/ids';
 import { jointRows } from '../site/jointRows';
 import { postIds } from '../site/planPosts';
@@ -19,7 +19,7 @@ export type Shape = PlannedAction;
 export const shapesOf = (level: Level, boards: readonly BoardId[]): readonly Shape[] => [
   ...crewShapes(level),
   ...readShapes(level, boards),
-  ...judgeShapes(boards),
+  ...judgeShapes(level, boards),
   ...groundShapes(level),
   ...memberShapes(level, boards),
   ...jointShapes(level),
@@ -71,28 +71,32 @@ const readShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] 
   ...['width.A', 'width.mid', 'width.B', 'diagonal.1', 'diagonal.2', 'board.ridge'].flatMap((at) =>
     readHeld('tape', at, ['inch']),
   ),
-  ...sides.flatMap((side) => [
+  ...sidesOf(level).flatMap((side) => [
     ...plateSpots.map((spot) => read('waterLevel', `plate.${side}.${spot}`)),
     read('string', `plate.${side}.mid`),
     read('eye', `plate.${side}.mid`),
   ]),
-  ...ridgeReads,
+  ...ridgeReads(level),
   ...boards.flatMap((board) => [
     read('eye', board),
     ...readHeld('pattern', board, ['tail']),
     ...readHeld('square', board, ['turned']),
     ...readHeld('tape', `${board}.depth`, ['inch']),
   ]),
-  ...sides.flatMap((side) => stationNumbers(level).flatMap((n) => rowReads(level, side, n))),
+  ...sidesOf(level).flatMap((side) => stationNumbers(level).flatMap((n) => rowReads(level, side, n))),
   read('eye', 'board.ridge'),
   read('eye', 'punch'),
 ];
 
-const ridgeReads: readonly Shape[] = [
+const ridgeReads = (level: Level): readonly Shape[] => [
   ...ends.flatMap((end) => [
     ...readHeld('tape', `ridge.${end}.height`, ['inch']),
-    ...readHeld('tape', `ridge.${end}.centre`, ['inch']),
-    ...readHeld('bob', `ridge.${end}.plumb`, ['still']),
+    ...(againstWall(level)
+      ? []
+      : [
+          ...readHeld('tape', `ridge.${end}.centre`, ['inch']),
+          ...readHeld('bob', `ridge.${end}.plumb`, ['still']),
+        ]),
     ...readHeld('storyPole', `ridge.${end}.height`, ['plumb']),
     ...[...levelAt.keys()].map((at) => read('level', at, end)),
   ]),
@@ -114,13 +118,13 @@ const rowReads = (level: Level, side: Side, n: number): readonly Shape[] => {
   ];
 };
 
-const judgeShapes = (boards: readonly BoardId[]): readonly Shape[] =>
-  [...boards, 'board.ridge', ...sides.map((side) => `plate.${side}`)].flatMap((subject) =>
+const judgeShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] =>
+  [...boards, 'board.ridge', ...sidesOf(level).map((side) => `plate.${side}`)].flatMap((subject) =>
     (['sound', 'turn', 'swap', 'mend'] as const).map((call): Shape => ({ type: 'judge', subject, call })),
   );
 
 const groundShapes = (level: Level): readonly Shape[] => [
-  ...([...sides.map((side) => `plate.${side}` as const), 'ridge'] as const).flatMap((on) =>
+  ...([...sidesOf(level).map((side) => `plate.${side}` as const), 'ridge'] as const).flatMap((on) =>
     (['endA', 'endB', 'last'] as const).map((datum): Shape => ({
       type: 'mark',
       on,
@@ -129,7 +133,7 @@ const groundShapes = (level: Level): readonly Shape[] => [
       faces: 2,
     })),
   ),
-  ...sides.flatMap((side) =>
+  ...sidesOf(level).flatMap((side) =>
     plateSpots.flatMap((spot) =>
       (['shim', 'plane', 'pull'] as const).map((how): Shape => ({
         type: 'mendWall',
@@ -139,14 +143,20 @@ const groundShapes = (level: Level): readonly Shape[] => [
       })),
     ),
   ),
-  ...stationNumbers(level).map((station): Shape => ({ type: 'setTie', kind: 'joist', station })),
-  ...[...sides, ...ends].map((from): Shape => ({ type: 'brace', kind: 'wall', from, to: 'ground' })),
-  ...ends.map((from): Shape => ({ type: 'brace', kind: 'across', from, to: 'floor' })),
-  { type: 'brace', kind: 'along', from: 'ridge', to: 'floor' },
+  ...(againstWall(level)
+    ? []
+    : stationNumbers(level).map((station): Shape => ({ type: 'setTie', kind: 'joist', station }))),
+  ...[...sidesOf(level), ...ends].map((from): Shape => ({ type: 'brace', kind: 'wall', from, to: 'ground' })),
+  ...(againstWall(level)
+    ? []
+    : [
+        ...ends.map((from): Shape => ({ type: 'brace', kind: 'across', from, to: 'floor' })),
+        { type: 'brace', kind: 'along', from: 'ridge', to: 'floor' } as const,
+      ]),
 ];
 
 const memberShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[] => [
-  ...sides.flatMap((side) => stationNumbers(level).flatMap((n) => rafterShapes(side, n))),
+  ...sidesOf(level).flatMap((side) => stationNumbers(level).flatMap((n) => rafterShapes(side, n))),
   ...bayIds(level).flatMap((member): readonly Shape[] => [
     { type: 'place', member, at: 'drop' },
     { type: 'place', member, at: 'drive' },
@@ -154,7 +164,7 @@ const memberShapes = (level: Level, boards: readonly BoardId[]): readonly Shape[
     { type: 'takeOut', member },
   ]),
   ...upperStations(level).flatMap((n) => upperShapes(level, n)),
-  ...sides.flatMap((side) => lineShapes(level, side)),
+  ...sidesOf(level).flatMap((side) => lineShapes(level, side)),
   ...boards.flatMap((member) =>
     (['plumb', 'wedge', 'seat', 'heel'] as const).map((cut): Shape => ({ type: 'trim', member, cut, by: 0 })),
   ),
@@ -173,7 +183,7 @@ const standingParts = (level: Level) =>
   ] as const;
 
 const bayIds = (level: Level): readonly BlockId[] =>
-  sides.flatMap((side) =>
+  sidesOf(level).flatMap((side) =>
     stationNumbers(level)
       .slice(0, -1)
       .map((n) => blockId(side, n)),

@@ -6,7 +6,7 @@ import { byEye } from '../order/crew/endProofs';
 import type { Task } from '../order/crew/task';
 import { endRafters, setUp } from '../order/crew/pairs';
 import { held, stands, viewOf, type PlannedAction, type View } from '../order/crew/view';
-import { sides } from '../roof/side';
+import { sidesOf } from '../level/layout';
 import type { Action } from '../site/action';
 import type { Attempt } from '../site/attempt';
 import { rafterId, type RafterId } from '../site/ids';
@@ -189,7 +189,7 @@ const inAnyOrder = (acts: readonly PlannedAction[], { how }: Decider): readonly 
 const handHeld = (view: View): readonly PlannedAction[] =>
   setUp(
     view,
-    sides
+    sidesOf(view.seen.level)
       .flatMap((side) => view.stations.map((_, i) => rafterId(side, i + 1)))
       .filter((id) => stands(view, id) && !held(view, `ridge:${id}`)),
   );

@@ -1,5 +1,6 @@
 import type { Side } from '../roof/side';
 import { spread, uniform } from './draw';
+import { againstWall } from './layout';
 import { plantedAt, waterStart, type Drawn, type PlateSpot } from './planted';
 
 /** What nature and earlier trades left on this site. The learner never sees it; instruments do. Inches. */
@@ -10,8 +11,9 @@ export const ridgeOverlength = ({ level, seed }: Drawn): number => {
   return planted ? planted.by + Math.round(uniform(seed, 'board.ridge', 'long') * 16) / 16 : 0;
 };
 
-/** How the ridge board lies when nothing forces it: middle off to the yard (+) and up (+) of the line of its ends. */
+/** How the ridge board lies when nothing forces it: middle off to the yard (+) and up (+) of the line of its ends. A ledger lies to its wall and the line snapped there. */
 export const ridgeTruth = ({ level, seed }: Drawn): { readonly bow: number; readonly crown: number } => {
+  if (againstWall(level)) return { bow: 0, crown: 0 };
   const { ridgeBow, ridgeCrown } = level.asFound.ranges;
   return {
     bow: spread({ seed, place: 'board.ridge', purpose: 'bow' }, ridgeBow),

@@ -1,16 +1,35 @@
 import { figure } from '../roof/figure';
 import type { FiguredRoof } from '../roof/figured';
+import { sides, type Side } from '../roof/side';
 import type { Level } from './level';
 
 /** The level's roof, figured once. */
 export const roofOf = (level: Level): FiguredRoof => {
   const known = figured.get(level);
   if (known) return known;
-  const roof = figure(level.plan);
+  const roof = level.shed ? ledgerAsRidge(figure(level.shed)) : figure(level.plan);
   figured.set(level, roof);
   return roof;
 };
 const figured = new WeakMap<Level, FiguredRoof>();
+
+/** What rafters lean on has one name on the site, whether it is a ridge or a ledger. */
+const ledgerAsRidge = (roof: FiguredRoof): FiguredRoof => ({
+  ...roof,
+  ridges: (roof.ledgers ?? []).map((ledger) => ({ ...ledger, side: 'both', lineLength: ledger.length })),
+});
+
+/** Whether its rafters lean on a ledger at a wall that stands. */
+export const againstWall = ({ shed }: Pick<Level, 'shed'>): boolean => shed !== undefined;
+
+const streetOnly: readonly Side[] = ['street'];
+
+/** The sides that are built. */
+export const sidesOf = (level: Pick<Level, 'shed'>): readonly Side[] =>
+  againstWall(level) ? streetOnly : sides;
+
+/** Between the outsides of the plates, or from the outside of the plate to the wall. Inches. */
+export const widthOf = ({ plan, shed }: Pick<Level, 'plan' | 'shed'>): number => (shed ?? plan).span;
 
 /** Rafter centres along the ridge from end A, inches. */
 export const stationsOf = (level: Level): readonly number[] => roofOf(level).layout.stations;
@@ -18,8 +37,9 @@ export const stationsOf = (level: Level): readonly number[] => roofOf(level).lay
 /** Number of the last station. */
 export const lastStation = ({ level }: { readonly level: Level }): number => stationsOf(level).length;
 
-/** Numbers of the stations in the middle third of the ridge, where a pair locks it. */
+/** Numbers of the stations in the middle third of the ridge, where a pair locks it. A ledger needs no pair. */
 export const middleStations = (level: Level): readonly number[] => {
+  if (againstWall(level)) return [];
   const third = level.plan.length / 3;
   return stationsOf(level).flatMap((x, i) => (x >= third && x <= 2 * third ? [i + 1] : []));
 };
@@ -55,8 +75,8 @@ const propX = (level: Level, n: 1 | 2): number => {
   return ((stations[bay - 1] ?? 0) + (stations[bay] ?? 0)) / 2;
 };
 
-/** Rafters on both sides. */
-export const rafterCount = (level: Level): number => 2 * stationsOf(level).length;
+/** Rafters on all sides. */
+export const rafterCount = (level: Level): number => sidesOf(level).length * stationsOf(level).length;
 
 /** Station numbers that carry a collar or strap: every so many pairs, and the last pair always. */
 export const upperStations = (level: Level): readonly number[] => {

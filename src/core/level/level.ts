@@ -1,5 +1,5 @@
 import type { FaultId } from '../faults/fault';
-import type { GablePlan } from '../roof/plan';
+import type { GablePlan, ShedPlan } from '../roof/plan';
 import type { AcceptedMethods } from './method';
 import { modes, type Mode } from './mode';
 import type { StageRange } from './stages';
@@ -12,6 +12,8 @@ export type Level = {
   readonly summary: Words;
   readonly briefing: readonly Words[];
   readonly plan: GablePlan;
+  /** A roof of one side against a wall: `plan` is the gable whose street half it is, with the ledger for its ridge. */
+  readonly shed?: ShedPlan | undefined;
   readonly methods: AcceptedMethods;
   /** Ways to play it; all that suit it where left out. */
   readonly modes?: readonly Mode[] | undefined;

@@ -1,6 +1,5 @@
-import { sides } from '../roof/side';
 import { uniform } from './draw';
-import { rafterCount } from './layout';
+import { rafterCount, sidesOf } from './layout';
 import type { Level, Planted } from './level';
 
 /** Faults that a level plants: which is where, for a seed. */
@@ -44,7 +43,7 @@ const settle = ({ level, seed }: Drawn): ReadonlyMap<string, Planted> => {
 const openPlaces = (level: Level, at: string): readonly string[] => {
   if (at === 'board.any') return boardIds(level);
   if (at === 'plate.any')
-    return sides
+    return sidesOf(level)
       .flatMap((side) => plateSpots.map((spot) => `plate.${side}.${spot}`))
       .filter((p) => p !== waterStart);
   return [at];

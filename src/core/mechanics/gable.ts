@@ -10,8 +10,11 @@ export type Gable = {
   readonly stations: readonly number[];
   /** How the ridge board lies when nothing forces it: middle off to the yard (+), and up (+), of the line of its ends. */
   readonly ridge: { readonly bow: number; readonly crown: number };
+  /** None on a side that is not built. */
   readonly plates: Readonly<Record<Side, readonly PlateSpot[]>>;
   readonly walls: Walls;
+  /** Where there is a wall behind the ridge, which then is a ledger: what fastens it to the studs. */
+  readonly wall?: readonly WallHold[];
   readonly rafters: readonly GableRafter[];
   readonly supports: readonly Support[];
   readonly ties: readonly GableTie[];
@@ -50,6 +53,9 @@ export type Walls = {
   /** For what-if runs only: walls that never move. */
   readonly rigid?: true;
 };
+
+/** Nails of a ledger into the wall at one station, counted from 0. */
+export type WallHold = Fastening & { readonly station: number };
 
 export type GableRafter = {
   readonly name: string;

@@ -7,6 +7,7 @@ import type { Framing } from './framing';
 import type { Gable, GableRafter } from './gable';
 import { axesOf, type Axes } from './beam';
 import type { GableParts, RafterParts } from './gableParts';
+import { addWall } from './gableWall';
 import { addBlocks, addStraps } from './gableBlocks';
 import { addHeel, addTop } from './gableJoints';
 import { addBraces, addSupports, addTies } from './gableHolds';
@@ -34,6 +35,7 @@ export const gableFrame = (gable: Gable): GableParts => {
   const parts = { ridge, ridgeBeams, plates, rafters, rows };
   addTies(framing, gable, parts);
   addSupports(framing, gable, parts);
+  addWall(framing, gable, parts);
   addBraces(framing, gable, parts);
   addBlocks(framing, gable, parts);
   addStraps(framing, gable, parts);

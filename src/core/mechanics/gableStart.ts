@@ -64,17 +64,17 @@ const baseOf = (framing: Framing, gable: Gable, standing: Standing): Base => {
     stationNodes(framing, gable, { station: i, here: standing[i] ?? [] }),
   );
   const plates = {
-    street: nodes.map(({ plates: p }) => p.street),
-    yard: nodes.map(({ plates: p }) => p.yard),
+    street: nodes.flatMap(({ plates: p }) => p.street ?? []),
+    yard: nodes.flatMap(({ plates: p }) => p.yard ?? []),
   };
   const ridge = nodes.map((n) => n.ridge);
-  for (const side of sides) addPlate(framing, { gable, side, nodes: plates[side] });
+  for (const side of builtIn(gable)) addPlate(framing, { gable, side, nodes: plates[side] });
   const ridgeBeams = addRidge(framing, gable, ridge);
   return { plates, ridge, ridgeBeams, ends: new Map(nodes.flatMap(({ rafters }) => rafters)) };
 };
 
 type StationNodes = {
-  readonly plates: Readonly<Record<Side, Node>>;
+  readonly plates: Readonly<Partial<Record<Side, Node>>>;
   readonly ridge: Node;
   readonly rafters: readonly (readonly [string, Ends])[];
 };
@@ -99,8 +99,10 @@ const stationNodes = (
   const plate = (side: Side): Node =>
     framing.node(`plate.${side}.${station + 1}`, [x, signOf(side) * shape.run, 0], held);
   const ridge = framing.node(`ridge.${station + 1}`, [x, 0, shape.topHeight - shape.ridge.depth / 2]);
-  return { plates: { street: plate('street'), yard: plate('yard') }, ridge, rafters };
+  return { plates: Object.fromEntries(builtIn(gable).map((side) => [side, plate(side)])), ridge, rafters };
 };
+
+const builtIn = ({ plates }: Gable): readonly Side[] => sides.filter((side) => plates[side].length > 0);
 
 const fast: readonly Held[] = ['x', 'y', 'z', 'turnX', 'turnY', 'turnZ'];
 

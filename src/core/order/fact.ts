@@ -1,5 +1,5 @@
 import { ridgeOverlength } from '../level/asFound';
-import { middleStations, upperStations, stationsOf } from '../level/layout';
+import { middleStations, sidesOf, upperStations, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import type { Stage } from '../level/stages';
 import { stageOfJoint, stageOfMember } from '../site/stageOf';
@@ -7,7 +7,7 @@ import type { Methods } from '../level/method';
 import type { SiteEvent } from '../site/event';
 import type { JointId, MemberId, RafterId } from '../site/ids';
 import { rafterId } from '../site/ids';
-import { ends, sides } from '../roof/side';
+import { ends } from '../roof/side';
 import { fastened } from '../site/holding';
 import { pose } from '../site/posed';
 import { finished } from '../site/required';
@@ -57,7 +57,7 @@ const heightSettled = (standing: Standing): boolean => {
   const last = stationsOf(standing.level).length;
   const { rafters } = pose(standing);
   return [1, last].every((station) =>
-    sides.every((side) => {
+    sidesOf(standing.level).every((side) => {
       const gaps = rafters[rafterId(side, station)]?.gaps;
       const { seat } = standing.level.tolerances;
       return gaps !== undefined && gaps.seat <= seat && gaps.heelCut <= seat;

@@ -1,5 +1,7 @@
-import { ends, sides, type Side } from '../roof/side';
-import { rafterId } from '../site/ids';
+import { sidesOf } from '../level/layout';
+import type { Level } from '../level/level';
+import { ends, type Side } from '../roof/side';
+import { ledgerJoint, rafterId } from '../site/ids';
 import { stayingPosts } from '../site/planPosts';
 import type { Facts, Job } from './fact';
 import { places } from './fact';
@@ -7,16 +9,19 @@ import { places } from './fact';
 /** A stage the work has reached. Each may become untrue again when something is drawn or taken out. */
 export type Milestone = (facts: Facts, job: Job) => boolean;
 
-const holds = (facts: Facts, station: number, prefix: '' | 'tack:'): boolean =>
-  sides.every((side) => {
-    const id = rafterId(side, station);
-    return facts(`${prefix}ridge:${id}`) && facts(`${prefix}heel:${id}`);
-  });
+/** All rafters of a station hold, tacked or home. */
+const holds =
+  (facts: Facts, level: Level, prefix: '' | 'tack:') =>
+  (station: number): boolean =>
+    sidesOf(level).every((side) => {
+      const id = rafterId(side, station);
+      return facts(`${prefix}ridge:${id}`) && facts(`${prefix}heel:${id}`);
+    });
 
 const endPairs =
   (prefix: '' | 'tack:'): Milestone =>
   (facts, { level }) =>
-    holds(facts, 1, prefix) && holds(facts, places(level).last, prefix);
+    [1, places(level).last].every(holds(facts, level, prefix));
 
 const rafters = (side: Side, { level }: Job, joint: string): readonly string[] =>
   places(level).all.map((n) => `${joint}${rafterId(side, n)}`);
@@ -24,7 +29,7 @@ const rafters = (side: Side, { level }: Job, joint: string): readonly string[] =
 /** Every pair that stands has its tie; with joists first every pair has one before any stands. */
 const wallsTied: Milestone = (facts, { level, methods }) =>
   places(level).all.every((n) => {
-    const stands = sides.every((side) => facts(rafterId(side, n)));
+    const stands = sidesOf(level).every((side) => facts(rafterId(side, n)));
     if (methods.ties === 'byPair' && !stands) return true;
     return facts(`joist.${n}`) || facts(`rafterTie.${n}`) || crossTied(facts, n);
   });
@@ -37,13 +42,15 @@ const upperTied: Milestone = (facts, { level, methods }) =>
   places(level).upper.every((n) =>
     methods.upper === 'straps'
       ? facts(`strap:strap.${n}`)
-      : sides.every((side) => facts(`collarEnd:collar.${n}.${side}`)),
+      : sidesOf(level).every((side) => facts(`collarEnd:collar.${n}.${side}`)),
   );
 
 export const milestones = {
-  wallsBraced: (facts) => [...sides, ...ends].every((wall) => facts(`brace.wall.${wall}`)),
+  wallsBraced: (facts, { level }) =>
+    [...sidesOf(level), ...ends].every((wall) => facts(`brace.wall.${wall}`)),
   wallsTied,
-  laidOut: (facts) => [...sides.map((side) => `mark:plate.${side}`), 'mark:ridge'].every(facts),
+  laidOut: (facts, { level }) =>
+    [...sidesOf(level).map((side) => `mark:plate.${side}`), 'mark:ridge'].every(facts),
   ridgeLengthSettled: (facts) => facts('ridgeLength'),
   readyAloft: (facts) =>
     ['platform', 'ladder', 'openings', 'anchor', 'gear'].every((what) => facts(`ready:${what}`)),
@@ -53,18 +60,19 @@ export const milestones = {
   heightSettled: (facts) => facts('settled'),
   endsProved: (facts, job) => endPairs('tack:')(facts, job) && facts('settled'),
   endsNailed: endPairs(''),
-  middleLocked: (facts, { level }) => places(level).middle.some((n) => holds(facts, n, '')),
+  middleLocked: (facts, { level }) => places(level).middle.some(holds(facts, level, '')),
   bracedAcross: (facts) => ends.every((end) => facts(`brace.across.${end}`)),
   bracedAlong: (facts) => facts('brace.along.1'),
   stackedStreet: (facts, job) => rafters('street', job, 'tack:heel:').every(facts),
   stackedYard: (facts, job) => rafters('yard', job, 'tack:heel:').every(facts),
   strungStreet: (facts) => facts('string.street'),
   strungYard: (facts) => facts('string.yard'),
-  heelsNailed: (facts, job) => sides.every((side) => rafters(side, job, 'heel:').every(facts)),
-  lineSnapped: (facts) => sides.every((side) => facts(`chalk.${side}`)),
+  ledgerNailed: (facts, { level }) => places(level).all.every((n) => facts(ledgerJoint(n))),
+  heelsNailed: (facts, job) => sidesOf(job.level).every((side) => rafters(side, job, 'heel:').every(facts)),
+  lineSnapped: (facts, { level }) => sidesOf(level).every((side) => facts(`chalk.${side}`)),
   upperTied,
   readyToProp: (facts, job) =>
-    sides.every((side) => rafters(side, job, 'heel:').every(facts)) && upperTied(facts, job),
+    sidesOf(job.level).every((side) => rafters(side, job, 'heel:').every(facts)) && upperTied(facts, job),
 } satisfies Record<string, Milestone>;
 
 export type MilestoneId = keyof typeof milestones;

@@ -1,8 +1,8 @@
-import { ends, sides } from '../roof/side';
+import { ends } from '../roof/side';
 import { uniform } from '../level/draw';
-import { ridgeCarries } from '../level/layout';
+import { againstWall, ridgeCarries, sidesOf } from '../level/layout';
 import { before, within } from '../level/stages';
-import { rafterId } from '../site/ids';
+import { ledgerJoint, rafterId } from '../site/ids';
 import { stayingPosts } from '../site/planPosts';
 import type { Fact, Job } from './fact';
 import { places, stageOfFact } from './fact';
@@ -44,15 +44,16 @@ const allItems = (job: Job): readonly Item[] => [
 const item = (fact: Fact, ...needs: readonly Fact[]): Item => ({ fact, needs });
 
 const groundItems = ({ level, methods }: Job): readonly Item[] => [
-  ...[...sides, ...ends].map((wall) => item(`brace.wall.${wall}`)),
+  ...[...sidesOf(level), ...ends].map((wall) => item(`brace.wall.${wall}`)),
   ...(tied(level) ? places(level).all.map((n) => item(`joist.${n}`)) : []),
-  ...['mark:plate.street', 'mark:plate.yard', 'mark:ridge'].map((fact) => item(fact)),
+  ...[...sidesOf(level).map((side) => `mark:plate.${side}`), 'mark:ridge'].map((fact) => item(fact)),
   ...['platform', 'ladder', 'openings', 'anchor', 'gear'].map((what) => item(`ready:${what}`)),
   ...(methods.ridgeLength === 'cut' ? [item('ridgeLength')] : []),
 ];
 
 /** Pairs on a ridge that carries need no ties, and have those that the plan gives them. */
-const tied = (level: Job['level']): boolean => !ridgeCarries(level) || level.plan.joists !== false;
+const tied = (level: Job['level']): boolean =>
+  !againstWall(level) && (!ridgeCarries(level) || level.plan.joists !== false);
 
 const ridgeItems = ({ level, methods }: Job): readonly Item[] => {
   if (ridgeCarries(level)) return beamItems(level);
@@ -60,13 +61,20 @@ const ridgeItems = ({ level, methods }: Job): readonly Item[] => {
   return [
     ...(posts ? [item('post.1', 'ready:platform'), item('post.2', 'ready:platform')] : []),
     item('ridge', ...(posts ? ['post.1', 'post.2'] : ['ready:platform'])),
-    ...braceItems,
+    ...(againstWall(level) ? ledgerItems(level) : braceItems),
   ];
 };
 
 const braceItems = ['brace.along.1', ...ends.map((end) => `brace.across.${end}`)].map((fact) =>
   item(fact, 'ridge'),
 );
+
+/** Tacked to the wall where it can still move, then nailed at every stud. */
+const ledgerItems = (level: Job['level']): readonly Item[] =>
+  places(level).all.flatMap((n) => [
+    item(`tack:${ledgerJoint(n)}`, 'ridge'),
+    item(ledgerJoint(n), `tack:${ledgerJoint(n)}`, 'settled', 'ready:gear'),
+  ]);
 
 /** It lies on its outer two posts; what stands between them may come after it. */
 const beamItems = (level: Job['level']): readonly Item[] => {
@@ -82,12 +90,13 @@ const beamItems = (level: Job['level']): readonly Item[] => {
 /** End pairs are tacked, the height settled while it can still move, then nailed; all else hangs on what it is nailed to. */
 const rafterItems = ({ level }: Job): readonly Item[] => {
   const { all, last } = places(level);
+  const sides = sidesOf(level);
   const endIds = sides.flatMap((side) => [rafterId(side, 1), rafterId(side, last)]);
   return [
     item('settled', 'ridge'),
     ...sides.flatMap((side) => [
       item(`string.${side}`, rafterId(side, 1), rafterId(side, last)),
-      item(`chalk.${side}`, rafterId(side, 1), rafterId(side, last)),
+      ...(againstWall(level) ? [] : [item(`chalk.${side}`, rafterId(side, 1), rafterId(side, last))]),
     ]),
     ...sides.flatMap((side) =>
       all.flatMap((n) =>
@@ -120,7 +129,7 @@ const oneRafter = (
 const tailItems = ({ level, methods }: Job): readonly Item[] => {
   if (methods.tails === 'first') return [];
   const { all, last } = places(level);
-  return sides.flatMap((side) => [
+  return sidesOf(level).flatMap((side) => [
     item(`tail.${side}`, rafterId(side, 1), rafterId(side, last)),
     ...all.map((n) => item(`tail:${rafterId(side, n)}`, rafterId(side, n), 'ready:ladder')),
   ]);
@@ -129,18 +138,20 @@ const tailItems = ({ level, methods }: Job): readonly Item[] => {
 const topItems = ({ level, methods }: Job): readonly Item[] => {
   const { upper } = places(level);
   const tops = upper.flatMap((n) => {
-    const rafters = sides.map((side) => rafterId(side, n));
+    const rafters = sidesOf(level).map((side) => rafterId(side, n));
     if (methods.upper === 'straps')
       return [item(`strap.${n}`, ...rafters), item(`strap:strap.${n}`, `strap.${n}`, 'ready:gear')];
     return [
       item(`collar.${n}`, ...rafters),
-      ...sides.map((side) => item(`collarEnd:collar.${n}.${side}`, `collar.${n}`, 'ready:gear')),
+      ...sidesOf(level).map((side) => item(`collarEnd:collar.${n}.${side}`, `collar.${n}`, 'ready:gear')),
     ];
   });
   const { last } = places(level);
-  const carries = sides.flatMap((side) =>
-    [1, last].flatMap((n) => [`tack:ridge:${rafterId(side, n)}`, `tack:heel:${rafterId(side, n)}`]),
-  );
+  const carries = againstWall(level)
+    ? [1, last].map((n) => `tack:${ledgerJoint(n)}`)
+    : sidesOf(level).flatMap((side) =>
+        [1, last].flatMap((n) => [`tack:ridge:${rafterId(side, n)}`, `tack:heel:${rafterId(side, n)}`]),
+      );
   if (!ridgeCarries(level)) return [...tops, ...propItems(methods.hang, carries)];
   return methods.hang === 'machine' ? [...tops, item('unhooked', 'ridge')] : tops;
 };

@@ -1,5 +1,5 @@
 import type { Methods } from '../level/method';
-import { ridgeCarries } from '../level/layout';
+import { againstWall, ridgeCarries } from '../level/layout';
 import type { Level } from '../level/level';
 import { placeOf } from '../site/ids';
 import type { Fact, Job } from './fact';
@@ -9,7 +9,7 @@ import type { MilestoneId, SideMilestoneId } from './milestones';
 /** One rule of the work, as data. Why it holds is told in both catalogues under its id. */
 export type RuleId = OrderRuleId | CheckRuleId | StateRuleId | SafetyRuleId;
 export type OrderRuleId =
-  'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10' | 'O11' | 'O12';
+  'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10' | 'O11' | 'O12' | 'O13';
 export type CheckRuleId = 'C1' | 'C2' | 'C3' | 'C4' | 'C5' | 'C6' | 'C7';
 export type StateRuleId = 'T1' | 'T2';
 export type SafetyRuleId = 'S1' | 'S2' | 'S3' | 'S4';
@@ -21,8 +21,8 @@ export type OrderRule = {
   readonly id: OrderRuleId;
   readonly type: 'order';
   readonly applies: (job: Job) => boolean;
-  /** Only where the ridge is a board that rafters hold, or only where it carries them as a beam. */
-  readonly ridge?: RidgeKind;
+  /** Only where rafters lean on one of these; everywhere where it is left out. */
+  readonly ridge?: readonly RidgeKind[];
   /** The same in words, for RULES.md. */
   readonly when: string;
   readonly before: MilestoneId | SideMilestoneId;
@@ -39,7 +39,8 @@ export type OrderRule = {
   readonly introducedBy?: string;
 };
 
-export type RidgeKind = 'board' | 'beam';
+/** A board that rafters hold, a beam that carries them, or a ledger on a wall. */
+export type RidgeKind = 'board' | 'beam' | 'ledger';
 
 const common = 'common practice, no source';
 const always = (): boolean => true;
@@ -59,6 +60,7 @@ const beyondEndsAndMiddle = (fact: Fact, job: Job): boolean =>
   beyondEnds(fact, job) && !places(job.level).middle.includes(placeOf(fact).station ?? 0);
 
 const endJoint = (fact: Fact, { level }: Job): boolean => {
+  if (fact.startsWith('ledger:')) return true;
   if (!/^(ridge|heel):rafter\./.test(fact)) return false;
   const { station } = placeOf(fact);
   return station === 1 || station === places(level).last;
@@ -68,10 +70,18 @@ const endJoint = (fact: Fact, { level }: Job): boolean => {
 const stackHeel = (fact: Fact, job: Job): boolean =>
   fact.startsWith('heel:') && beyondEndsAndMiddle(fact.slice(5), job);
 
+const kindOf = (level: Level): RidgeKind => {
+  if (againstWall(level)) return 'ledger';
+  return ridgeCarries(level) ? 'beam' : 'board';
+};
+
 const isOf =
-  (ridge: RidgeKind) =>
+  (...ridges: readonly RidgeKind[]) =>
   ({ level }: Pick<Job, 'level'>): boolean =>
-    ridgeCarries(level) === (ridge === 'beam');
+    ridges.includes(kindOf(level));
+
+/** A ridge with a side on either hand. */
+const free = isOf('board', 'beam');
 
 const longRidge = ({ level }: { readonly level: Level }): boolean => level.plan.length > 24 * 12;
 
@@ -94,7 +104,7 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O2',
     type: 'order',
     applies: isOf('board'),
-    ridge: 'board',
+    ridge: ['board'],
     when: 'the ridge is a board; pair by pair where ties are set so',
     later: 'a post is taken out, or the machine unhooked',
     before: 'wallsTied',
@@ -150,7 +160,8 @@ export const orderRules: readonly OrderRule[] = [
   {
     id: 'O6',
     type: 'order',
-    applies: (job) => longRidge(job) && job.methods.stack === 'oneSide',
+    applies: (job) => free(job) && longRidge(job) && job.methods.stack === 'oneSide',
+    ridge: ['board', 'beam'],
     when: 'ridge over 24 ft, one side at a time',
     later: 'a rafter stands beyond the end and middle pairs',
     before: 'middleLocked',
@@ -164,8 +175,9 @@ export const orderRules: readonly OrderRule[] = [
   {
     id: 'O7',
     type: 'order',
-    applies: always,
-    when: 'always',
+    applies: free,
+    ridge: ['board', 'beam'],
+    when: 'not against a wall',
     later: 'a rafter stands beyond the end and middle pairs',
     before: 'bracedAlong',
     after: (f, job) => (beyondEndsAndMiddle(f, job) ? 'stack' : undefined),
@@ -192,7 +204,8 @@ export const orderRules: readonly OrderRule[] = [
   {
     id: 'O9',
     type: 'order',
-    applies: when('upper', 'collars'),
+    applies: (job) => free(job) && when('upper', 'collars')(job),
+    ridge: ['board', 'beam'],
     when: 'collars',
     later: 'a collar stands',
     before: 'lineSnapped',
@@ -207,7 +220,7 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O10',
     type: 'order',
     applies: (job) => job.methods.hang === 'posts' && isOf('board')(job),
-    ridge: 'board',
+    ridge: ['board'],
     when: 'the ridge is a board, on posts until its rafters hold it',
     later: 'a post is taken out',
     before: 'readyToProp',
@@ -236,7 +249,7 @@ export const orderRules: readonly OrderRule[] = [
     id: 'O12',
     type: 'order',
     applies: isOf('beam'),
-    ridge: 'beam',
+    ridge: ['beam'],
     when: 'the ridge carries as a beam, on posts of the plan',
     later: 'a rafter stands',
     before: 'postsFixed',
@@ -246,13 +259,27 @@ export const orderRules: readonly OrderRule[] = [
     shows: 'now',
     source: common,
   },
+  {
+    id: 'O13',
+    type: 'order',
+    applies: isOf('ledger'),
+    ridge: ['ledger'],
+    when: 'rafters lean on a ledger at a wall',
+    later: 'a rafter stands beyond the end rafters',
+    before: 'ledgerNailed',
+    after: (f, job) => (beyondEnds(f, job) ? 'ledger' : undefined),
+    rework: 38,
+    how: 'prop the ledger 12, raise it 2, nail it 12, prove the ends again 12',
+    shows: 'now',
+    source: common,
+  },
 ];
 
 /** Of some rules those that say anything of a roof with such a ridge. */
 export const onItsRidge = (level: Level, ids: readonly RuleId[]): readonly RuleId[] =>
   ids.filter((id) => {
     const ridge = orderRules.find((rule) => rule.id === id)?.ridge;
-    return ridge === undefined || isOf(ridge)({ level });
+    return ridge === undefined || isOf(...ridge)({ level });
   });
 
 export type CheckRule = {

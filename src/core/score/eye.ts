@@ -2,7 +2,7 @@ import { boardIds, plantedAt, plateSpots } from '../level/planted';
 import type { Planted } from '../level/level';
 import { before, wholeJob } from '../level/stages';
 import { faultRow } from '../faults/rows';
-import { sides } from '../roof/side';
+import { sidesOf } from '../level/layout';
 import { methodsOf } from '../site/required';
 import type { Standing } from '../site/standing';
 
@@ -20,7 +20,7 @@ export const lookedAt = (standing: Standing): readonly Looked[] => {
   const subjects = [
     ...boardIds(standing.level),
     ...(wild ? [] : ['board.ridge']),
-    ...sides.map((side) => `plate.${side}`),
+    ...sidesOf(standing.level).map((side) => `plate.${side}`),
   ];
   return subjects.map((subject) => judgedAs(standing, subject));
 };

@@ -1,4 +1,4 @@
-import { stationsOf } from '../level/layout';
+import { againstWall, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { asksForTails } from '../level/method';
 import { ends } from '../roof/side';
@@ -111,7 +111,7 @@ const onRidge = (standing: Standing): readonly Measured[] => {
       off: high[end],
       allowed: tolerances.ridgeHeight,
     })),
-    ...ends.map((end) => ({
+    ...(againstWall(standing.level) ? [] : ends).map((end) => ({
       feature: 'centre' as const,
       at: `ridge.${end}`,
       off: aside[end],
@@ -120,7 +120,9 @@ const onRidge = (standing: Standing): readonly Measured[] => {
   ];
 };
 
+/** A ledger is as straight as its wall. */
 const straightOn = (standing: Standing): readonly Measured[] => {
+  if (againstWall(standing.level)) return [];
   const off = ridgeBowed(standing);
   const allowed = standing.level.tolerances.ridgeStraight;
   return standing.site.ridge ? [{ feature: 'straight', at: 'ridge', off: off ?? 0, allowed }] : [];

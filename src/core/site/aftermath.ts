@@ -1,7 +1,8 @@
-import { valueOf, type Link, type Node } from '../mechanics/frame';
+import { pointMoves, valueOf, type Link, type Node } from '../mechanics/frame';
 import { leastBearing } from '../mechanics/fasteners';
 import { blockRow, strapRow } from '../mechanics/gableBlocks';
 import { ridgeRow, tieRow } from '../mechanics/gableHolds';
+import { backOf } from '../mechanics/gableWall';
 import { between, partingsOf } from '../mechanics/partings';
 import type { Settled } from '../mechanics/settle';
 import type { Vec3 } from '../geometry/vector';
@@ -23,8 +24,9 @@ import {
   type MemberId,
   type RafterId,
 } from './ids';
-import { hungAt } from './posed';
+import { figuredTop, hungAt, ridgeLine } from './posed';
 import type { Standing } from './standing';
+import { figuredX } from './truePlate';
 import type { SiteState } from './state';
 
 /** Acts that change what is fastened, carried or cut, so that the frame has to come to rest again. */
@@ -120,6 +122,7 @@ const restOf = (before: Standing, joint: JointId): Rests => {
     if (!before.site.ridge || !before.site.members[member]) return {};
     return { [joint]: asHung(before, kind, member as RafterId) };
   }
+  if (kind === 'ledger') return { [joint]: ledgerPart(before, joint) };
   if (kind === 'collarEnd') return { [member]: [tiePart(before, member, 'upper')] };
   if (kind === 'heelTie') {
     const { station } = placeOf(member);
@@ -166,7 +169,7 @@ const asHung = (standing: Standing, kind: 'ridge' | 'heel', id: RafterId): reado
 const handledAgain = (before: Standing, site: SiteState): Rests => {
   const loose = (Object.keys(site.joints) as JointId[]).filter((joint) => {
     const so = site.joints[joint];
-    return /^(ridge|heel):/.test(joint) && so !== undefined && so.nails === 0 && so.tacks > 0;
+    return /^(ridge|heel|ledger):/.test(joint) && so !== undefined && so.nails === 0 && so.tacks > 0;
   });
   const joints = { ...site.joints };
   for (const joint of loose) delete joints[joint];
@@ -176,6 +179,7 @@ const handledAgain = (before: Standing, site: SiteState): Rests => {
 
 /** A joint with its tacks out, as it stands: in the frame where something else holds its rafter, else as it hangs. */
 const asHeld = (standing: Standing, joint: JointId): readonly number[] => {
+  if (partsOfJoint(joint).kind === 'ledger') return ledgerPart(standing, joint);
   const { kind, member } = partsOfJoint(joint) as { kind: 'ridge' | 'heel'; member: RafterId };
   const frame = framed(standing);
   const parts = frame?.parts.rafters.get(member);
@@ -188,6 +192,20 @@ const asHeld = (standing: Standing, joint: JointId): readonly number[] => {
       : [parts.heel, frame.parts.plates[side][station] as Node];
   const { slides } = kind === 'ridge' ? rows.top : rows.heel;
   return slides.map((row) => valueOf(between(row, own, met), frame.settled.u));
+};
+
+/** How the back of a ledger stands to where it was figured on the wall: along, off it, up. */
+const ledgerPart = (standing: Standing, joint: JointId): readonly number[] => {
+  const { station = 1 } = placeOf(joint);
+  const frame = framed(standing);
+  const node = frame?.parts.ridge[station - 1];
+  if (!frame || !node) {
+    const x = figuredX(standing, station);
+    return [0, 0, (ridgeLine(standing, [x])[0]?.z ?? 0) - figuredTop(standing.level)];
+  }
+  const point = backOf(frame.gable.shape, node);
+  const moves = (way: Vec3): number => pointMoves(node, { point, way }, frame.settled.u);
+  return [moves([1, 0, 0]), moves([0, 1, 0]), moves([0, 0, 1])];
 };
 
 /** How far apart the ends of a tie stand beyond figured, as the frame has them; 0 where nothing is fastened yet. */

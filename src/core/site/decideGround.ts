@@ -1,6 +1,6 @@
-import { stationsOf } from '../level/layout';
+import { againstWall, sidesOf, stationsOf } from '../level/layout';
 import { spread } from '../level/draw';
-import { sides, ends, type End, type Side, type Wall } from '../roof/side';
+import { ends, type End, type Side, type Wall } from '../roof/side';
 import { topicsOn } from '../level/topics';
 import type { Of } from './action';
 import type { Decision } from './attempt';
@@ -44,18 +44,24 @@ export const decideRead = (standing: Standing, { tool, at, from, said }: Of<'rea
 };
 
 /** A thing may be judged once something was read at it. */
-export const decideJudge = ({ site }: Standing, { subject, call, why }: Of<'judge'>): Decision => {
-  if (!/^(board\.(\d+|ridge)|plate\.(street|yard))$/.test(subject)) return refuse('notToBeJudged');
+export const decideJudge = ({ level, site }: Standing, { subject, call, why }: Of<'judge'>): Decision => {
+  const known = /^(board\.(\d+|ridge)|plate\.(street|yard))$/.test(subject);
+  if (!known || !isBuilt(level, subject)) return refuse('notToBeJudged');
   const looked = site.readings.some(({ at }) => at === subject || at.startsWith(`${subject}.`));
   if (!looked) return refuse('notLookedAt');
   return happen({ type: 'judged', subject, call, ...(why === undefined ? {} : { why }) });
 };
+
+/** No plate on a side that is not built. */
+const isBuilt = (level: Standing['level'], plate: string): boolean =>
+  !plate.startsWith('plate.') || sidesOf(level).some((side) => plate.startsWith(`plate.${side}`));
 
 /** How much a tape gains on each hop when it is held to the last mark and not to the datum, inches. Ours. */
 const hopCreep = 1 / 32;
 
 export const decideMark = (standing: Standing, action: Of<'mark'>): Decision => {
   const { on, datum, faces } = action;
+  if (!isBuilt(standing.level, on)) return refuse('noSuchWall');
   if (on === 'ridge' && faces === 1) return happen({ type: 'marked', on, datum, marks: [] });
   return happen({ type: 'marked', on, datum, marks: markedAt(standing, action) });
 };
@@ -83,7 +89,7 @@ const wallReach = 1;
 
 export const decideMendWall = ({ level, site }: Standing, { wall, how, by }: Of<'mendWall'>): Decision => {
   const found = /^plate\.(street|yard)\.(A|mid|B)$/.exec(wall);
-  if (!found) return refuse('noSuchWall');
+  if (!found || !isBuilt(level, wall)) return refuse('noSuchWall');
   if (!(Math.abs(by) <= wallReach) || by === 0) return refuse('beyondReach');
   const side = found[1] as Side;
   const nailed = stationsOf(level).some((_, i) => nailedInFull(site, `heel:${rafterId(side, i + 1)}`));
@@ -95,7 +101,7 @@ const tieNames = { joist: 'joist', rafterTie: 'rafterTie', cross: 'crossTie' } a
 
 export const decideSetTie = ({ level, site }: Standing, { kind, station }: Of<'setTie'>): Decision => {
   const member: TieId = `${tieNames[kind]}.${station}`;
-  if (!(station in stationNumbers(level))) return refuse('noBearing');
+  if (againstWall(level) || !(station in stationNumbers(level))) return refuse('noBearing');
   if (site.members[member]) return refuse('alreadyThere');
   return happen({ type: 'tieSet', member });
 };
@@ -103,19 +109,21 @@ export const decideSetTie = ({ level, site }: Standing, { kind, station }: Of<'s
 const stationNumbers = (level: Standing['level']): Readonly<Record<number, true>> =>
   Object.fromEntries(stationsOf(level).map((_, i) => [i + 1, true as const]));
 
-export const decideBrace = ({ site }: Standing, { kind, from }: Of<'brace'>): Decision => {
-  const member = braceId(kind, from);
-  if (!member) return refuse('nothingToNailTo');
+export const decideBrace = ({ level, site }: Standing, { kind, from }: Of<'brace'>): Decision => {
+  const member = braceId(level, kind, from);
+  if (!member || (kind !== 'wall' && againstWall(level))) return refuse('nothingToNailTo');
   if (site.members[member]) return refuse('alreadyThere');
   if (kind !== 'wall' && !site.ridge) return refuse('nothingToNailTo');
   return happen({ type: 'braced', member });
 };
 
-const braceId = (kind: Of<'brace'>['kind'], from: string): BraceId | undefined => {
+const braceId = (level: Standing['level'], kind: Of<'brace'>['kind'], from: string): BraceId | undefined => {
   if (kind === 'along') return 'brace.along.1';
   if (kind === 'across')
     return (ends as readonly string[]).includes(from) ? `brace.across.${from as End}` : undefined;
-  return ([...sides, ...ends] as readonly string[]).includes(from) ? `brace.wall.${from as Wall}` : undefined;
+  return ([...sidesOf(level), ...ends] as readonly string[]).includes(from)
+    ? `brace.wall.${from as Wall}`
+    : undefined;
 };
 
 /** A line needs both its ends: a rafter of the side at each. `to` is the rafter at the rake. */

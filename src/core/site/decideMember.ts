@@ -1,6 +1,6 @@
 import { boardIds } from '../level/planted';
 import { spread } from '../level/draw';
-import { lastStation, upperStations } from '../level/layout';
+import { lastStation, sidesOf, upperStations } from '../level/layout';
 import type { Side } from '../roof/side';
 import type { Of } from './action';
 import type { Decision } from './attempt';
@@ -30,6 +30,7 @@ const placeRafter = (standing: Standing, { member, at, board }: Of<'place'>): De
   const { site } = standing;
   const { side, station } = placeOf(member);
   if (!side || !station || station > lastStation(standing)) return refuse('noSuchPlace');
+  if (!sidesOf(standing.level).includes(side)) return refuse('noSuchPlace');
   if (!site.ridge) return refuse('noRidge');
   const taken = board ?? freeBoards(standing)[0];
   if (!taken || !freeBoards(standing).includes(taken)) return refuse('noBoard');

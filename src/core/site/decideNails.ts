@@ -1,3 +1,4 @@
+import { againstWall, lastStation } from '../level/layout';
 import { across, type Side } from '../roof/side';
 import type { Of } from './action';
 import type { Decision } from './attempt';
@@ -34,11 +35,18 @@ const reachable = (standing: Standing, joint: JointId, reach: number): Decision 
   const { site } = standing;
   const { kind, member } = partsOfJoint(joint);
   if (!(kind in jointRows) || !site.members[member]) return refuse('noSuchJoint');
+  if (kind === 'ledger' && !hasStud(standing, joint)) return refuse('noSuchJoint');
   if (kind === 'heelTie' && !tied(standing, member)) return refuse('nothingToNailInto');
   if (kind === 'blockEnd' && joint.endsWith('.far') && !farStands(standing, member))
     return refuse('nothingToNailInto');
   if (apartAt(standing, joint) > reach) return refuse('nothingToNailInto');
   return kind === 'ridge' && handBehind(standing, member as RafterId) ? stop('handBehind') : undefined;
+};
+
+/** The wall behind a ledger has a stud at every rafter's place. */
+const hasStud = ({ level }: Standing, joint: JointId): boolean => {
+  const { station = 0 } = placeOf(joint);
+  return againstWall(level) && station >= 1 && station <= lastStation({ level });
 };
 
 const tied = ({ site }: Standing, member: string): boolean => {

@@ -1,4 +1,4 @@
-import { lastStation, ridgeCarries } from '../level/layout';
+import { againstWall, lastStation, ridgeCarries, sidesOf } from '../level/layout';
 import { spread } from '../level/draw';
 
 import type { End } from '../roof/side';
@@ -7,7 +7,7 @@ import type { Of } from './action';
 import type { Decision } from './attempt';
 import { happen, refuse, stop } from './decision';
 import { onPosts, ridgeWeight } from './decidePost';
-import { fastened, held, loadHangs, middleLocked, nailedInFull } from './holding';
+import { fastened, held, ledgerNailed, loadHangs, middleLocked, nailedInFull } from './holding';
 import { rafterId, type RafterId } from './ids';
 import { balanced, endPost } from './planPosts';
 import { pose, ridgeAside, ridgeHigh } from './posed';
@@ -49,7 +49,7 @@ const landed = (standing: Standing, on: RidgeState['on']): Decision => {
   const under = (end: End): number =>
     snap(-range / 2 + spread({ seed, place: `ridge.${end}`, purpose: 'landing' }, range / 4));
   const aside = (end: End): number =>
-    snap(spread({ seed, place: `ridge.${end}`, purpose: 'aside' }, range / 2));
+    againstWall(level) ? 0 : snap(spread({ seed, place: `ridge.${end}`, purpose: 'aside' }, range / 2));
   const posts = onPosts(standing);
   const lowered = on === 'machine' && ridgeCarries(level) && balanced(standing);
   const high =
@@ -94,10 +94,11 @@ const moved = (ridge: RidgeState, up: Readonly<Record<End, number>>): Decision =
     { type: 'ridgeMoved', high: { A: ridge.high.A + up.A, B: ridge.high.B + up.B }, aside: ridge.aside },
   );
 
-/** The end pair there is nailed home: the ridge does not move any more without drawing nails. */
+/** The end pair there is nailed home, or a ledger anywhere: it does not move any more without drawing nails. */
 const pinned = (standing: Standing, end: End): boolean => {
+  if (ledgerNailed(standing)) return true;
   const station = end === 'A' ? 1 : lastStation(standing);
-  const ids: readonly RafterId[] = [rafterId('street', station), rafterId('yard', station)];
+  const ids: readonly RafterId[] = sidesOf(standing.level).map((side) => rafterId(side, station));
   return ids.some(
     (id) => nailedInFull(standing.site, `ridge:${id}`) && nailedInFull(standing.site, `heel:${id}`),
   );
@@ -134,6 +135,7 @@ export const decideShift = (standing: Standing, { member, at, by }: Of<'shift'>)
 const shiftRidge = (standing: Standing, { at, by }: Pick<Of<'shift'>, 'at' | 'by'>): Decision => {
   const ridge = standing.site.ridge;
   if (!ridge || at === 'heel') return refuse('noRidge');
+  if (againstWall(standing.level)) return refuse('wallBehind');
   if (at === 'mid') return pushMiddle(standing, by);
   const ends: readonly End[] = at === 'both' ? ['A', 'B'] : [at];
   if (ends.some((end) => pinned(standing, end))) return refuse('ridgeNailed');

@@ -1,7 +1,7 @@
 import { ridgeTruth } from '../level/asFound';
 import { boardTruth } from '../level/boardTruth';
 import { uniform } from '../level/draw';
-import { postPlaces, roofOf, stationsOf } from '../level/layout';
+import { againstWall, postPlaces, roofOf, sidesOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { wallBraceSpacing } from '../mechanics/fasteners';
 import type { Fastening, Gable, GableRafter, GableShape, PlateSpot, Support } from '../mechanics/gable';
@@ -13,9 +13,10 @@ import { ends, type End, type Side } from '../roof/side';
 import { lowGrade, woodOf } from '../stock/wood';
 import { gradient } from '../units/slope';
 import { beyondLock, fastened, pairHolds } from './holding';
+import { wallHolds } from './framedHolds';
 import { keptFrames } from './keptFrames';
 import { blocksOf, bracesOf, nailsOf, strapsOf, tiesOf, type NailsIn } from './framedHolds';
-import { placeOf, type BoardId, type JointId, type RafterId } from './ids';
+import { ledgerJoint, placeOf, type BoardId, type JointId, type RafterId } from './ids';
 import { cutRafter } from './hung';
 import { offLine } from './planPosts';
 import { ownLie } from './ridgeLies';
@@ -61,6 +62,7 @@ const gableOf = (standing: Standing): Gable => {
     stations: stationsOf(level),
     ridge: ridgeTruth(standing),
     plates: { street: spotsOf(standing, 'street'), yard: spotsOf(standing, 'yard') },
+    ...(againstWall(level) && { wall: wallHolds(standing) }),
     walls: {
       braces: { street: wallBraces(standing, 'street'), yard: wallBraces(standing, 'yard') },
       corners: ends.filter((end) => site.members[`brace.wall.${end}`] !== undefined),
@@ -100,6 +102,7 @@ const shapeOf = (level: Level): GableShape => {
 const shapes = new WeakMap<Level, GableShape>();
 
 const spotsOf = (standing: Standing, side: Side): readonly PlateSpot[] => {
+  if (!sidesOf(standing.level).includes(side)) return [];
   const plate = platePose(standing, side);
   return stationsOf(standing.level).map((x) => {
     const { z, out } = plateAt(plate, x);
@@ -223,10 +226,10 @@ const handsOn = (
 ): readonly Support[] => {
   const { level, site } = standing;
   const stations = stationsOf(level);
-  const steadied = !site.members['brace.along.1'] && !stacking(standing);
+  const steadied = !againstWall(level) && !site.members['brace.along.1'] && !stacking(standing);
   return ends.flatMap((end): readonly Support[] => {
     const station = end === 'A' ? 1 : stations.length;
-    const open = !pairHolds(site, station, 'fastened');
+    const open = !heldThere(standing, station);
     if (!open && !steadied) return [];
     const place = at(stations[station - 1] as number);
     const carries = open && site.ridge?.on === 'hands' && !site.members['post.1'];
@@ -234,6 +237,12 @@ const handsOn = (
     return [{ name: `hands.${end}`, kind: 'hands', fixed: false, ...place, high }];
   });
 };
+
+/** By a pair of rafters, or by the wall behind a ledger. */
+const heldThere = (standing: Standing, station: number): boolean =>
+  againstWall(standing.level)
+    ? fastened(standing.site, ledgerJoint(station))
+    : pairHolds(standing, station, 'fastened');
 
 const stacking = ({ level, site }: Standing): boolean => rafterIds(site).some((id) => beyondLock(level, id));
 

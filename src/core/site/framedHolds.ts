@@ -1,11 +1,12 @@
 import { roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { splitShare } from '../mechanics/fasteners';
-import type { GableBlock, GableBrace, GableStrap, GableTie, Nails } from '../mechanics/gable';
+import type { GableBlock, GableBrace, GableStrap, GableTie, Nails, WallHold } from '../mechanics/gable';
 import { sides, type Side } from '../roof/side';
 import { fastened } from './holding';
 import {
   blockEndsOf,
+  ledgerJoint,
   partsOfJoint,
   placeOf,
   rafterId,
@@ -89,6 +90,15 @@ export const tieHeight = (level: Level, kind: GableTie['kind'], placed: Placed):
 
 const heelTies = (station: number): readonly string[] =>
   sides.map((side) => `heelTie:${rafterId(side, station)}`);
+
+/** What fastens a ledger to the studs behind it. */
+export const wallHolds = ({ level, site }: Standing): readonly WallHold[] =>
+  stationsOf(level).flatMap((_, i): readonly WallHold[] => {
+    const joint = ledgerJoint(i + 1);
+    const so = site.joints[joint];
+    const rest = site.rests[joint];
+    return so ? [{ joint, station: i, ...so, ...(rest ? { rest } : {}) }] : [];
+  });
 
 export const bracesOf = ({ level, site }: Standing): readonly GableBrace[] => {
   const stations = stationsOf(level);

@@ -1,11 +1,10 @@
-import { placeOf, rafterId, type JointId, type PostId, type RafterId } from './ids';
+import { ledgerJoint, placeOf, rafterId, type JointId, type PostId, type RafterId } from './ids';
 import { jointRows } from './jointRows';
 import { partsOfJoint } from './ids';
-import { sides } from '../roof/side';
 import type { Level } from '../level/level';
 import type { Standing } from './standing';
 import type { SiteState } from './state';
-import { middleStations, lastStation, ridgeCarries } from '../level/layout';
+import { againstWall, middleStations, lastStation, ridgeCarries, sidesOf } from '../level/layout';
 import { balanced, stayingPosts } from './planPosts';
 
 /** What carries and holds the ridge right now. Geometry and counting; a frame solver will weigh it. */
@@ -20,9 +19,19 @@ export const nailedInFull = (site: SiteState, joint: JointId): boolean =>
 
 type Sort = 'fastened' | 'nailed';
 
-/** Both rafters of a station hold at ridge and heel. */
-export const pairHolds = (site: SiteState, station: number, sort: Sort): boolean =>
-  sides.every((side) => rafterHolds(site, rafterId(side, station), sort));
+/** All rafters of a station hold at ridge and heel. */
+export const pairHolds = ({ level, site }: Built, station: number, sort: Sort): boolean =>
+  sidesOf(level).every((side) => rafterHolds(site, rafterId(side, station), sort));
+
+type Built = Pick<Standing, 'level' | 'site'>;
+
+/** A ledger is fastened to the wall at both its ends. */
+export const ledgerHolds = (built: Built): boolean =>
+  [1, lastStation(built)].every((station) => fastened(built.site, ledgerJoint(station)));
+
+/** Nails of a ledger are home: it does not move any more. */
+export const ledgerNailed = ({ site }: Pick<Standing, 'site'>): boolean =>
+  Object.entries(site.joints).some(([joint, so]) => joint.startsWith('ledger:') && (so?.nails ?? 0) > 0);
 
 const rafterHolds = (site: SiteState, id: RafterId, sort: Sort): boolean => {
   const holds = sort === 'nailed' ? nailedInFull : fastened;
@@ -31,11 +40,11 @@ const rafterHolds = (site: SiteState, id: RafterId, sort: Sort): boolean => {
 
 /** Both end pairs hold. */
 export const endPairs = (standing: Standing, sort: Sort): boolean =>
-  pairHolds(standing.site, 1, sort) && pairHolds(standing.site, lastStation(standing), sort);
+  pairHolds(standing, 1, sort) && pairHolds(standing, lastStation(standing), sort);
 
 /** An opposed pair nailed in the middle third of the ridge. */
 export const middleLocked = ({ level, site }: Standing): boolean =>
-  middleStations(level).some((n) => pairHolds(site, n, 'nailed'));
+  middleStations(level).some((n) => pairHolds({ level, site }, n, 'nailed'));
 
 /** A rafter that stands beyond the end pairs and the middle third: what a crew stacks. */
 export const beyondLock = (level: Level, id: string): boolean => {
@@ -68,14 +77,14 @@ export const held = (standing: Standing): boolean =>
   postsFixed(standing) &&
   bracedBothWays(standing.site);
 
-/** Something carries the ridge: a machine, hands, two posts, or a fastened pair at each end. */
+/** Something carries the ridge: a machine, hands, two posts, its wall, or a fastened pair at each end. */
 export const carried = (standing: Standing): boolean => {
   const { site } = standing;
   if (!site.ridge) return true;
   if (site.ridge.on === 'machine' && site.sling) return true;
   if (site.ridge.on === 'hands') return true;
   const onPosts = ridgeCarries(standing.level) ? balanced(standing) : postCount(site) >= 2;
-  return onPosts || endPairs(standing, 'fastened');
+  return onPosts || (againstWall(standing.level) ? ledgerHolds(standing) : endPairs(standing, 'fastened'));
 };
 
 /** A load is in the air: the ridge hangs in the sling. */

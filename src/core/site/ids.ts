@@ -16,6 +16,7 @@ export type BoardId = `board.${number}` | 'board.ridge';
 
 export type JointId =
   | `ridge:${RafterId}`
+  | LedgerJoint
   | `heel:${RafterId}`
   | `heelTie:${RafterId}`
   | `joistPlate:${TieId}.${Side}`
@@ -27,8 +28,12 @@ export type JointId =
   | `postHead:${PostId}`
   | `postFoot:${PostId}`;
 
+/** A ledger to the studs behind it, at a rafter's place. */
+export type LedgerJoint = `ledger:ridge.${number}`;
+
 export type JointKind =
   | 'ridge'
+  | 'ledger'
   | 'heel'
   | 'heelTie'
   | 'joistPlate'
@@ -40,6 +45,7 @@ export type JointKind =
   | 'postFoot';
 
 export const rafterId = (side: Side, station: number): RafterId => `rafter.${side}.${station}`;
+export const ledgerJoint = (station: number): LedgerJoint => `ledger:ridge.${station}`;
 export const blockId = (side: Side, bay: number): BlockId => `block.${side}.${bay}`;
 
 /** The two ends of a block, nailed to the rafters before and after it. */
@@ -53,9 +59,12 @@ export const partsOfJoint = lookedUp((joint): { readonly kind: JointKind; readon
   const colon = joint.indexOf(':');
   const kind = joint.slice(0, colon);
   const rest = joint.slice(colon + 1);
-  const member = /\.(near|far|street|yard)$/.test(rest) ? rest.slice(0, rest.lastIndexOf('.')) : rest;
+  const member = kind === 'ledger' ? 'ridge' : memberIn(rest);
   return { kind: kind as JointKind, member: member as MemberId };
 });
+
+const memberIn = (rest: string): string =>
+  /\.(near|far|street|yard)$/.test(rest) ? rest.slice(0, rest.lastIndexOf('.')) : rest;
 
 /** The station (or bay) number in a member id, the side when it has one. */
 export const placeOf = lookedUp((member): Place => {

@@ -11,6 +11,7 @@ export type JointRow = {
 
 export const jointRows: Readonly<Record<JointKind, JointRow>> = {
   ridge: { kind: 'ridge', full: 2, tack: 2, source: 'IBC 2018 table 2304.10.1 item 7: 2-16d end nail' },
+  ledger: { kind: 'ledger', full: 3, tack: 2, source: 'by the plans; three at a rafter is ours' },
   heel: { kind: 'heel', full: 3, tack: 2, source: 'IBC 2018 table 2304.10.1 item 6: 3-10d common toenail' },
   heelTie: { kind: 'heelTie', full: 4, tack: 2, source: 'by the plans; four is ours' },
   joistPlate: {

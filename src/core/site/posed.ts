@@ -58,8 +58,8 @@ const platesOf = (standing: Standing, frame: Framed | undefined): Pose['plates']
 /** A plate as built, and as far as the frame has moved it. */
 const platesAt = (standing: Standing, frame: Framed | undefined, side: Side): PlatePose => {
   const built = platePose(standing, side);
-  if (!frame) return built;
-  const nodes = frame.parts.plates[side];
+  const nodes = frame?.parts.plates[side] ?? [];
+  if (!frame || nodes.length === 0) return built;
   const last = nodes.length - 1;
   const spot = (at: keyof PlatePose, node: number): PlatePose['A'] => {
     const { x, y } = movedAt(frame, nodes[node] as Node);

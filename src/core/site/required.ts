@@ -1,9 +1,9 @@
-import { stationsOf, upperStations } from '../level/layout';
+import { againstWall, sidesOf, stationsOf, upperStations } from '../level/layout';
 import type { Level } from '../level/level';
 import type { Methods } from '../level/method';
 import { beyond } from '../level/stages';
 import { ends, sides } from '../roof/side';
-import { blockId, rafterId, type JointId, type MemberId, type RafterId } from './ids';
+import { blockId, ledgerJoint, rafterId, type JointId, type MemberId, type RafterId } from './ids';
 import { jointRows } from './jointRows';
 import { partsOfJoint } from './ids';
 import { stayingPosts } from './planPosts';
@@ -59,17 +59,20 @@ const listed = (level: Level, agreed: Agreed): Required => {
   const all = Array.from({ length: count }, (_, i) => i + 1);
   const bays = all.slice(0, -1);
   const upper = methodsOf(level, agreed).upper;
+  const sides = sidesOf(level);
+  const wall = againstWall(level);
   const rafters = sides.flatMap((side) => all.map((n) => rafterId(side, n)));
   const blocks = sides.flatMap((side) => bays.map((n) => blockId(side, n)));
   const ties = level.plan.joists ? all.map((n) => `joist.${n}` as const) : [];
   const tops = upperStations(level).map((n) =>
     upper === 'collars' ? (`collar.${n}` as const) : (`strap.${n}` as const),
   );
-  const braces = [...ends.map((end) => `brace.across.${end}` as const), 'brace.along.1' as const];
+  const braces = wall ? [] : [...ends.map((end) => `brace.across.${end}` as const), 'brace.along.1' as const];
   const walls = [...sides, ...ends].map((wall) => `brace.wall.${wall}` as const);
   return {
     members: ['ridge', ...stayingPosts(level), ...rafters, ...blocks, ...ties, ...tops, ...braces, ...walls],
     joints: [
+      ...(wall ? all.map(ledgerJoint) : []),
       ...rafters.flatMap((id) => rafterJoints(level, id)),
       ...blocks.flatMap(blockJoints),
       ...tops.flatMap(topJoints),

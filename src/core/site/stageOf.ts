@@ -1,7 +1,6 @@
-import { lastStation, middleOf, middleStations } from '../level/layout';
+import { againstWall, lastStation, middleOf, middleStations, sidesOf } from '../level/layout';
 import type { Level } from '../level/level';
 import type { Stage } from '../level/stages';
-import { sides } from '../roof/side';
 import { partsOfJoint, placeOf, rafterId, type JointId, type MemberId } from './ids';
 import type { SiteState } from './state';
 
@@ -24,16 +23,17 @@ export const stageOfMember = (built: Built, id: MemberId): Stage => {
 /** The stage in which a joint gets its full count. */
 export const stageOfJoint = (built: Built, joint: JointId): Stage => {
   const { kind, member } = partsOfJoint(joint);
+  if (kind === 'ledger') return 'hold';
   if (kind === 'ridge' || kind === 'heel') return stageOfRafter(built, placeOf(member).station ?? 1);
   return kind === 'heelTie' || kind.startsWith('block') ? 'stack' : 'close';
 };
 
 const stageOfRafter = ({ level, site }: Built, station: number): Stage => {
   if (station === 1 || station === lastStation({ level })) return 'ridge';
-  return station === lockOf({ level, site }) ? 'hold' : 'stack';
+  return !againstWall(level) && station === lockOf({ level, site }) ? 'hold' : 'stack';
 };
 
 /** The pair that locks the middle: the first of the middle third that stands, else the one a crew would take. */
 const lockOf = ({ level, site }: Built): number =>
-  middleStations(level).find((n) => sides.every((side) => site.members[rafterId(side, n)])) ??
+  middleStations(level).find((n) => sidesOf(level).every((side) => site.members[rafterId(side, n)])) ??
   middleOf(level);

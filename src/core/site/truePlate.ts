@@ -1,6 +1,6 @@
 import { plateHeight, plateLine, racked } from '../level/asFound';
 import { plateSpots, type PlateSpot } from '../level/planted';
-import { stationsOf } from '../level/layout';
+import { againstWall, stationsOf } from '../level/layout';
 import type { Side } from '../roof/side';
 import type { PlatePose } from './pose';
 import type { Standing } from './standing';
@@ -14,6 +14,7 @@ export const platePose = (standing: Standing, side: Side): PlatePose => ({
 
 const spotPose = (standing: Standing, side: Side, at: PlateSpot): { x: number; y: number; z: number } => {
   const { level, site } = standing;
+  if (side === 'yard' && againstWall(level)) return wallLine(standing, at);
   const mend = site.mends[`plate.${side}.${at}`] ?? { up: 0, out: 0 };
   const out = level.plan.span / 2 + plateLine(standing, { side, at }) + mend.out;
   const length = level.plan.length;
@@ -22,6 +23,16 @@ const spotPose = (standing: Standing, side: Side, at: PlateSpot): { x: number; y
     x: along + (side === 'yard' ? racked(standing) : 0),
     y: side === 'yard' ? out : -out,
     z: plateHeight(standing, { side, at }) + mend.up,
+  };
+};
+
+/** Where a ledger goes there is a wall instead of a plate: its face, true to the plan, level with the plate across. */
+const wallLine = (standing: Standing, at: PlateSpot): ReturnType<typeof spotPose> => {
+  const street = spotPose(standing, 'street', at);
+  return {
+    x: street.x + racked(standing),
+    y: standing.level.plan.ridge.thickness / 2,
+    z: street.z,
   };
 };
 

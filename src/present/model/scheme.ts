@@ -1,6 +1,7 @@
-import { postPlaces, roofOf } from '../../core/level/layout';
+import { againstWall, postPlaces, roofOf, sidesOf } from '../../core/level/layout';
 import type { Level } from '../../core/level/level';
 import type { CommonRafter, FiguredRoof } from '../../core/roof/figured';
+import type { Side } from '../../core/roof/side';
 import { gradient } from '../../core/units/slope';
 import type { Action } from '../../core/site/action';
 import type { Pose } from '../../core/site/pose';
@@ -19,6 +20,10 @@ export type Shown = {
 /** Figured measures the drawing keeps coming back to, inches. */
 export type Scheme = {
   readonly half: number;
+  /** y where the building ends toward the yard: outside of the plate, or the face of the wall behind a ledger. */
+  readonly yard: number;
+  /** Those that are built. */
+  readonly sides: readonly Side[];
   readonly length: number;
   readonly m: number;
   readonly common: CommonRafter;
@@ -57,6 +62,8 @@ export const schemeOf = ({ level, site, figured }: Shown): Scheme => {
   const floor = platform ? tieDepth + sheetThickness : joists ? tieDepth : undefined;
   return {
     half: level.plan.span / 2,
+    yard: againstWall(level) ? level.plan.ridge.thickness / 2 : level.plan.span / 2,
+    sides: sidesOf(level),
     length: level.plan.length,
     m: gradient(level.plan.slope),
     common,

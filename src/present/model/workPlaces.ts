@@ -77,6 +77,16 @@ export const heelPlace = (work: Work, rafter: RafterPose): Place => {
   };
 };
 
+/** Nails go through a ledger's face beside the rafter's place, with room to swing. */
+const ledgerPlace = ({ scheme, shown }: Work, station: number): Place => {
+  const { thickness, depth } = shown.level.plan.ridge;
+  const last = station === scheme.stations.length;
+  const x = (scheme.stations[station - 1] ?? 0) + (last ? -3 : 3);
+  const y = -thickness / 2;
+  const z = scheme.top - depth / 2;
+  return { at: [x, y, z], grip: [x + (last ? -10 : 10), y, scheme.top], from: [0, -1, 0] };
+};
+
 /** Where a tie lies beside the rafter or on the plate of one side. */
 const tiePlace = (work: Work, station: number, { side, out, z }: OnTie): Place => {
   const { scheme } = work;
@@ -113,6 +123,8 @@ export const jointPlace = (work: Work, joint: string): Place | undefined => {
   const side = placeOf(joint).side ?? 'street';
   const station = placeOf(member).station ?? 1;
   switch (kind) {
+    case 'ledger':
+      return ledgerPlace(work, station);
     case 'ridge':
       return rafter && ridgePlace(work, rafter);
     case 'heel':

@@ -1,4 +1,5 @@
-import { ends, sides, type End } from '../../roof/side';
+import { againstWall, sidesOf } from '../../level/layout';
+import { ends, type End } from '../../roof/side';
 import { levelLength } from '../../instruments/rows';
 import { rafterId, type JointId } from '../../site/ids';
 import { gradient } from '../../units/slope';
@@ -28,8 +29,11 @@ export const atHeight = (view: View): readonly PlannedAction[] => {
   return ridgeReads(view, { word: 'height', moved: 'raised', figure: () => figure });
 };
 
+/** A ledger has no centre line to keep: its wall says where it goes. */
 export const centred = (view: View): readonly PlannedAction[] =>
-  ridgeReads(view, { word: 'centre', moved: 'shifted', figure: (end) => middle(view, end) });
+  againstWall(view.seen.level)
+    ? []
+    : ridgeReads(view, { word: 'centre', moved: 'shifted', figure: (end) => middle(view, end) });
 
 /** Half of what the walls read apart at that end, less half the ridge; the plan's span where nobody taped it. */
 const middle = (view: View, end: End): number => {
@@ -84,7 +88,7 @@ export const sitting = (view: View): readonly PlannedAction[] => {
 };
 
 const facesAt = (view: View, end: End): readonly string[] =>
-  sides.flatMap((side) => {
+  sidesOf(view.seen.level).flatMap((side) => {
     const id = rafterId(side, end === 'A' ? 1 : view.last);
     return [`heel:${id}`, `heelCut:${id}`];
   });
@@ -105,7 +109,7 @@ const seated = (view: View, end: End): readonly PlannedAction[] => {
   const rounds = view.everSaid('rule', facesAt(view, end)[0] ?? '').length;
   if (rounds > enoughRounds) return [];
   const m = gradient(view.seen.level.plan.slope);
-  const over = snap((streetCut - yardCut) / 2);
+  const over = againstWall(view.seen.level) ? 0 : snap((streetCut - yardCut) / 2);
   if (Math.max(streetCut, yardCut) > light)
     return over === 0
       ? [{ type: 'raise', end, by: snap(streetCut / m) }]
@@ -133,6 +137,7 @@ const closed = (view: View, least: number): readonly PlannedAction[] =>
       const end: End = id.endsWith('.1') ? 'A' : 'B';
       const seat = view.seen.seenApart(`heel:${id}`);
       if (seat >= least) return [{ type: 'raise', end, by: -seat }];
+      if (againstWall(view.seen.level)) return [];
       const cut = view.seen.seenApart(`ridge:${id}`);
       const over = id.includes('yard') ? cut : -cut;
       return cut >= least ? [{ type: 'shift', member: 'ridge', at: end, by: over }] : [];

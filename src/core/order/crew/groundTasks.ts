@@ -1,7 +1,8 @@
 import { faults } from '../../faults/rows';
 import { methodTopics } from '../../level/method';
+import { sidesOf } from '../../level/layout';
 import { waterStart } from '../../level/planted';
-import { ends, sides, type Side } from '../../roof/side';
+import { ends, type Side } from '../../roof/side';
 import type { BoardId } from '../../site/ids';
 import { wait, type Task } from './task';
 import { hookProof, overStart, taped, tapeTo } from './proved';
@@ -36,20 +37,23 @@ const braceWalls: Task = {
   waits: () => [],
   anyOrder: true,
   acts: (view) =>
-    [...sides, ...ends]
+    [...sidesOf(view.seen.level), ...ends]
       .filter((wall) => !stands(view, `brace.wall.${wall}`))
       .map((from) => ({ type: 'brace', kind: 'wall', from, to: 'ground' })),
 };
 
-const plateSpots = sides.flatMap((side) => ['A', 'mid', 'B'].map((spot) => `plate.${side}.${spot}`));
+const plateSpots = ({ seen }: View): readonly string[] =>
+  sidesOf(seen.level).flatMap((side) => ['A', 'mid', 'B'].map((spot) => `plate.${side}.${spot}`));
 
 /** Hooked, and from the inch mark, which proves the hook; the rest as that has turned out. */
 const wallReads = (view: View): readonly PlannedAction[] => [
   { type: 'read', tool: 'tape', at: 'width.A' },
   hookProof,
   ...['width.mid', 'width.B', 'diagonal.1', 'diagonal.2'].map((at) => tapeTo(view, at)),
-  ...plateSpots.map((at) => ({ type: 'read', tool: 'waterLevel', at }) as const),
-  ...sides.map((side) => ({ type: 'read', tool: 'string', at: `plate.${side}.mid` }) as const),
+  ...plateSpots(view).map((at) => ({ type: 'read', tool: 'waterLevel', at }) as const),
+  ...sidesOf(view.seen.level).map(
+    (side) => ({ type: 'read', tool: 'string', at: `plate.${side}.mid` }) as const,
+  ),
 ];
 
 const proveWalls: Task = {
@@ -63,8 +67,8 @@ const proveWalls: Task = {
     const reads = wallReads(view).filter(
       (act) => act.type === 'read' && !readSince(view, act, view.lastly('wallMended', act.at)),
     );
-    const mends = plateSpots.flatMap((at) => mendOf(view, at));
-    return [...reads, ...mends, ...sides.flatMap((side) => judgePlate(view, side))];
+    const mends = plateSpots(view).flatMap((at) => mendOf(view, at));
+    return [...reads, ...mends, ...sidesOf(view.seen.level).flatMap((side) => judgePlate(view, side))];
   },
 };
 
@@ -171,7 +175,7 @@ const tieWalls: Task = {
       .filter(
         (n) =>
           !stands(view, `joist.${n}`) &&
-          (!pairs || sides.every((side) => stands(view, `rafter.${side}.${n}`))),
+          (!pairs || sidesOf(view.seen.level).every((side) => stands(view, `rafter.${side}.${n}`))),
       );
     return open.map((station) => ({ type: 'setTie', kind: 'joist', station }));
   },
@@ -184,7 +188,7 @@ const layOut: Task = {
   waits: () => [],
   anyOrder: true,
   acts: ({ seen }) =>
-    ([...sides.map((side) => `plate.${side}` as const), 'ridge'] as const)
+    ([...sidesOf(seen.level).map((side) => `plate.${side}` as const), 'ridge'] as const)
       .filter((on) => !seen.marked.includes(on))
       .map((on) => ({ type: 'mark', on, datum: 'endA', spacing: seen.level.plan.spacing, faces: 2 })),
 };

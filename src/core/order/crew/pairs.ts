@@ -1,13 +1,12 @@
-import { middleOf } from '../../level/layout';
-import { sides } from '../../roof/side';
+import { middleOf, sidesOf } from '../../level/layout';
 import { rafterId, type JointId, type RafterId } from '../../site/ids';
 import { boardFor } from './boards';
 import { held, home, stands, type PlannedAction, type View } from './view';
 
 /** Rafters and pairs as a crew thinks of them: which are the ends, which the middle, what sets one up and nails it home. */
 
-export const endRafters = ({ last }: View): readonly RafterId[] =>
-  [1, last].flatMap((n) => sides.map((side) => rafterId(side, n)));
+export const endRafters = ({ last, seen }: View): readonly RafterId[] =>
+  [1, last].flatMap((n) => sidesOf(seen.level).map((side) => rafterId(side, n)));
 
 /** Once one end rafter is nailed home at both its ends the ridge does not move any more. */
 export const pinned = (view: View): boolean =>

@@ -1,6 +1,6 @@
 import { isOver } from '../../site/state';
 import { beyond, wholeJob } from '../../level/stages';
-import { sides } from '../../roof/side';
+import { sidesOf } from '../../level/layout';
 import { rafterId } from '../../site/ids';
 import type { Level } from '../../level/level';
 import type { Attempt } from '../../site/attempt';
@@ -39,7 +39,8 @@ export const jobsOf = (view: View): readonly Standing[] => {
 };
 
 /** Part of the way this crew builds, and not for others to do after it has handed over. */
-const isPartOf = ({ seen: { level }, methods }: View, { code, applies }: Task): boolean =>
+const isPartOf = ({ seen: { level }, methods }: View, { code, side, applies }: Task): boolean =>
+  (side === undefined || sidesOf(level).includes(side)) &&
   (code === 'handOver' || !beyond(level.stages ?? wholeJob, stageOf[code])) &&
   (applies === undefined || applies(methods, level));
 
@@ -96,7 +97,7 @@ export const openJobs = (view: View): readonly Standing[] => {
 };
 
 const handHeld = (view: View): readonly PlannedAction[] => {
-  const ids = sides.flatMap((side) => view.stations.map((_, i) => rafterId(side, i + 1)));
+  const ids = sidesOf(view.seen.level).flatMap((side) => view.stations.map((_, i) => rafterId(side, i + 1)));
   const loose = ids.filter((id) => stands(view, id) && !held(view, `ridge:${id}`));
   return setUp(view, loose).filter((act) => possible(view, act));
 };

@@ -1,13 +1,13 @@
-import { ridgeCarries } from '../../level/layout';
-import { ends, sides } from '../../roof/side';
-import { rafterId } from '../../site/ids';
+import { againstWall, ridgeCarries, sidesOf, stationsOf } from '../../level/layout';
+import { ends } from '../../roof/side';
+import { ledgerJoint, rafterId } from '../../site/ids';
 import { postIds } from '../../site/planPosts';
 import { atHeight, byEye, centred, farByEye, levelled, sitting } from './endProofs';
 import { endRafters, middleStation, nailUp, pinned, setUp } from './pairs';
 import { provePlane } from './proofs';
 import { straightened } from './straight';
 import { wait, type Task } from './task';
-import { stands, type PlannedAction, type View } from './view';
+import { held, home, stands, type PlannedAction, type View } from './view';
 
 /** Setting the ridge: post it, land it, prove it with the end pairs, nail those, brace it, lock its middle, let go. */
 
@@ -80,14 +80,38 @@ const proveEnds: Task = {
     const up = setUp(view, endRafters(view));
     if (pinned(view)) return up;
     const steps = view.careful
-      ? [atHeight, centred, () => up, sitting, levelled]
-      : [farByEye, () => up, byEye];
+      ? [atHeight, centred, onWall, () => up, sitting, levelled]
+      : [farByEye, onWall, () => up, byEye];
     for (const step of steps) {
       const acts = step(view);
       if (acts.length > 0) return acts;
     }
     return [];
   },
+};
+
+/** A ledger is tacked to the wall at both ends before rafters lean on it. */
+const onWall = (view: View): readonly PlannedAction[] =>
+  againstWall(view.seen.level)
+    ? [1, view.last]
+        .map(ledgerJoint)
+        .filter((joint) => !held(view, joint))
+        .map((joint) => ({ type: 'tack', joint, nails: 2 }))
+    : [];
+
+/** Every stud, once the end rafters have proved its height. */
+const fixLedger: Task = {
+  code: 'fixLedger',
+  serves: ['O13', 'T2'],
+  closes: ['O5'],
+  applies: (_methods, level) => againstWall(level),
+  waits: () => [wait('landRidge', 'physics'), wait('nailEnds', 'way'), wait('makeReady', 'S4')],
+  anyOrder: true,
+  acts: (view) =>
+    stationsOf(view.seen.level)
+      .map((_, i) => ledgerJoint(i + 1))
+      .filter((joint) => !home(view, joint))
+      .map((joint) => ({ type: 'nailOff', joint })),
 };
 
 const nailEnds: Task = {
@@ -103,6 +127,7 @@ const braceRidge: Task = {
   code: 'braceRidge',
   serves: ['O7', 'S2', 'T2'],
   closes: [],
+  applies: (_methods, level) => !againstWall(level),
   waits: () => [wait('landRidge', 'physics'), wait('nailEnds', 'way')],
   anyOrder: true,
   acts: (view) => [
@@ -119,6 +144,7 @@ const lockMiddle: Task = {
   code: 'lockMiddle',
   serves: ['C4', 'O6', 'S2'],
   closes: ['C4'],
+  applies: (_methods, level) => !againstWall(level),
   waits: () => [
     wait('landRidge', 'physics'),
     wait('layOut', 'O3'),
@@ -127,6 +153,7 @@ const lockMiddle: Task = {
   ],
   acts: (view) => {
     const middle = middleStation(view);
+    const sides = sidesOf(view.seen.level);
     const ids = sides.map((side) => rafterId(side, middle));
     const proofs = ids.every((id) => stands(view, id))
       ? sides.flatMap((side) => provePlane(view, side, middle))
@@ -169,6 +196,7 @@ export const ridgeTasks: readonly Task[] = [
   landRidge,
   proveEnds,
   nailEnds,
+  fixLedger,
   braceRidge,
   lockMiddle,
   letGo,

@@ -1,3 +1,4 @@
+import { againstWall } from '../../level/layout';
 import { gaugeBlock } from '../../instruments/rows';
 import { across, sides, type Side } from '../../roof/side';
 import { blockId, rafterId, type BlockId, type JointId } from '../../site/ids';
@@ -43,11 +44,12 @@ const stackTask = (side: Side): Task => ({
   code: 'stack',
   side,
   serves: ['C5', 'C6'],
-  closes: ['O3', 'O6', 'O7'],
+  closes: ['O3', 'O6', 'O7', 'O13'],
   waits: (view) => [
     wait('nailEnds', 'way'),
     wait('layOut', 'O3'),
     wait('braceRidge', 'O7'),
+    wait('fixLedger', 'O13'),
     wait('string', 'C5', side),
     ...(view.seen.level.plan.length > longRidge || view.methods.hang === 'machine'
       ? [wait('lockMiddle', 'O6')]
@@ -71,6 +73,7 @@ const longRidge = 24 * 12;
 
 /** One side at a time: a side waits while the other is half stacked. Alternating: it waits while it is a rafter ahead. */
 const otherSide = (view: View, side: Side): readonly Wait[] => {
+  if (againstWall(view.seen.level)) return [];
   const other = across(side);
   const count = (which: Side): number => inner(view).filter((n) => upAndTacked(view, which, n)).length;
   const all = inner(view).length;

@@ -1,6 +1,5 @@
-import { stiffRidge } from '../../level/layout';
+import { sidesOf, stiffRidge } from '../../level/layout';
 import { rafterId, type RafterId } from '../../site/ids';
-import { sides } from '../../roof/side';
 import { middleStation } from './pairs';
 import { freshNumber, home, stands, type PlannedAction, type View } from './view';
 
@@ -24,7 +23,8 @@ export const straightened = (view: View): readonly PlannedAction[] => {
   return [{ type: 'shift', member: 'ridge', at: 'mid', by: -bow }];
 };
 
-const lockIds = (view: View): readonly RafterId[] => sides.map((side) => rafterId(side, middleStation(view)));
+const lockIds = (view: View): readonly RafterId[] =>
+  sidesOf(view.seen.level).map((side) => rafterId(side, middleStation(view)));
 
 /** When the ridge was last moved, let go of, or leaned on by a rafter in its middle. */
 const lastTouched = (view: View): number =>

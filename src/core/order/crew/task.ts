@@ -36,6 +36,7 @@ export type TaskCode =
   | 'landRidge'
   | 'proveEnds'
   | 'nailEnds'
+  | 'fixLedger'
   | 'braceRidge'
   | 'lockMiddle'
   | 'letGo'
@@ -73,6 +74,7 @@ export const stageOf: Readonly<Record<WorkCode, Stage>> = {
   landRidge: 'ridge',
   proveEnds: 'ridge',
   nailEnds: 'ridge',
+  fixLedger: 'hold',
   braceRidge: 'hold',
   lockMiddle: 'hold',
   letGo: 'hold',

@@ -1,4 +1,4 @@
-import { ridgeCarries, upperStations } from '../../level/layout';
+import { againstWall, ridgeCarries, upperStations } from '../../level/layout';
 import type { Level } from '../../level/level';
 import { sides, type Side } from '../../roof/side';
 import type { JointId } from '../../site/ids';
@@ -11,7 +11,8 @@ import { home, stands, type PlannedAction, type View } from './view';
 /** Collars or straps, props out, the walk with the punch list, handing over. */
 
 /** A plan may leave them out; where its ridge is a board the list has a line for them all the same. */
-const tiesUp = (level: Level): boolean => !ridgeCarries(level) || level.plan.collars !== false;
+const tiesUp = (level: Level): boolean =>
+  !againstWall(level) && (!ridgeCarries(level) || level.plan.collars !== false);
 
 const chalk: Task = {
   code: 'chalk',
@@ -107,8 +108,9 @@ const propsOut: Task = {
   serves: [],
   closes: ['O2', 'O10'],
   applies: ({ hang }, level) => hang !== 'hand' && !ridgeCarries(level),
-  waits: ({ methods }) => [
+  waits: ({ methods, seen }) => [
     wait('tieWalls', 'O2'),
+    ...(againstWall(seen.level) ? [wait('fixLedger', 'physics')] : []),
     ...sides.map((side) => wait('heels', 'O10', side)),
     wait('upper', 'O10'),
     ...(methods.hang === 'machine' ? [wait('letGo', 'physics')] : []),
@@ -134,6 +136,7 @@ const handOver: Task = {
     wait('upper', 'T2'),
     wait('braceWalls', 'T2'),
     wait('braceRidge', 'T2'),
+    wait('fixLedger', 'T2'),
     wait('tieWalls', 'T2'),
     wait('propsOut', 'way'),
     ...sides.map((side) => wait('tails', 'T2', side)),

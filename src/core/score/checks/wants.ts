@@ -1,7 +1,7 @@
-import { stationsOf, stiffRidge } from '../../level/layout';
+import { againstWall, sidesOf, stationsOf, stiffRidge } from '../../level/layout';
 import type { Level } from '../../level/level';
 import { wholeJob, within, type Stage } from '../../level/stages';
-import { ends, sides, type End, type Side } from '../../roof/side';
+import { ends, type End, type Side } from '../../roof/side';
 import { factsOf } from '../../order/fact';
 import { checkRules, type CheckRuleId } from '../../order/rules';
 import { fastened, middleLocked } from '../../site/holding';
@@ -18,10 +18,10 @@ import type { Look, Want, Way } from './want';
 /** Every want of every check in the stages of a level. */
 export const wantsOf = (level: Level): readonly Want[] => {
   const all = [
-    ...wallWants,
+    ...wallWants(level),
     ...ridgeWants(level),
     ...straightWants(level),
-    ...sides.flatMap((side) => [...planeWants(level, side), ...layoutWants(level, side)]),
+    ...sidesOf(level).flatMap((side) => [...planeWants(level, side), ...layoutWants(level, side)]),
     punchWant,
   ];
   return all.filter(({ rule }) => rule === 'C7' || within(level.stages ?? wholeJob, stageOfCheck[rule]));
@@ -45,13 +45,14 @@ const plateLevel = 3 / 16;
 /** What reading and moving in steps leave over at the ridge, beyond its tolerance, inches: one division. Ours. */
 const grace = 1 / 16;
 
-const heights: readonly Look[] = sides
-  .flatMap((side) => plateSpots.map((spot) => `plate.${side}.${spot}`))
-  .filter((at) => at !== waterStart)
-  .map((at) => ({ tool: 'waterLevel', at }));
+const heights = (level: Level): readonly Look[] =>
+  sidesOf(level)
+    .flatMap((side) => plateSpots.map((spot) => `plate.${side}.${spot}`))
+    .filter((at) => at !== waterStart)
+    .map((at) => ({ tool: 'waterLevel', at }));
 
 const isLevel = (standing: Standing): boolean =>
-  sides.every((side) =>
+  sidesOf(standing.level).every((side) =>
     plateSpots.every((spot) => Math.abs(heightFromStart(standing, side, spot)) <= plateLevel),
   );
 
@@ -63,7 +64,7 @@ const wallWant = (part: string, looks: readonly Look[], right: Want['right'] = a
   right,
 });
 
-const wallWants: readonly Want[] = [
+const wallWants = (level: Level): readonly Want[] => [
   wallWant(
     'width',
     ['A', 'mid', 'B'].map((at): Look => ({ tool: 'tape', at: `width.${at}` })),
@@ -72,15 +73,17 @@ const wallWants: readonly Want[] = [
     'diagonals',
     ['1', '2'].map((which): Look => ({ tool: 'tape', at: `diagonal.${which}` })),
   ),
-  wallWant('level', heights, isLevel),
+  wallWant('level', heights(level), isLevel),
   wallWant(
     'straight',
-    sides.map((side): Look => ({ tool: 'string', at: `plate.${side}.mid` })),
+    sidesOf(level).map((side): Look => ({ tool: 'string', at: `plate.${side}.mid` })),
   ),
 ];
 
 const endIds = (standing: Standing) =>
-  sides.flatMap((side) => [1, stationsOf(standing.level).length].map((n) => rafterId(side, n)));
+  sidesOf(standing.level).flatMap((side) =>
+    [1, stationsOf(standing.level).length].map((n) => rafterId(side, n)),
+  );
 const endsOnRidge = (standing: Standing): boolean =>
   endIds(standing).every((id) => fastened(standing.site, `ridge:${id}`));
 const anEndHeelHome = (standing: Standing): boolean =>
@@ -92,7 +95,8 @@ const ridgeWants = (level: Level): readonly Want[] => {
   const off = (standing: Standing, end: End, key: 'high' | 'aside'): number =>
     Math.abs((key === 'high' ? ridgeHigh(standing) : ridgeAside(standing))?.[end] ?? Infinity);
   const way = (looks: readonly Look[]): Way => ({ looks, opens: endsOnRidge, closes: anEndHeelHome });
-  const one = { rule: 'C2' as const, weight: weightOf('C2') / 4 };
+  const wall = againstWall(level);
+  const one = { rule: 'C2' as const, weight: weightOf('C2') / (wall ? 2 : 4) };
   const fall = (standing: Standing): number => {
     const high = ridgeHigh(standing);
     return high ? Math.abs(high.A - high.B) : Infinity;
@@ -105,12 +109,16 @@ const ridgeWants = (level: Level): readonly Want[] => {
         ways: [way([{ tool: 'tape', at: `ridge.${end}.height` }]), way(seatsAt(level, end))],
         right: (s) => off(s, end, 'high') <= tolerances.ridgeHeight + grace,
       },
-      {
-        ...one,
-        part: `centre.${end}`,
-        ways: [way([{ tool: 'tape', at: `ridge.${end}.centre` }])],
-        right: (s) => off(s, end, 'aside') <= tolerances.ridgeCentre + grace,
-      },
+      ...(wall
+        ? []
+        : [
+            {
+              ...one,
+              part: `centre.${end}`,
+              ways: [way([{ tool: 'tape', at: `ridge.${end}.centre` }])],
+              right: (s: Standing) => off(s, end, 'aside') <= tolerances.ridgeCentre + grace,
+            },
+          ]),
     ]),
     {
       rule: 'C3',
@@ -129,8 +137,8 @@ const ridgeWants = (level: Level): readonly Want[] => {
 };
 
 /** Once the end pairs stand and before a pair locks the middle: from then on its bow is built in. */
-const straightWants = ({ plan, tolerances }: Level): readonly Want[] =>
-  plan.length <= stiffRidge
+const straightWants = ({ plan, tolerances, shed }: Level): readonly Want[] =>
+  plan.length <= stiffRidge || againstWall({ shed })
     ? []
     : [
         {
@@ -150,7 +158,7 @@ const straightWants = ({ plan, tolerances }: Level): readonly Want[] =>
 
 /** The other way to know a height: both birdsmouths of that end, by the rule. */
 const seatsAt = (level: Level, end: End): readonly Look[] =>
-  sides.map((side) => ({
+  sidesOf(level).map((side) => ({
     tool: 'rule',
     at: `heel:${rafterId(side, end === 'A' ? 1 : stationsOf(level).length)}`,
   }));
@@ -166,7 +174,7 @@ const planeWants = (level: Level, side: Side): readonly Want[] => {
   return pairs.map((n) => ({
     rule: 'C5',
     part: `plane.${side}.${n}`,
-    weight: weightOf('C5') / 2 / pairs.length,
+    weight: weightOf('C5') / sidesOf(level).length / pairs.length,
     ways: [planeWay(side, n), planeWay(side, n + 1)],
     right: (s) => [n, n + 1].every((k) => Math.abs(offPlane(s, side, k) ?? 0) <= level.tolerances.plane),
   }));
@@ -190,7 +198,7 @@ const layoutWants = (level: Level, side: Side): readonly Want[] => {
   return fourth.map((n) => ({
     rule: 'C6',
     part: `layout.${side}.${n}`,
-    weight: weightOf('C6') / 2 / fourth.length,
+    weight: weightOf('C6') / sidesOf(level).length / fourth.length,
     ways: [
       {
         looks: [{ tool: 'tape', at: `layout.${side}.${n}` }],

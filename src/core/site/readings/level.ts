@@ -1,5 +1,6 @@
 import { bobSwing, levelAt, levelLength } from '../../instruments/rows';
 import { spread } from '../../level/draw';
+import { againstWall, sidesOf } from '../../level/layout';
 import type { PlateSpot } from '../../level/planted';
 import { levelBias, waterBias } from '../../level/toolTruth';
 import type { End, Side } from '../../roof/side';
@@ -21,14 +22,17 @@ export const levelShows: Reader = (standing, at, from) => {
 
 /** Water against the mark at street A; air in the hose lifts or drops it everywhere alike, at the mark itself too. */
 export const waterShows = firstOf([
-  plain(/^plate\.(street|yard)\.(A|mid|B)$/, (s, [which, at]) => {
-    return heightFromStart(s, which as Side, at as PlateSpot) + waterBias(s);
-  }),
+  plain(/^plate\.(street|yard)\.(A|mid|B)$/, (s, [which, at]) =>
+    sidesOf(s.level).includes(which as Side)
+      ? heightFromStart(s, which as Side, at as PlateSpot) + waterBias(s)
+      : undefined,
+  ),
 ]);
 
 /** How far an end of the ridge leans toward B (+) or A from over the ends of the plates. */
 const leaning = (standing: Standing, end: End): number | undefined => {
   const { ridge, plates } = pose(standing);
+  if (againstWall(standing.level)) return undefined;
   return ridge && ridge[end].x - (plates.street[end].x + plates.yard[end].x) / 2;
 };
 

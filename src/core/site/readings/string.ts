@@ -1,5 +1,5 @@
 import { plateLine } from '../../level/asFound';
-import { lastStation, roofOf } from '../../level/layout';
+import { lastStation, roofOf, sidesOf } from '../../level/layout';
 import { lineSag, linePull } from '../../level/toolTruth';
 import type { Side } from '../../roof/side';
 import { pose } from '../posed';
@@ -103,7 +103,9 @@ export const ridgeBowed = (standing: Standing): number | undefined => {
 const along = /^plane\.(street|yard)\.(\d+)$/;
 
 export const stringShows = firstOf([
-  plain(/^plate\.(street|yard)\.mid$/, (s, [which]) => plateBowed(s, which as Side)),
+  plain(/^plate\.(street|yard)\.mid$/, (s, [which]) =>
+    sidesOf(s.level).includes(which as Side) ? plateBowed(s, which as Side) : undefined,
+  ),
   plain(/^ridge\.straight$/, (s) => ridgeBowed(s)),
   plain(along, (s, [which, n]) => strung(s, which as Side, Number(n))),
 ]);

@@ -1,5 +1,5 @@
 import { racked, ridgeOverlength } from '../../level/asFound';
-import { roofOf } from '../../level/layout';
+import { againstWall, roofOf } from '../../level/layout';
 import type { PlateSpot } from '../../level/planted';
 import { hookBias } from '../../level/toolTruth';
 import type { End, Side } from '../../roof/side';
@@ -34,6 +34,7 @@ const ridgeHeight = (standing: Standing, end: End): number | undefined => {
 
 const ridgeCentre = (standing: Standing, end: End): number | undefined => {
   const { ridge, plates } = pose(standing);
+  if (againstWall(standing.level)) return undefined;
   return ridge && ridge[end].y - standing.level.plan.ridge.thickness / 2 - plates.street[end].y;
 };
 

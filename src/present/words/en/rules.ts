@@ -51,6 +51,10 @@ export const rules: Record<string, Rule> = {
     'Fix the ridge on all its posts before any rafter leans on it',
     'The ridge is a beam. Where a post is missing or loose it sags, and each rafter set on it sags too. Jacked up later, every joint has moved.',
   ),
+  O13: rule(
+    'Nail the ledger to every stud before rafters load it',
+    'Tacks at its ends carry the ledger, not the row. Each rafter set on it pulls them down, and the plane with them. Then it is propped, raised and proved again.',
+  ),
   C1: rule(
     'Prove the walls',
     'Width in three places, both diagonals, level, straight. A wrong wall is cheap to mend only while nothing stands on it.',
@@ -119,6 +123,7 @@ export const refusals: Record<string, string> = {
   raftersNailed: 'The rafters there are nailed down.',
   raftersOnIt: 'Rafters lean on it.',
   nailedThere: 'It is fastened. Draw the nails first.',
+  wallBehind: 'A ledger is against its wall. It moves up or down, not sideways.',
   ridgeLocked: 'A pair is nailed in the middle. The ridge does not move there.',
   ridgeNailed: 'The end pair is nailed. The ridge does not move.',
   notPlacedByHand: 'That is set another way.',

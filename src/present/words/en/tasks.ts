@@ -14,6 +14,7 @@ export const tasks: Readonly<Record<TaskCode, string>> = {
   landRidge: 'Land the ridge',
   proveEnds: 'End pairs tacked, height proved',
   nailEnds: 'Nail the end pairs',
+  fixLedger: 'Nail the ledger at every stud',
   braceRidge: 'Brace the ridge both ways',
   lockMiddle: 'Lock a middle pair',
   letGo: 'Slack, look, unhook',

@@ -26,6 +26,7 @@ export const trade = {
   joint: {
     ridge: 'at the ridge',
     heel: 'at the heel',
+    ledger: 'to the stud behind it',
     heelTie: 'to its joist',
     joistPlate: 'on the plate',
     near: 'near end',

@@ -52,6 +52,10 @@ export const rules: typeof enRules = {
     'Fije la cumbrera en todos sus postes antes de apoyar un cabio',
     'La cumbrera es una viga. Si falta un poste o está suelto, baja, y los cabios bajan con ella. Al subirla después, todo se ha movido.',
   ),
+  O13: rule(
+    'Clave el larguero en cada pie derecho antes de cargarlo',
+    'Las puntas de sus extremos llevan el larguero, no la fila. Cada cabio las baja, y el plano con ellas. Luego hay que apuntalar, subir y comprobar otra vez.',
+  ),
   C1: rule(
     'Compruebe los muros',
     'Ancho en tres partes, las dos diagonales, nivel, rectos. Un muro malo se arregla fácil solo mientras nada se apoya en él.',
@@ -116,6 +120,7 @@ export const refusals: Record<string, string> = {
   raftersNailed: 'Los cabios de ahí están clavados.',
   raftersOnIt: 'Hay cabios apoyados en ella.',
   nailedThere: 'Está sujeto. Saque antes los clavos.',
+  wallBehind: 'El larguero va contra su muro. Sube o baja, no va de lado.',
   ridgeLocked: 'Hay un par clavado en el medio. Ahí la cumbrera no se mueve.',
   ridgeNailed: 'El par del extremo está clavado. La cumbrera no se mueve.',
   notPlacedByHand: 'Eso se pone de otro modo.',

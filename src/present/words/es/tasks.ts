@@ -14,6 +14,7 @@ export const tasks: Readonly<Record<TaskCode, string>> = {
   landRidge: 'Subir la cumbrera',
   proveEnds: 'Extremos punteados, altura probada',
   nailEnds: 'Clavar los pares de los extremos',
+  fixLedger: 'Clavar el larguero en cada pie derecho',
   braceRidge: 'Arriostrar la cumbrera en dos sentidos',
   lockMiddle: 'Trabar un par del medio',
   letGo: 'Aflojar, mirar, soltar',

@@ -28,6 +28,7 @@ export const trade: typeof en = {
   joint: {
     ridge: 'en la cumbrera',
     heel: 'en el talón',
+    ledger: 'con el pie derecho de atrás',
     heelTie: 'con su vigueta',
     joistPlate: 'en la solera',
     near: 'extremo cercano',
