@@ -1,6 +1,6 @@
-import { ridgeCarries, stationsOf, upperStations } from '../core/level/layout';
+import { againstWall, ridgeCarries, sidesOf, stationsOf, upperStations } from '../core/level/layout';
 import type { Level } from '../core/level/level';
-import { ends, sides } from '../core/roof/side';
+import { ends } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import type { SiteEvent } from '../core/site/event';
 import { evolve } from '../core/site/evolve';
@@ -23,13 +23,13 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
   const marks = stationsOf(level);
   const on = { A: 0, B: 0 };
   return [
-    ...(ridgeCarries(level) && !level.plan.joists
+    ...(againstWall(level) || (ridgeCarries(level) && !level.plan.joists)
       ? []
       : marks.map((_, i): SiteEvent => ({ type: 'tieSet', member: `joist.${i + 1}` }))),
     ...stayingPosts(level).map((member): SiteEvent => ({ type: 'postSet', member, fixed: 'both', off: 0 })),
     { type: 'madeReady', what: 'platform', at: 'site' },
     { type: 'ridgeLanded', on: 'posts', high: on, aside: on },
-    ...sides.flatMap((side) =>
+    ...sidesOf(level).flatMap((side) =>
       marks.map((x, i): SiteEvent => ({
         type: 'placed',
         member: rafterId(side, i + 1),
@@ -38,7 +38,7 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
         x,
       })),
     ),
-    ...sides.flatMap((side) =>
+    ...sidesOf(level).flatMap((side) =>
       marks.slice(0, -1).map((x, i): SiteEvent => ({
         type: 'placed',
         member: blockId(side, i + 1),
@@ -53,6 +53,9 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
       x: marks[n - 1] ?? 0,
       off: 0,
     })),
-    ...ends.map((end): SiteEvent => ({ type: 'braced', member: `brace.across.${end}` })),
+    ...(againstWall(level) ? [] : ends).map((end): SiteEvent => ({
+      type: 'braced',
+      member: `brace.across.${end}`,
+    })),
   ];
 };

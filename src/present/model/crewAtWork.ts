@@ -1,7 +1,8 @@
 import { add, lerp, type Vec3 } from '../../core/geometry/vector';
 import type { Action, Of, Person } from '../../core/site/action';
-import { loadHangs } from '../../core/site/holding';
-import { partsOfJoint, placeOf } from '../../core/site/ids';
+import { againstWall } from '../../core/level/layout';
+import { fastened, loadHangs } from '../../core/site/holding';
+import { ledgerJoint, partsOfJoint, placeOf, rafterId } from '../../core/site/ids';
 import { ends, type End, type Side } from '../../core/roof/side';
 import { atSpot, atSpots, atTheLoad, both, talking } from './crewSpots';
 import { besides, measures, readingTasks, steadies } from './readingTasks';
@@ -257,14 +258,15 @@ const bracing = (work: Work, { kind, from }: Of<'brace'>): CrewAtWork | undefine
 };
 
 const readying = (work: Work, { what }: Of<'makeReady'>): CrewAtWork | undefined => {
-  const { length, half, floor } = work.scheme;
+  const { length, half, lane, yard, floor } = work.scheme;
+  const way = yard === half ? 1 : -1;
   if (what === 'gear') return atSpots(work, 'talk');
   const z = (floor ?? 0) + 0.4;
   const at: Readonly<Record<string, Vec3>> = {
-    platform: [length * 0.5, -20, z],
-    openings: [length * 0.6, 24, z],
-    anchor: [length * 0.5, half - 4, 0.8],
-    ladder: [length - 36, half - 6, 30],
+    platform: [length * 0.5, lane - 20, z],
+    openings: [length * 0.6, lane + 24, z],
+    anchor: [length * 0.5, yard - 4, 0.8],
+    ladder: [length - 36, way * (half - 6), 30],
   };
   const point = at[what];
   if (!point) return undefined;
@@ -366,8 +368,8 @@ const keepsRidge = (work: Work, act: Action, told: CrewAtWork): CrewAtWork => {
 const looseEnds = ({ shown, scheme }: Work): readonly End[] =>
   ends.filter((end) => {
     const station = end === 'A' ? 1 : scheme.stations.length;
-    return !(['street', 'yard'] as const).some((side) => {
-      const so = shown.site.joints[`ridge:rafter.${side}.${station}`];
-      return so !== undefined && so.tacks + so.nails > 0;
-    });
+    const joints = againstWall(shown.level)
+      ? [ledgerJoint(station)]
+      : scheme.sides.map((side) => `ridge:${rafterId(side, station)}` as const);
+    return !joints.some((joint) => fastened(shown.site, joint));
   });

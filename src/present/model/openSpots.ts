@@ -1,4 +1,4 @@
-import { sides, signOf } from '../../core/roof/side';
+import { signOf } from '../../core/roof/side';
 import { blockId, rafterId } from '../../core/site/ids';
 import { plateAt } from '../../core/site/truePlate';
 import { schemeOf, type Scheme, type Shown } from './scheme';
@@ -11,7 +11,7 @@ export const openSpotsOf = (shown: Shown): readonly OpenSpot[] => {
   return all.filter(({ id }) => !(id in shown.site.members));
 };
 
-const rafterSpots = ({ pose, level }: Shown, { stations, top }: Scheme): readonly OpenSpot[] =>
+const rafterSpots = ({ pose, level }: Shown, { stations, top, sides }: Scheme): readonly OpenSpot[] =>
   sides.flatMap((side) =>
     stations.map((x, i) => {
       const { out, z } = plateAt(pose.plates[side], x);
@@ -21,7 +21,7 @@ const rafterSpots = ({ pose, level }: Shown, { stations, top }: Scheme): readonl
     }),
   );
 
-const blockSpots = ({ pose }: Shown, { stations }: Scheme): readonly OpenSpot[] =>
+const blockSpots = ({ pose }: Shown, { stations, sides }: Scheme): readonly OpenSpot[] =>
   sides.flatMap((side) =>
     stations.slice(1).map((x, i) => {
       const mid = (x + (stations[i] ?? 0)) / 2;
@@ -30,8 +30,8 @@ const blockSpots = ({ pose }: Shown, { stations }: Scheme): readonly OpenSpot[] 
     }),
   );
 
-const middleSpots = ({ stations, posts, floor, top, length }: Scheme): readonly OpenSpot[] => [
-  ...stations.map((x, i) => ({ id: `joist.${i + 1}`, points: [[x + 1.5, 0, 3] as const] })),
+const middleSpots = ({ stations, sides, posts, floor, top, length }: Scheme): readonly OpenSpot[] => [
+  ...(sides.length < 2 ? [] : stations).map((x, i) => ({ id: `joist.${i + 1}`, points: [[x + 1.5, 0, 3] as const] })),
   ...posts.map((x, i) => ({ id: `post.${i + 1}`, points: [[x, 0, (floor ?? 0) + 3] as const] })),
   { id: 'ridge', points: [[length / 2, 0, top - 4] as const] },
 ];

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../core/geometry/vector';
-import { sides, signOf } from '../../core/roof/side';
+import { signOf } from '../../core/roof/side';
 import { box, prism, stick } from './prism';
 import { sheetThickness, type Scheme, type Shown } from './scheme';
 import type { About, Solid } from './solid';
@@ -48,10 +48,10 @@ const sheetsOnJoists = ({ site }: Shown, { length, half, tieDepth }: Scheme): re
   ];
 };
 
-const trestle = ({ length, tieDepth }: Scheme): readonly Solid[] => {
+const trestle = ({ length, lane, tieDepth }: Scheme): readonly Solid[] => {
   const top = tieDepth + sheetThickness;
   const legs = [14, length / 2, length - 14].flatMap((x) =>
-    [-22, 22].map((y) =>
+    [lane - 22, lane + 22].map((y) =>
       box(
         { id: `staging.leg.${x}.${y}`, role: 'staging', fade: wallFade },
         { from: [x - 1.75, y - 0.75, -60], to: [x + 1.75, y + 0.75, top - 1.5] },
@@ -61,10 +61,10 @@ const trestle = ({ length, tieDepth }: Scheme): readonly Solid[] => {
   const bearers = [14, length / 2, length - 14].map((x) =>
     box(
       { id: `staging.bearer.${x}`, role: 'staging' },
-      { from: [x - 1.75, -26, top - 5], to: [x - 0.25, 26, top - 1.5] },
+      { from: [x - 1.75, lane - 26, top - 5], to: [x - 0.25, lane + 26, top - 1.5] },
     ),
   );
-  const planks = [-24, -14.5, -5, 4.5, 14].map((y) =>
+  const planks = [-24, -14.5, -5, 4.5, 14].map((off) => lane + off).map((y) =>
     box(
       { id: `staging.plank.${y}`, role: 'staging' },
       { from: [6, y, top - 1.5], to: [length - 6, y + 9.25, top] },
@@ -73,11 +73,12 @@ const trestle = ({ length, tieDepth }: Scheme): readonly Solid[] => {
   return [...legs, ...bearers, ...planks];
 };
 
-/** A ladder against the yard plate: one out for four up, and well past the landing (29 CFR 1926.1053: 3 ft). */
-const ladderSolids = ({ site }: Shown, { length, half }: Scheme): readonly Solid[] => {
+/** A ladder against the yard plate, or the only one: one out for four up, and well past the landing (29 CFR 1926.1053: 3 ft). */
+const ladderSolids = ({ site }: Shown, { length, half, sides }: Scheme): readonly Solid[] => {
   if (site.ready.ladder === undefined) return [];
   const x = length - 36;
-  const y = (z: number): number => half + 1.9 - z * 0.25;
+  const way = sides.includes('yard') ? 1 : -1;
+  const y = (z: number): number => way * (half + 1.9 - z * 0.25);
   const about: About = { id: 'ladder', role: 'ladder', material: 'steel', seed: 9, fade: wallFade };
   const rails = [-7.5, 7.5].map((dx) =>
     stick(about, {
@@ -101,14 +102,14 @@ const ladderSolids = ({ site }: Shown, { length, half }: Scheme): readonly Solid
 };
 
 /** Cut rafters not up yet lean on the wall of end B, flat on each other, at most two short stacks of them. */
-const leaningBoards = ({ level, site, figured }: Shown, { length, stations }: Scheme): readonly Solid[] => {
+const leaningBoards = ({ level, site, figured }: Shown, { length, lane, sides, stations }: Scheme): readonly Solid[] => {
   const up = Object.keys(site.members).filter((id) => id.startsWith('rafter.')).length;
-  const left = 2 * stations.length + level.asFound.spareBoards - up;
+  const left = sides.length * stations.length + level.asFound.spareBoards - up;
   const stock = Math.min(figured.commonRafters[0]?.stockLength ?? 96, 96);
   const depth = level.plan.rafter.depth;
   return [-1, 1].flatMap((way) =>
     Array.from({ length: Math.min(7, Math.max(0, Math.ceil(left / 2 - (way > 0 ? 0 : 0.5)))) }, (_, i) => {
-      const y = way * (14 + 2 * ((i * 7) % 3));
+      const y = lane + way * (14 + 2 * ((i * 7) % 3));
       const foot: Vec3 = [length + 30 + 1.5 * i, y, -stock * 0.9];
       const head: Vec3 = [length + 2 + 1.5 * i, y + 1.5 * way, 5 + ((i * 5) % 4)];
       return stick(
@@ -120,11 +121,11 @@ const leaningBoards = ({ level, site, figured }: Shown, { length, stations }: Sc
 };
 
 /** Until it is up, the ridge lies flat on what spans the walls. */
-const waitingRidge = ({ level, pose, site }: Shown, { length, half, floor }: Scheme): readonly Solid[] => {
+const waitingRidge = ({ level, pose, site }: Shown, { length, half, sides, floor }: Scheme): readonly Solid[] => {
   if (pose.ridge) return [];
   const { thickness, depth } = level.plan.ridge;
   const z = floor ?? 0;
-  const y = half * 0.42;
+  const y = half * (sides.includes('yard') ? 0.42 : -0.7);
   const trimmed = site.trims['board.ridge']?.end ?? 0;
   return [
     box(
@@ -135,28 +136,29 @@ const waitingRidge = ({ level, pose, site }: Shown, { length, half, floor }: Sch
 };
 
 const spareBlocks = ({ site }: Shown, scheme: Scheme): readonly Solid[] => {
-  const { stations, length, floor, tieDepth } = scheme;
+  const { stations, sides, lane, half, length, floor, tieDepth } = scheme;
   const left =
-    2 * (stations.length - 1) - Object.keys(site.members).filter((id) => id.startsWith('block.')).length;
+    sides.length * (stations.length - 1) - Object.keys(site.members).filter((id) => id.startsWith('block.')).length;
   if (site.ready.platform === undefined || floor === undefined) return [];
   const rows = [
     [0.72, -40],
     [0.735, -37.8],
     [0.71, -34],
   ] as const;
+  const put = (y: number): number => Math.max(14 - half, lane + y);
   return rows.slice(0, left).map(([share, y], i) =>
     box(
       { id: `spare.${i}`, role: 'board', seed: 400 + i },
       {
-        from: [length * share - 11, y - 0.75, floor],
-        to: [length * share + 11, y + 0.75, floor + tieDepth],
+        from: [length * share - 11, put(y) - 0.75, floor],
+        to: [length * share + 11, put(y) + 0.75, floor + tieDepth],
       },
     ),
   );
 };
 
 /** The little blocks that hold a string clear of the work at its two ends. */
-const gaugeBlocks = ({ site, pose }: Shown, { stations, m }: Scheme): readonly Solid[] =>
+const gaugeBlocks = ({ site, pose }: Shown, { stations, sides, m }: Scheme): readonly Solid[] =>
   sides.flatMap((side) => {
     if (!site.lines[`string.${side}`]) return [];
     return [1, stations.length].flatMap((n) => {

@@ -22,6 +22,8 @@ export type Scheme = {
   readonly half: number;
   /** y where the building ends toward the yard: outside of the plate, or the face of the wall behind a ledger. */
   readonly yard: number;
+  /** y of the middle of the staging: under the ridge, or before a ledger. */
+  readonly lane: number;
   /** Those that are built. */
   readonly sides: readonly Side[];
   readonly length: number;
@@ -63,6 +65,7 @@ export const schemeOf = ({ level, site, figured }: Shown): Scheme => {
   return {
     half: level.plan.span / 2,
     yard: againstWall(level) ? level.plan.ridge.thickness / 2 : level.plan.span / 2,
+    lane: againstWall(level) ? -stagingOut : 0,
     sides: sidesOf(level),
     length: level.plan.length,
     m: gradient(level.plan.slope),
@@ -76,6 +79,9 @@ export const schemeOf = ({ level, site, figured }: Shown): Scheme => {
     tieDepth,
   };
 };
+
+/** Middle of the staging before a ledger, so that nobody stands with a heel over its edge. Inches; ours. */
+const stagingOut = 30;
 
 /** The same with the roof figured from the level. */
 export const shownOf = (level: Level, pose: Pose, site: SiteState): Shown => ({

@@ -1,5 +1,5 @@
 import { gaugeBlock } from '../../core/instruments/rows';
-import { sides, signOf, type Side } from '../../core/roof/side';
+import { signOf, type Side } from '../../core/roof/side';
 import { eaveAt } from '../../core/site/tails';
 import { plateAt } from '../../core/site/truePlate';
 import { edgesOfRafter } from './rafterShape';
@@ -9,11 +9,11 @@ import type { Stroke } from './solid';
 
 /** Marks that still wait for their member, strings that are up, chalk that was snapped. */
 export const strokesOf = (shown: Shown, scheme: Scheme): readonly Stroke[] => [
-  ...sides.flatMap((side) => plateMarks(shown, scheme, side)),
-  ...ridgeMarks(shown),
-  ...sides.flatMap((side) => strings(shown, scheme, side)),
-  ...sides.flatMap((side) => chalkLines(shown, side)),
-  ...sides.flatMap((side) => tailLines(shown, side)),
+  ...scheme.sides.flatMap((side) => plateMarks(shown, scheme, side)),
+  ...ridgeMarks(shown, scheme),
+  ...scheme.sides.flatMap((side) => strings(shown, scheme, side)),
+  ...scheme.sides.flatMap((side) => chalkLines(shown, side)),
+  ...scheme.sides.flatMap((side) => tailLines(shown, side)),
 ];
 
 /** Two lines and an X between them: where a rafter stands. Lifted this much so that it lies on the face, inches. */
@@ -42,7 +42,7 @@ const plateMarks = ({ site, pose }: Shown, scheme: Scheme, side: Side): readonly
   });
 };
 
-const ridgeMarks = ({ site, pose, level }: Shown): readonly Stroke[] => {
+const ridgeMarks = ({ site, pose, level }: Shown, { sides }: Scheme): readonly Stroke[] => {
   const { ridge } = pose;
   if (!ridge) return [];
   const { thickness, depth } = level.plan.ridge;

@@ -1,6 +1,7 @@
 import { lerp, type Vec2, type Vec3 } from '../../core/geometry/vector';
 import type { PlatePose } from '../../core/site/pose';
-import { signOf, sides, type Side } from '../../core/roof/side';
+import { againstWall } from '../../core/level/layout';
+import { signOf, type Side } from '../../core/roof/side';
 import { box, prism, stick } from './prism';
 import { plateThickness, wallSheet, type Scheme, type Shown } from './scheme';
 import type { Solid } from './solid';
@@ -16,7 +17,8 @@ const sheetWidth = 48;
 
 /** Plates of all four walls, their sheets, the floor far below, and wall braces where they stand. */
 export const wallSolids = (shown: Shown, scheme: Scheme): readonly Solid[] => [
-  ...sides.flatMap((side) => eavePlates(shown, side)),
+  ...scheme.sides.flatMap((side) => eavePlates(shown, side)),
+  ...houseWall(shown, scheme),
   ...rakePlates(shown),
   ...sheets(scheme),
   ...wallBraces(shown, scheme),
@@ -24,7 +26,7 @@ export const wallSolids = (shown: Shown, scheme: Scheme): readonly Solid[] => [
     { id: 'floor', role: 'floor', material: 'panel', seed: 3, shadowless: true },
     {
       from: [3.5, -scheme.half + 3.5, innerFloor - 1],
-      to: [scheme.length - 3.5, scheme.half - 3.5, innerFloor],
+      to: [scheme.length - 3.5, scheme.yard - (againstWall(shown.level) ? 0 : 3.5), innerFloor],
     },
   ),
 ];
@@ -78,7 +80,7 @@ const rakePlates = ({ pose, level }: Shown): readonly Solid[] => {
     const yard = pose.plates.yard[end];
     const inward = end === 'A' ? 1 : -1;
     const from: Vec3 = [street.x, street.y + width, street.z];
-    const to: Vec3 = [yard.x, yard.y - width, yard.z];
+    const to: Vec3 = [yard.x, yard.y - (againstWall(level) ? 0 : width), yard.z];
     return twoPlates.map(([top, name], k) =>
       prism(
         { id: `${name}.${end}`, role: 'plate', seed: 21 + k + inward },
@@ -94,7 +96,7 @@ const rakePlates = ({ pose, level }: Shown): readonly Solid[] => {
   });
 };
 
-const sheets = ({ half, length }: Scheme): readonly Solid[] => {
+const sheets = ({ half, yard, sides, length }: Scheme): readonly Solid[] => {
   const about = (id: string): Parameters<typeof box>[0] => ({
     id,
     role: 'wall',
@@ -111,7 +113,7 @@ const sheets = ({ half, length }: Scheme): readonly Solid[] => {
     }),
   );
   const rake = (['A', 'B'] as const).flatMap((end) =>
-    steps(-half, half).map(([y0, y1]) => {
+    steps(-half, yard).map(([y0, y1]) => {
       const x = end === 'A' ? -wallSheet : length;
       return box(about(`wallsheet.${end}.${y0}`), {
         from: [x, y0 + 0.06, wallFoot],
@@ -128,13 +130,27 @@ const steps = (from: number, to: number): readonly (readonly [number, number])[]
     Math.min(to, from + (i + 1) * sheetWidth),
   ]);
 
+/** How far the wall behind a ledger shows past the building's ends and over the ledger, inches; ours. */
+const houseShown = { past: 14, over: 30 } as const;
+
+/** What a ledger is nailed to: a wall of the house, sheathed, from below the plates up past the roof. */
+const houseWall = ({ level }: Shown, { yard, length, top }: Scheme): readonly Solid[] =>
+  againstWall(level)
+    ? steps(-houseShown.past, length + houseShown.past).map(([x0, x1]) =>
+        box(
+          { id: `house.${x0}`, role: 'wall', material: 'sheath', fade: wallFade },
+          { from: [x0 + 0.06, yard, wallFoot], to: [x1 - 0.06, yard + wallSheet, top + houseShown.over] },
+        ),
+      )
+    : [];
+
 /** A two-by-four nailed on the slant across the outside of a wall. */
-const wallBraces = ({ site }: Shown, { half, length }: Scheme): readonly Solid[] => {
+const wallBraces = ({ site }: Shown, { half, yard, length }: Scheme): readonly Solid[] => {
   const off = wallSheet + 0.76;
   const rows: readonly (readonly [string, Vec3, Vec3, Vec3])[] = [
     ['brace.wall.street', [10, -half - off, -3.4], [72, -half - off, -60], [1, 0, 1]],
     ['brace.wall.yard', [length - 10, half + off, -3.4], [length - 72, half + off, -60], [-1, 0, 1]],
-    ['brace.wall.A', [-off, half - 8, -3.4], [-off, half - 68, -60], [0, -1, 1]],
+    ['brace.wall.A', [-off, yard - 8, -3.4], [-off, yard - 68, -60], [0, -1, 1]],
     ['brace.wall.B', [length + off, -half + 8, -3.4], [length + off, -half + 68, -60], [0, 1, 1]],
   ];
   return rows

@@ -136,7 +136,7 @@ const toolOf = ({ who, task, posed, body }: Worker): readonly Mesh[] =>
 /** Planks where one kneels or stands past the sheets: from one joist to the next, or on staging inside the walls. */
 const planksUnder = (
   { site }: Shown,
-  { stations, length, half }: Scheme,
+  { stations, length, half, yard }: Scheme,
   { who, posed }: Worker,
 ): readonly Solid[] => {
   const surface: Surface | undefined = posed?.surface;
@@ -153,7 +153,7 @@ const planksUnder = (
   const ties = 'joist.1' in site.members ? stations : [8, length - 8];
   const from = Math.max(3.6, Math.max(...ties.filter((x) => x <= x0), 2) - 2);
   const to = Math.min(length - 3.6, Math.min(...ties.filter((x) => x >= x1), length - 2) + 4);
-  const [y0, y1] = [Math.max(4 - half, Math.min(...ys) - 5), Math.min(half - 4, Math.max(...ys) + 5)];
+  const [y0, y1] = [Math.max(4 - half, Math.min(...ys) - 5), Math.min(yard - 4, Math.max(...ys) + 5)];
   const count = Math.max(1, Math.round((y1 - y0) / 9.5));
   const planks = Array.from({ length: count }, (_, i) =>
     box(
@@ -192,9 +192,9 @@ const bearersUnder = (
   });
 };
 
-const anchorAt = ({ site }: Shown, { length, half, floor }: Scheme): Vec3 | undefined => {
+const anchorAt = ({ site }: Shown, { length, yard, lane, floor }: Scheme): Vec3 | undefined => {
   if (site.ready.anchor === undefined) return undefined;
   return site.ready.anchor === 'wall'
-    ? [length * 0.5, half - 3, 0.5]
-    : [length * 0.5, 22, (floor ?? 0) + 0.5];
+    ? [length * 0.5, yard - 3, 0.5]
+    : [length * 0.5, lane + 22, (floor ?? 0) + 0.5];
 };

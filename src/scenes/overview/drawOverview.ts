@@ -72,13 +72,19 @@ export type Staged = {
 /** `before`: what stood there the moment before; bodies and lights that are the same are taken over from it. */
 export const stagedOf = (shown: Shown, corner: Corner, before?: Staged): Staged => {
   const still = { ...shown, pose: seenPose(shown.pose) };
-  const model = steadyModel(before?.model, modelOf(still));
+  const model = steadyModel(before?.model, unhidden(modelOf(still), corner));
   const found = crewOf(still, model.solids);
   const crew = { ...found, solids: steadySolids(before?.crew.solids ?? [], found.solids) };
   const scene = { solids: model.solids, things: crew.solids, meshes: crew.meshes };
   const boom = steadySolids(before?.boom ?? [], boomSolids(still, corner));
   return { model, crew, boom, lights: lightsFor(scene, corner, before?.lights) };
 };
+
+/** From behind, the wall of the house would hide all of the work: it is left out there. */
+const unhidden = (model: Model, corner: Corner): Model =>
+  corner === 'yard'
+    ? { ...model, solids: model.solids.filter(({ id }) => !id.startsWith('house.')) }
+    : model;
 
 /** The letters over the ridge's ends need so much at the head of the picture, CSS pixels. */
 const lettersHigh = 14;

@@ -18,15 +18,16 @@ const headHigh = 73;
 
 /** What has to be in the picture: tails, ridge with room for a hook, who stands at it, and a stretch of wall. */
 const extremes = (
-  { half, length, top, common, tieDepth }: Scheme,
+  { half, yard, length, top, common, tieDepth }: Scheme,
   { overhang, hook }: Around,
 ): readonly Vec3[] => {
   const eave = half + overhang;
   const low = common.heightAbovePlate - common.plumbCutLength - overhang * 0.75;
+  const far = yard === half ? eave : yard;
   const heads = [6, length - 6].flatMap((x) => [-13, 13].map((y): Vec3 => [x, y, tieDepth + headHigh]));
   return [
     ...heads,
-    ...[-eave, eave].flatMap((y): Vec3[] => [
+    ...[-eave, far].flatMap((y): Vec3[] => [
       [-8, y, low - 16],
       [length + 16, y, low - 16],
       [-8, 0, top + 12],
@@ -50,7 +51,7 @@ export type Fit = {
 
 /** The camera for a corner that shows the whole roof in the area. It depends on the plan only, so it never jumps. */
 export const fittedCamera = ({ scheme, overhang, hook, corner, area, ratio }: Fit): Camera => {
-  const target: Vec3 = [scheme.length / 2, 0, scheme.top * 0.35];
+  const target: Vec3 = [scheme.length / 2, (scheme.yard - scheme.half) / 2, scheme.top * 0.35];
   const unitCamera = cornerCamera(corner, { scale: 1, middle: [0, 0], target });
   const seen = extremes(scheme, { overhang, hook }).map((p) => project(unitCamera, p));
   const xs = seen.map(([x]) => x);

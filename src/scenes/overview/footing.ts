@@ -21,20 +21,20 @@ type Flat = readonly [number, number];
 const within = ({ x0, x1, y0, y1 }: Box, [x, y]: Flat): boolean => x >= x0 && x <= x1 && y >= y0 && y <= y1;
 
 /** The floor of sheets or trestle planks, the same as is drawn, and the hole in it until it is covered. */
-const floorBox = ({ length, half }: Scheme, joists: boolean): Box => {
+const floorBox = ({ length, half, lane }: Scheme, joists: boolean): Box => {
   const reach = Math.min(half - 20, 60);
   return joists
     ? { x0: 3.2, x1: length - 3.2, y0: -reach, y1: reach - 8 }
-    : { x0: 6, x1: length - 6, y0: -24, y1: 23 };
+    : { x0: 6, x1: length - 6, y0: lane - 24, y1: lane + 23 };
 };
 
 /** What carries boots and knees together: asked for the site once, then place by place. */
 export type Footing = (feet: readonly Flat[]) => Surface | undefined;
 
 export const footingOf = ({ site }: Shown, scheme: Scheme): Footing => {
-  const { length, half, tieDepth } = scheme;
-  const inside: Box = { x0: wallThick, x1: length - wallThick, y0: wallThick - half, y1: half - wallThick };
-  const outside: Box = { x0: -4, x1: length + 4, y0: -half - 4, y1: half + 4 };
+  const { length, half, yard, tieDepth } = scheme;
+  const inside: Box = { x0: wallThick, x1: length - wallThick, y0: wallThick - half, y1: yard - wallThick };
+  const outside: Box = { x0: -4, x1: length + 4, y0: -half - 4, y1: yard + 4 };
   const onJoists = 'joist.1' in site.members;
   const joists = Object.keys(site.members).filter((id) => /^(joist|rafterTie)\./.test(id)).length;
   const floor = site.ready.platform === undefined ? undefined : floorBox(scheme, onJoists);

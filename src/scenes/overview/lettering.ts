@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../core/geometry/vector';
+import { signOf } from '../../core/roof/side';
 import { schemeOf, type Scheme, type Shown } from '../../present/model/scheme';
 import { onScreen, type Camera } from '../ink/camera';
 import { css } from '../ink/color';
@@ -150,7 +151,7 @@ const plannedOutlines = ({ shown, camera }: Lettered): readonly (readonly Point[
 const wallShown = 40;
 
 const plannedFaces = (
-  { half, length, top, common, m }: Scheme,
+  { half, yard, sides, length, top, common, m }: Scheme,
   overhang: number,
 ): readonly (readonly Vec3[])[] => {
   const low = common.heightAbovePlate - overhang * m;
@@ -163,12 +164,12 @@ const plannedFaces = (
   ];
   const gable = (x: number): readonly Vec3[] => [
     [x, -out, low],
-    [x, out, low],
+    ...(yard === half ? [[x, out, low] as const] : [[x, yard, low] as const, [x, yard, top] as const]),
     [x, 0, top],
   ];
   return [
-    ...[-1, 1].map((side) => quad(side * out, low, [0, top])),
-    ...[-1, 1].map((side) => quad(side * half, -wallShown, [side * half, 0])),
+    ...sides.map(signOf).map((side) => quad(side * out, low, [0, top])),
+    ...sides.map(signOf).map((side) => quad(side * half, -wallShown, [side * half, 0])),
     gable(0),
     gable(length),
   ];

@@ -12,23 +12,24 @@ import type { Limbs, Posture } from './figure';
 export type Place = { readonly at: Vec3; readonly yaw: number };
 
 export const spotPlace = (scheme: Scheme, who: Who, spot: Spot): Place => {
-  const { length, half, floor } = scheme;
+  const { length, half, lane, sides, floor } = scheme;
+  const way = sides.includes('yard') ? 1 : -1;
   const z = floor ?? groundLevel;
   const lead = who === 'lead';
   const rows: Readonly<Record<Spot, Place>> = {
     clear: clearAt(scheme, who, lead ? -18 : -28),
-    beside: { at: [length * (lead ? 0.6 : 0.4), -17, z], yaw: 90 },
-    path: { at: [length / 2 + (lead ? 12 : -12), lead ? -3 : 3, z], yaw: lead ? 100 : 80 },
-    platform: { at: [length * (lead ? 0.63 : 0.36), -22, z], yaw: lead ? 106 : 74 },
-    ladder: { at: [length - 36, half + 3.9 + (lead ? 0 : 9), lead ? -8 : -44], yaw: 270 },
+    beside: { at: [length * (lead ? 0.6 : 0.4), lane - 17, z], yaw: 90 },
+    path: { at: [length / 2 + (lead ? 12 : -12), lane + (lead ? -3 : 3), z], yaw: lead ? 100 : 80 },
+    platform: { at: [length * (lead ? 0.63 : 0.36), lane - 22, z], yaw: lead ? 106 : 74 },
+    ladder: { at: [length - 36, way * (half + 3.9 + (lead ? 0 : 9)), lead ? -8 : -44], yaw: way * 270 },
     plate: { at: [length * 0.55, signOf('street') * (half - 2), 0], yaw: 90 },
   };
   return rows[spot];
 };
 
 /** On the ground by a gable, looking at the building. */
-const clearAt = ({ length, half }: Scheme, who: Who, x: number): Place => {
-  const [y, turned] = who === 'lead' ? [-half * 0.8, 24] : [half * 0.25, -25];
+const clearAt = ({ length, half, sides }: Scheme, who: Who, x: number): Place => {
+  const [y, turned] = who === 'lead' ? [-half * 0.8, 24] : [half * (sides.includes('yard') ? 0.25 : -0.3), -25];
   return { at: [x, y, groundLevel], yaw: x > length ? 180 - turned : turned };
 };
 
