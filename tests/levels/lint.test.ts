@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Level } from '../../src/core/level/level';
 import { provedComplaints } from '../../src/tt/lint/proved';
 import { writtenComplaints } from '../../src/tt/lint/written';
-import { checkRules, orderRules, otherRules } from '../../src/core/order/rules';
+import { checkRules, orderRules } from '../../src/core/order/rules';
+import { otherRules } from '../../src/core/order/stateRules';
 import { courseFiles, loadLevel } from '../../src/tt/levelFiles';
 import { levelOf } from '../site/levels';
 

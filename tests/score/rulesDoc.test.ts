@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { ruleIds } from '../../src/core/order/rules';
+import { ruleIds } from '../../src/core/order/stateRules';
 import { rulesText } from './rulesText';
 
 /** However wide a formatter makes the columns. */

@@ -1,6 +1,7 @@
 import { featureWeights } from '../../src/core/score/fit';
 import { partWeights, passLine } from '../../src/core/score/scored';
-import { checkRules, orderRules, otherRules } from '../../src/core/order/rules';
+import { checkRules, orderRules } from '../../src/core/order/rules';
+import { otherRules } from '../../src/core/order/stateRules';
 import { rulesVersion } from '../../src/core/order/version';
 import { dangers } from '../../src/core/site/dangers/rows';
 import { jointRows } from '../../src/core/site/jointRows';

@@ -1,9 +1,8 @@
 import type { FiguredTie } from './figured';
-import { bearsAt, platesOf } from './form';
+import { bearsAt, platesOf, type Frame } from './form';
 import type { RoofPlan } from './plan';
 import { isOver } from '../units/hair';
 import { planeOverPlate, type RoofPlane } from './planes';
-import type { TieTop } from './ties';
 
 /**
  * Blocks fill their bays, for they hold the rafters apart: a tie that lies in a bay stops behind the blocks of its two walls.
@@ -19,7 +18,7 @@ export type Reaches = readonly (readonly [plane: RoofPlane, reach: number])[];
 export const behindBlocks = (
   plan: RoofPlan,
   tie: Fitted,
-  { reaches, frame }: { readonly reaches: Reaches; readonly frame: TieTop['frame'] },
+  { reaches, frame }: { readonly reaches: Reaches; readonly frame: Frame },
 ): Pick<FiguredTie, 'behindBlocks'> => {
   const ends = reaches.map(([plane, reach]) => {
     const low = tie.height + platesOf(frame) - bearsAt(plane.eave);

@@ -148,16 +148,24 @@ const sawing = (work: Work, { member, cut }: Of<'trim'>): CrewAtWork | undefined
     const far = endPlace(work, member, 0.7);
     return both(measures(lying, 'saw', 'saw'), far && steadies(far));
   }
-  return both(measures(atHorses('work'), 'saw', 'saw'), steadies(atHorses('end')), horses());
+  return both(
+    measures(atHorses('work', work.scheme.lane), 'saw', 'saw'),
+    steadies(atHorses('end', work.scheme.lane)),
+    horses(work.scheme.lane),
+  );
 };
 
 const judging = (work: Work, { subject }: Of<'judge'>): CrewAtWork | undefined => {
   const side = placeOf(`${subject}.`).side;
   if (!subject.startsWith('plate.') && subject !== 'board.ridge')
     return {
-      lead: { ...steadies(atHorses('work'), 'mark'), tool: 'pencil', holds: atHorses('work').grip },
-      helper: steadies(atHorses('end')),
-      things: horses(),
+      lead: {
+        ...steadies(atHorses('work', work.scheme.lane), 'mark'),
+        tool: 'pencil',
+        holds: atHorses('work', work.scheme.lane).grip,
+      },
+      helper: steadies(atHorses('end', work.scheme.lane)),
+      things: horses(work.scheme.lane),
     };
   const [a, b] = side
     ? [platePlace(work, side, 8), platePlace(work, side, work.scheme.length - 8)]
@@ -289,7 +297,12 @@ const hooking = (work: Work): CrewAtWork | undefined => {
 };
 
 const swapping = (work: Work, { member }: Of<'swap'>): CrewAtWork | undefined =>
-  setting(work, member) ?? both(carries(atHorses('work')), steadies(atHorses('end')), horses());
+  setting(work, member) ??
+  both(
+    carries(atHorses('work', work.scheme.lane)),
+    steadies(atHorses('end', work.scheme.lane)),
+    horses(work.scheme.lane),
+  );
 
 const tailCutting = (work: Work, { member }: Of<'cutTail'>): CrewAtWork | undefined => {
   const rafter = rafterOf(work, member);

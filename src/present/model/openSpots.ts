@@ -31,7 +31,10 @@ const blockSpots = ({ pose }: Shown, { stations, sides }: Scheme): readonly Open
   );
 
 const middleSpots = ({ stations, sides, posts, floor, top, length }: Scheme): readonly OpenSpot[] => [
-  ...(sides.length < 2 ? [] : stations).map((x, i) => ({ id: `joist.${i + 1}`, points: [[x + 1.5, 0, 3] as const] })),
+  ...(sides.length < 2 ? [] : stations).map((x, i) => ({
+    id: `joist.${i + 1}`,
+    points: [[x + 1.5, 0, 3] as const],
+  })),
   ...posts.map((x, i) => ({ id: `post.${i + 1}`, points: [[x, 0, (floor ?? 0) + 3] as const] })),
   { id: 'ridge', points: [[length / 2, 0, top - 4] as const] },
 ];

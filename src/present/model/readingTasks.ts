@@ -26,7 +26,7 @@ import {
 export const readingTasks = (work: Work, act: Of<'read'>): CrewAtWork | undefined => {
   const { at, tool } = act;
   if (at === 'punch') return undefined;
-  if (at.startsWith('board.') && at !== 'board.ridge') return boardReading(act);
+  if (at.startsWith('board.') && at !== 'board.ridge') return boardReading(work, act);
   if (at === 'board.ridge') return ridgeBoardReading(work, act);
   if (at.startsWith('width.') || at.startsWith('diagonal.')) return acrossWalls(work, at);
   if (at.startsWith('plate.')) return plateReading(work, act);
@@ -60,9 +60,9 @@ const tools: Readonly<Partial<Record<Of<'read'>['tool'], HandTool>>> = {
   string: 'rule',
 };
 
-const boardReading = ({ tool }: Of<'read'>): CrewAtWork => {
-  const lead = atHorses('work');
-  const helper = atHorses('end');
+const boardReading = (work: Work, { tool }: Of<'read'>): CrewAtWork => {
+  const lead = atHorses('work', work.scheme.lane);
+  const helper = atHorses('end', work.scheme.lane);
   const task = measures(lead, tools[tool] ?? 'pencil');
   const { tool: _none, ...bare } = task;
   const pattern: readonly Thing[] =
@@ -73,7 +73,7 @@ const boardReading = ({ tool }: Of<'read'>): CrewAtWork => {
   return {
     lead: tool === 'eye' || tool === 'pattern' ? seen : task,
     helper: steadies(helper),
-    things: [...horses(), ...pattern],
+    things: [...horses(work.scheme.lane), ...pattern],
   };
 };
 

@@ -10,20 +10,25 @@ export const groundLevel = -66;
 const horseHigh = 34;
 const at = { x: -30, reach: 44, feet: 26 } as const;
 
-export const horses = (): readonly Thing[] => {
+/** `lane`: as far aside as the staging stands. */
+export const horses = (lane: number): readonly Thing[] => {
   const top = groundLevel + horseHigh;
-  const horse = (y: number): Thing => ({ kind: 'horse', from: [at.x - 15, y, top], to: [at.x + 15, y, top] });
+  const horse = (y: number): Thing => ({
+    kind: 'horse',
+    from: [at.x - 15, lane + y, top],
+    to: [at.x + 15, lane + y, top],
+  });
   return [
     horse(-at.feet),
     horse(at.feet),
-    { kind: 'board', from: [at.x, -at.reach, top + 0.75], to: [at.x, at.reach, top + 0.75] },
+    { kind: 'board', from: [at.x, lane - at.reach, top + 0.75], to: [at.x, lane + at.reach, top + 0.75] },
   ];
 };
 
 /** Where one works on the board, and where the mate has hold of its end. */
-export const atHorses = (who: 'work' | 'end'): Place => {
+export const atHorses = (who: 'work' | 'end', lane: number): Place => {
   const z = groundLevel + horseHigh + 1.6;
   const [y, way, from]: readonly [number, number, Vec3] =
     who === 'work' ? [-8, 1, [-1, -0.1, 0]] : [at.reach - 3, -1, [-0.3, 1, 0]];
-  return { at: [at.x, y, z], grip: [at.x, y + way * 15, z], from };
+  return { at: [at.x, lane + y, z], grip: [at.x, lane + y + way * 15, z], from };
 };

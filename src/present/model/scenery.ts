@@ -64,12 +64,14 @@ const trestle = ({ length, lane, tieDepth }: Scheme): readonly Solid[] => {
       { from: [x - 1.75, lane - 26, top - 5], to: [x - 0.25, lane + 26, top - 1.5] },
     ),
   );
-  const planks = [-24, -14.5, -5, 4.5, 14].map((off) => lane + off).map((y) =>
-    box(
-      { id: `staging.plank.${y}`, role: 'staging' },
-      { from: [6, y, top - 1.5], to: [length - 6, y + 9.25, top] },
-    ),
-  );
+  const planks = [-24, -14.5, -5, 4.5, 14]
+    .map((off) => lane + off)
+    .map((y) =>
+      box(
+        { id: `staging.plank.${y}`, role: 'staging' },
+        { from: [6, y, top - 1.5], to: [length - 6, y + 9.25, top] },
+      ),
+    );
   return [...legs, ...bearers, ...planks];
 };
 
@@ -102,7 +104,10 @@ const ladderSolids = ({ site }: Shown, { length, half, sides }: Scheme): readonl
 };
 
 /** Cut rafters not up yet lean on the wall of end B, flat on each other, at most two short stacks of them. */
-const leaningBoards = ({ level, site, figured }: Shown, { length, lane, sides, stations }: Scheme): readonly Solid[] => {
+const leaningBoards = (
+  { level, site, figured }: Shown,
+  { length, lane, sides, stations }: Scheme,
+): readonly Solid[] => {
   const up = Object.keys(site.members).filter((id) => id.startsWith('rafter.')).length;
   const left = sides.length * stations.length + level.asFound.spareBoards - up;
   const stock = Math.min(figured.commonRafters[0]?.stockLength ?? 96, 96);
@@ -121,7 +126,10 @@ const leaningBoards = ({ level, site, figured }: Shown, { length, lane, sides, s
 };
 
 /** Until it is up, the ridge lies flat on what spans the walls. */
-const waitingRidge = ({ level, pose, site }: Shown, { length, half, sides, floor }: Scheme): readonly Solid[] => {
+const waitingRidge = (
+  { level, pose, site }: Shown,
+  { length, half, sides, floor }: Scheme,
+): readonly Solid[] => {
   if (pose.ridge) return [];
   const { thickness, depth } = level.plan.ridge;
   const z = floor ?? 0;
@@ -138,7 +146,8 @@ const waitingRidge = ({ level, pose, site }: Shown, { length, half, sides, floor
 const spareBlocks = ({ site }: Shown, scheme: Scheme): readonly Solid[] => {
   const { stations, sides, lane, half, length, floor, tieDepth } = scheme;
   const left =
-    sides.length * (stations.length - 1) - Object.keys(site.members).filter((id) => id.startsWith('block.')).length;
+    sides.length * (stations.length - 1) -
+    Object.keys(site.members).filter((id) => id.startsWith('block.')).length;
   if (site.ready.platform === undefined || floor === undefined) return [];
   const rows = [
     [0.72, -40],

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../core/geometry/vector';
+import { againstWall } from '../../core/level/layout';
 import { halfPost } from '../../core/roof/steps';
 import { offLine } from '../../core/site/planPosts';
 import { box, stick } from './prism';
@@ -62,21 +63,26 @@ const postSolids = (shown: Shown, scheme: Scheme, n: number): readonly Solid[] =
   const about: About = { id: `post.${n}`, role: 'post', selectable: true };
   const part = (k: number, from: Vec3, to: Vec3): Solid =>
     box({ ...about, seed: 150 + 9 * n + k }, { from, to });
+  // Its pad and cleats keep clear of the wall behind a ledger.
+  const wall = againstWall(shown.level);
+  const off = wall ? 2.75 - t / 2 : 0;
   const atHead = placed.how === 'head' || placed.how === 'both';
   const atFoot = placed.how === 'foot' || placed.how === 'both';
   return [
-    part(0, [x - 15, aside - 2.75, foot], [x + 15, aside + 2.75, foot + 1.5]),
+    part(0, [x - 15, aside - 2.75 - off, foot], [x + 15, aside + 2.75 - off, foot + 1.5]),
     part(1, [x - 1.75, aside - t / 2, foot + 1.5], [x + 1.75, aside + t / 2, head]),
     ...(atHead
       ? [
           part(2, [x - 1.75, aside - t, head - 9], [x + 1.75, aside - t / 2, head + depth - 1.5]),
-          part(3, [x - 1.75, aside + t / 2, head - 9], [x + 1.75, aside + t, head + depth - 1.5]),
+          ...(wall
+            ? []
+            : [part(3, [x - 1.75, aside + t / 2, head - 9], [x + 1.75, aside + t, head + depth - 1.5])]),
         ]
       : []),
     ...(atFoot
       ? [
-          part(4, [x + 1.75, aside - 1.75, foot + 1.5], [x + 7, aside + 1.75, foot + 3]),
-          part(5, [x - 7, aside - 1.75, foot + 1.5], [x - 1.75, aside + 1.75, foot + 3]),
+          part(4, [x + 1.75, aside - 1.75 - off, foot + 1.5], [x + 7, aside + 1.75 - off, foot + 3]),
+          part(5, [x - 7, aside - 1.75 - off, foot + 1.5], [x - 1.75, aside + 1.75 - off, foot + 3]),
         ]
       : []),
   ];

@@ -80,9 +80,9 @@ export const stagedOf = (shown: Shown, corner: Corner, before?: Staged): Staged 
   return { model, crew, boom, lights: lightsFor(scene, corner, before?.lights) };
 };
 
-/** From behind, the wall of the house would hide all of the work: it is left out there. */
+/** From behind, the wall of the house would hide the work: it is left out there. */
 const unhidden = (model: Model, corner: Corner): Model =>
-  corner === 'yard'
+  corner === 'yard' || corner === 'B'
     ? { ...model, solids: model.solids.filter(({ id }) => !id.startsWith('house.')) }
     : model;
 

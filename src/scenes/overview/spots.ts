@@ -29,7 +29,8 @@ export const spotPlace = (scheme: Scheme, who: Who, spot: Spot): Place => {
 
 /** On the ground by a gable, looking at the building. */
 const clearAt = ({ length, half, sides }: Scheme, who: Who, x: number): Place => {
-  const [y, turned] = who === 'lead' ? [-half * 0.8, 24] : [half * (sides.includes('yard') ? 0.25 : -0.3), -25];
+  const [y, turned] =
+    who === 'lead' ? [-half * 0.8, 24] : [half * (sides.includes('yard') ? 0.25 : -0.3), -25];
   return { at: [x, y, groundLevel], yaw: x > length ? 180 - turned : turned };
 };
 

@@ -5,7 +5,7 @@ import { crewDid, wholeJob } from '../../core/level/stages';
 import { rafterCount } from '../../core/level/layout';
 import { chanceKey, waysOf } from '../../core/order/chance';
 import { chanceRows } from '../../core/order/chanceRows';
-import { ruleIds } from '../../core/order/rules';
+import { ruleIds } from '../../core/order/stateRules';
 
 /** What can be told of a level without playing it. */
 export const writtenComplaints = (level: Level): readonly Complaint[] => [

@@ -197,7 +197,7 @@ export const own = {
   practiceStop: 'Stop',
   practiceNot: 'There is no job on this roof yet.',
   practiceOnly:
-    'It is figured, with its card. Jobs so far are plain gables, on a ridge board or on a beam with posts.',
+    'It is figured, with its card. Jobs so far are plain gables, on a ridge board or on a beam with posts, and sheds on a ledger.',
   share: 'Copy a link to this roof',
   shared: 'Copied. The link opens the same roof on another device, with no network.',
   shareBy: 'Copy this link',

@@ -200,7 +200,7 @@ export const own: typeof english = {
   practiceStop: 'Parar',
   practiceNot: 'Todavía no hay obra con este techo.',
   practiceOnly:
-    'Está calculado y tiene su tarjeta. Las obras son, por ahora, de dos aguas, con tabla cumbrera o con viga sobre postes.',
+    'Está calculado y tiene su tarjeta. Las obras son, por ahora, de dos aguas, con tabla cumbrera o con viga sobre postes, y techos de un agua sobre un larguero.',
   share: 'Copiar un enlace a este techo',
   shared: 'Copiado. El enlace abre el mismo techo en otro aparato, sin red.',
   shareBy: 'Copie este enlace',
