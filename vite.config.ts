@@ -57,7 +57,7 @@ const wholeJobs = [
   'tests/score/scored.test.ts',
   'tests/session/{beamJobs,ownJobs}.test.ts',
   'tests/site/{anyOrder,balance}.test.ts',
-  'tests/site/driftLessons.test.ts',
+  'tests/site/{driftLessons,ledger}.test.ts',
   'tests/site/frameHolds.test.ts',
   'tests/site/frameLessons.test.ts',
   'tests/site/loads.test.ts',
