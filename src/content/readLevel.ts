@@ -20,11 +20,7 @@ const unbalanced = ({ posts, length }: GablePlan): Complaint | undefined => {
   if (!posts) return undefined;
   const [first, last] = [Math.min(...posts.at), Math.max(...posts.at)];
   if (posts.at.length >= 2 && first < length / 2 && last > length / 2) return undefined;
-  return complaint(
-    'roof.posts.at',
-    'leaves the ridge without a post on one side of its middle',
-    'a post on each side of its middle',
-  );
+  return complaint('roof.posts.at', ['oneSided'], ['postEachSide']);
 };
 
 /** The same from plain data. */
@@ -37,17 +33,13 @@ export const readLevel = (value: unknown): Read<Level> => {
   if (plan.kind !== 'gable')
     return {
       ok: false,
-      complaints: [
-        complaint('roof.kind', `is ${said(plan.kind)}, which can be figured but not played yet`, '"gable"'),
-      ],
+      complaints: [complaint('roof.kind', ['kindNotPlayed', said(plan.kind)], ['these', '"gable"'])],
     };
   const beyond = unplayed.filter((key) => plan[key] !== undefined);
   if (beyond.length > 0)
     return {
       ok: false,
-      complaints: beyond.map((key) =>
-        complaint(`roof.${key}`, 'can be figured but not played yet', 'a plain gable, without this key'),
-      ),
+      complaints: beyond.map((key) => complaint(`roof.${key}`, ['notPlayed'], ['plainGable'])),
     };
   const off = unbalanced(plan);
   if (off) return { ok: false, complaints: [off] };

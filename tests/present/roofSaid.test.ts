@@ -1,16 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { groups, fields, styles } from '../../src/content/draft/fields';
+import type { Said } from '../../src/content/phrase';
 import { ownRoofOf } from '../../src/panels/own/ownRoof';
-import { roofSaid } from '../../src/present/roofs/said';
+import { refusalSaid, roofSaid } from '../../src/present/roofs/said';
 import { roofCatalogues } from '../../src/present/words/roofMessages';
 import { hurried } from '../content/roofAnswers';
 
 describe('what is said of a roof', () => {
   it('has Spanish for what the form can bring about', () => {
     const heard = new Set<string>();
-    const hear = (text: string): void =>
-      void (roofSaid('es', text) === roofSaid('en', text) && heard.add(text));
+    const hear = (said: Said): void =>
+      void (refusalSaid('es', said) === refusalSaid('en', said) && heard.add(JSON.stringify(said)));
     // The same answers each time: what is rarer than these stays in English and is no reason to stop.
     fc.assert(
       fc.property(hurried, (draft) => {

@@ -1,0 +1,72 @@
+import type { refusals as english } from '../en/refusals';
+
+/** Por qué no se acepta un archivo, un enlace o una obra, y qué se acepta en su lugar. */
+export const refusals: typeof english = {
+  missing: () => 'falta',
+  found: (what) => `es ${what}`,
+  notAKey: () => 'no va aquí',
+  cannotRead: () => 'no se puede leer',
+  tooLarge: (megabytes) => `el archivo pasa de ${megabytes} MB`,
+  empty: () => 'el archivo está vacío',
+  notJson: () => 'no es JSON',
+  tooDeep: () => 'tiene demasiados niveles, uno dentro de otro',
+  newer: (what) => `es ${what}, hecho por una versión más nueva`,
+  digestOff: () => 'no encaja con el resto del archivo',
+  noRun: () => 'no es una obra hecha con este programa',
+  cannotReplay: () => 'no se pudo repetir',
+  linkLong: () => 'es demasiado largo',
+  linkNewer: () => 'lo hizo una versión más nueva',
+  linkShort: () => 'está cortado o no es un enlace nuestro',
+  linkChanged: () => 'está cortado o cambiado',
+  linkPacked: () => 'no se puede abrir',
+  kindNotPlayed: (kind) => `es ${kind}, que se puede calcular, pero todavía no practicar`,
+  notPlayed: () => 'se puede calcular, pero todavía no practicar',
+  oneSided: () => 'deja la cumbrera sin poste a un lado de su medio',
+  untied: () => 'deja los muros sin amarrar, y así no se practica',
+  manyPairs: (pairs) => `da ${pairs} pares de cabios, más de los que caben en una obra aquí`,
+  notFramed: () => 'el equipo no pudo armarlo en el orden usual',
+  noForm: () => 'no tiene formulario todavía',
+  noField: () => 'no tiene un campo en el formulario',
+  these: (text) => text,
+  either: (...all) => all.join(' o '),
+  object: () => 'un objeto con sus datos',
+  array: () => 'una lista',
+  string: () => 'un texto',
+  number: () => 'un número',
+  int: () => 'un número entero',
+  boolean: () => 'true o false',
+  nonoptional: () => 'lo que va ahí',
+  otherValue: () => 'otro valor',
+  otherText: () => 'otra forma de texto',
+  textLike: (pattern) => `un texto como ${pattern}`,
+  atLeast: (limit, of) => counted(`al menos ${limit}`, limit, of),
+  atMost: (limit, of) => counted(`a lo más ${limit}`, limit, of),
+  moreThan: (limit, of) => counted(`más de ${limit}`, limit, of),
+  lessThan: (limit, of) => counted(`menos de ${limit}`, limit, of),
+  day: () => 'un día como 2031-04-30',
+  onlyKeys: () => 'solo los datos del formato',
+  jsonObject: () => 'un objeto JSON',
+  fileAtMost: (megabytes) => `un archivo de a lo más ${megabytes} MB`,
+  levelsAtMost: (levels) => `a lo más ${levels} niveles`,
+  attemptFile: () => 'el archivo de una obra hecha',
+  levelFile: () => 'un archivo de obra',
+  asWritten: () => 'el archivo tal como se escribió',
+  linkAtMost: (characters) => `un enlace de a lo más ${characters} letras`,
+  linkOlder: () => 'un enlace de esta versión o de una anterior',
+  linkWhole: () => 'el enlace entero, como se hizo',
+  plainGable: () => 'un techo sencillo de dos aguas, sin este dato',
+  postEachSide: () => 'un poste a cada lado de su medio',
+  tied: () => 'viguetas o tirantes, o una viga cumbrera sobre postes',
+  pairsAtMost: (pairs) => `a lo más ${pairs} pares`,
+  framable: () =>
+    'un techo con tirantes o con cumbrera firme sobre postes, que puedan poner dos personas o una máquina',
+  askedFor: () => 'un techo por el que pregunta el formulario',
+  ofTheForm: () => 'un techo hecho con el formulario',
+};
+
+const units = { entries: ['elemento', 'elementos'], characters: ['letra', 'letras'] } as const;
+
+const counted = (text: string, limit: number, of: keyof typeof units | undefined): string =>
+  of ? `${text} ${units[of][limit === 1 ? 0 : 1]}` : text;
+
+export const link = 'enlace';
