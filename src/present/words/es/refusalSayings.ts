@@ -38,8 +38,8 @@ export const wrongSayings: readonly Saying[] = [
   ['is {0} and puts its plate under the main roof', 'es {0} y pone su solera bajo el techo principal'],
   ['is {0} and asks for {1} of seat on a plate of {2}', 'es {0} y pide {1} de asiento en una solera de {2}'],
   ['is {0}, too short for two rafters', 'es {0}, demasiado corto para dos cabios'],
-  ['is {0} and leaves {1} for the last section', 'es {0} y deja {1} para la última parte'],
   ['is {0} and leaves nothing for the last section', 'es {0} y no deja nada para la última parte'],
+  ['is {0} and leaves {1} for the last section', 'es {0} y deja {1} para la última parte'],
   ['is {0} and makes the run {1} long, not {2}', 'es {0} y la fila mide {1}, no {2}'],
   ['is {0} into a wall of {1}', 'es {0} en un muro de {1}'],
   ['is {0} in a section of {1}', 'es {0} en una parte de {1}'],
@@ -153,6 +153,7 @@ export const acceptedSayings: readonly Saying[] = [
   ['a front nearer to the eave, or a lower slope', 'un frente más cerca del alero, o una pendiente más baja'],
   ['the other side, or framing {0}', 'el otro lado, o armado {0}'],
   ['more than {0} and less than {1} on a span of {2}', 'más de {0} y menos de {1} en un claro de {2}'],
+  ['more than {0} and less than {1}', 'más de {0} y menos de {1}'],
   ['more than {0}, at most {1}', 'más de {0}, a lo más {1}'],
   ['more than 0, usually 12', 'más de 0, por lo común 12'],
   ['more than {0}', 'más de {0}'],
@@ -168,10 +169,6 @@ export const acceptedSayings: readonly Saying[] = [
   [
     '{0} for a wall over the main one, or from more than {1} to {2}',
     '{0} para un muro sobre el principal, o de más de {1} a {2}',
-  ],
-  [
-    '{0} to less than {1} at this front and slope, or no slope, for one to the ridge',
-    'de {0} a menos de {1} con este frente y pendiente, o sin pendiente, hasta la cumbrera',
   ],
   [
     '{0} to less than {1} with these rafters at this slope',
