@@ -32,7 +32,15 @@ export const StartNotices = ({ desk }: { readonly desk: Desk }) => {
 const Troubles = ({ desk }: { readonly desk: Desk }) => {
   const { lang, states } = wordsOf(desk);
   const [told, tell] = useState<typeof reasonSaid>();
-  useEffect(() => void import('../present/roofs/said').then((said) => tell(() => said.reasonSaid)), []);
+  useEffect(() => {
+    const loaded = import('../present/roofs/said').then(
+      (said) => said.reasonSaid,
+      () => () => '',
+    );
+    void loaded.then((reason) => tell(() => reason));
+  }, []);
+  // Said once and whole: an alert that is filled in later is read out twice.
+  if (!told) return null;
   return (
     <section class="notice paper" role="alert">
       <h2>{states.levels(desk.troubles.length)}</h2>
@@ -42,7 +50,7 @@ const Troubles = ({ desk }: { readonly desk: Desk }) => {
             <b>
               {file}, {states.line(line)}
             </b>{' '}
-            {told?.(lang, complaint)}
+            {told(lang, complaint)}
             {more > 0 && <span class="dim"> {states.more(more)}</span>}
           </li>
         ))}
