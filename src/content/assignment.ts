@@ -5,6 +5,7 @@ import { canonicalText, digestOf } from './canonical';
 import { complaint, type Read } from './complaint';
 import { readJson } from './readJson';
 import { newerThan } from './newerThan';
+import type { Phrase } from './phrase';
 import { readShape } from './shape';
 
 /** What an instructor hands out: which levels, how they are played, and what it is called. */
@@ -43,7 +44,7 @@ const schema = z.strictObject({
     .check(z.minLength(1), z.maxLength(mostLevels)),
   mode: z.enum(modes),
   seeds: z.optional(z.enum(seedPolicies)),
-  due: z.optional(z.string().check(z.refine(isDay, { error: 'a day like 2031-04-30' }))),
+  due: z.optional(z.string().check(z.refine(isDay, { params: { accepted: ['day'] satisfies Phrase } }))),
   passLine: z.optional(z.number().check(z.gte(0), z.lte(100))),
   /** Over all the rest. Written by hand a file may have none. */
   digest: z.optional(z.string()),
@@ -68,15 +69,10 @@ export const readAssignment = (text: string): Read<Assignment> => {
   if (!shape.ok) return shape;
   const { digest, ...whole } = shape.value;
   if (digest !== undefined && digestOf(whole) !== digest)
-    return no('digest', 'does not fit the rest of the file', 'the file as it was written');
+    return { ok: false, complaints: [complaint('digest', ['digestOff'], ['asWritten'])] };
   const { format: _format, ...rest } = whole;
   return { ok: true, value: rest as Assignment };
 };
-
-const no = (path: string, wrong: string, accepted: string): Read<never> => ({
-  ok: false,
-  complaints: [complaint(path, wrong, accepted)],
-});
 
 /**
  * The seed a learner plays a level of an assignment on: their own, so a classmate's run does not fit; or one for all,

@@ -78,6 +78,6 @@ export const readAttempt = (text: string): Read<AttemptFile> => {
   if (digestOf(rest) === digest) return { ok: true, value: shape.value as unknown as AttemptFile };
   return {
     ok: false,
-    complaints: [complaint('digest', 'does not fit the rest of the file', 'the file as it was written')],
+    complaints: [complaint('digest', ['digestOff'], ['asWritten'])],
   };
 };

@@ -3,6 +3,7 @@ import type { Action } from '../core/site/action';
 import { canonicalText, digestOf } from './canonical';
 import { complaint, type Read } from './complaint';
 import { newerThan } from './newerThan';
+import type { Phrase } from './phrase';
 import { readJson } from './readJson';
 import { readAct, readHead, type RunHead } from './runSchema';
 import { readShape } from './shape';
@@ -50,18 +51,18 @@ export const readBackup = (text: string): Read<Backup> => {
   const shape = readShape(schema, json.value);
   if (!shape.ok) return shape;
   const { digest, ...rest } = shape.value;
-  if (digestOf(rest) !== digest) return no('digest', 'does not fit the rest of the file');
+  if (digestOf(rest) !== digest) return no('digest', ['digestOff']);
   const runs = shape.value.runs.map(({ head, actions, answers }) => ({
     head: readHead(head),
     actions: actions.map(readAct),
     answers,
   }));
   const bad = runs.findIndex(({ head, actions }) => !head || actions.some((act) => !act));
-  if (bad >= 0) return no(`runs.${bad}`, 'is no run of ours');
+  if (bad >= 0) return no(`runs.${bad}`, ['noRun']);
   return { ok: true, value: { runs: runs as readonly KeptRun[], values: shape.value.values } };
 };
 
-const no = (path: string, wrong: string): Read<never> => ({
+const no = (path: string, wrong: Phrase): Read<never> => ({
   ok: false,
-  complaints: [complaint(path, wrong, 'the file as it was written')],
+  complaints: [complaint(path, wrong, ['asWritten'])],
 });

@@ -1,13 +1,13 @@
 import type { Level } from '../core/level/level';
-import type { Complaint } from './complaint';
+import { complaint, type Complaint } from './complaint';
 import { lineOf } from './jsonPlace';
 import { parseLevel } from './readLevel';
 
-/** A level file that cannot be played: which, where in it, what is wrong there, and how much more there is. */
+/** A level file that cannot be played: which, where in it, what is wrong first, and how much more there is. */
 export type Trouble = {
   readonly file: string;
   readonly line: number;
-  readonly reason: string;
+  readonly complaint: Complaint;
   readonly more: number;
 };
 
@@ -26,14 +26,11 @@ export const readLevels = (
 };
 
 const troubleOf = (file: string, text: string, complaints: readonly Complaint[]): Trouble => {
-  const [first] = complaints;
-  const { path = '$', wrong = 'cannot be read', accepted = 'a level file' } = first ?? {};
-  const reason = `${path === '$' ? '' : `${path} `}${wrong} (${accepted})`;
+  const [first = complaint('$', ['cannotRead'], ['levelFile'])] = complaints;
   return {
     file,
-    line: lineOf(text, path),
-    // The file may hold anything; a line of a page holds one line.
-    reason: reason.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' '),
+    line: lineOf(text, first.path),
+    complaint: first,
     more: Math.max(0, complaints.length - 1),
   };
 };

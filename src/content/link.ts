@@ -2,6 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
 import { complaint, type Read } from './complaint';
+import type { Phrase } from './phrase';
 import { largestFile } from './readJson';
 
 /**
@@ -27,20 +28,18 @@ export const linkOf = ({ kind, text }: Linked): string => {
 export const readLink = (fragment: string): Read<Linked> | undefined => {
   const kind = linkKinds.find((one) => fragment.startsWith(`#${one}=`));
   if (!kind) return undefined;
-  if (fragment.length > longestLink) return no('is too long', `a link of at most ${longestLink} characters`);
+  if (fragment.length > longestLink) return no(['linkLong'], ['linkAtMost', longestLink]);
   const [made, data, check, ...more] = fragment.slice(kind.length + 2).split('.');
   if (made !== undefined && /^\d{1,4}$/.test(made) && Number(made) > Number(version))
-    return no('was made by a newer version', 'a link made by this version or an older one');
+    return no(['linkNewer'], ['linkOlder']);
   if (made !== version || data === undefined || check === undefined || more.length > 0)
-    return no('is cut short or is no link of ours', 'the whole link as it was made');
-  if (checkOf(kind, data) !== check) return no('was cut or changed', 'the whole link as it was made');
+    return no(['linkShort'], ['linkWhole']);
+  if (checkOf(kind, data) !== check) return no(['linkChanged'], ['linkWhole']);
   const text = unpacked(data);
-  return text === undefined
-    ? no('cannot be unpacked', 'the whole link as it was made')
-    : { ok: true, value: { kind, text } };
+  return text === undefined ? no(['linkPacked'], ['linkWhole']) : { ok: true, value: { kind, text } };
 };
 
-const no = (wrong: string, accepted: string): Read<never> => ({
+const no = (wrong: Phrase, accepted: Phrase): Read<never> => ({
   ok: false,
   complaints: [complaint('link', wrong, accepted)],
 });

@@ -10,7 +10,7 @@ export const newerThan = (known: string, value: unknown): Read<never> | undefine
   return /^\d{1,6}$/.test(made) && Number(made) > Number(version)
     ? {
         ok: false,
-        complaints: [complaint('format', `is ${said(found)}, made by a newer version`, `"${known}"`)],
+        complaints: [complaint('format', ['newer', said(found)], ['these', `"${known}"`])],
       }
     : undefined;
 };

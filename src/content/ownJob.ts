@@ -3,7 +3,7 @@ import { ridgeCarries, stationsOf } from '../core/level/layout';
 import { ridgeWeight } from '../core/site/decidePost';
 import { twoPeople } from '../core/site/decideRidge';
 import { digestOf } from './canonical';
-import { complaint, type Read } from './complaint';
+import { complaint, type Complaint, type Read } from './complaint';
 import { cautionIds } from './levelSchema';
 import { readLevel } from './readLevel';
 import type { troubles } from './roofSchemaParts';
@@ -38,25 +38,14 @@ export const ownJob = (file: unknown, par: Par = {}): Read<Level> => {
   });
   if (!read.ok) return read;
   if (!read.value.shed && !read.value.plan.joists && !read.value.plan.posts)
-    return no(
-      'roof.joists',
-      'leaves the walls untied, which is no way to practice',
-      'joists or rafter ties, or a ridge beam on posts',
-    );
+    return no(complaint('roof.joists', ['untied'], ['tied']));
   const level = asRun(byHandsToo(read.value));
   const pairs = stationsOf(level).length;
   if (pairs <= mostPairs) return { ok: true, value: level };
-  return no(
-    'roof.length',
-    `makes ${pairs} pairs of rafters, more than a job here holds`,
-    `at most ${mostPairs} pairs`,
-  );
+  return no(complaint('roof.length', ['manyPairs', pairs], ['pairsAtMost', mostPairs]));
 };
 
-const no = (path: string, wrong: string, accepted: string): Read<never> => ({
-  ok: false,
-  complaints: [complaint(path, wrong, accepted)],
-});
+const no = (one: Complaint): Read<never> => ({ ok: false, complaints: [one] });
 
 type Trouble = (typeof troubles)[number];
 

@@ -5,15 +5,13 @@ export const largestFile = 1_000_000;
 
 /** Text to plain data, or one clear complaint. Keys that reach into the language itself are refused by path. */
 export const readJson = (text: string, largest: number = largestFile): Read<unknown> => {
-  const megabytes = Math.round(largest / 1_000_000);
-  if (new TextEncoder().encode(text).length > largest)
-    return no('$', `the file is over ${megabytes} MB`, `a file of at most ${megabytes} MB`);
+  if (new TextEncoder().encode(text).length > largest) return no(tooLarge(largest));
   const bare = text.replace(/^\uFEFF/, '');
-  if (bare.trim() === '') return no('$', 'the file is empty', 'a JSON object');
+  if (bare.trim() === '') return no(complaint('$', ['empty'], ['jsonObject']));
   const parsed = parse(bare);
-  if (!parsed) return no('$', 'is not JSON', 'a JSON object');
+  if (!parsed) return no(complaint('$', ['notJson'], ['jsonObject']));
   const wrong = unsafe(parsed.value, []);
-  return wrong ? { ok: false, complaints: [wrong] } : { ok: true, value: parsed.value };
+  return wrong ? no(wrong) : { ok: true, value: parsed.value };
 };
 
 const parse = (text: string): { readonly value: unknown } | undefined => {
@@ -24,10 +22,13 @@ const parse = (text: string): { readonly value: unknown } | undefined => {
   }
 };
 
-const no = (path: string, wrong: string, accepted: string): Read<never> => ({
-  ok: false,
-  complaints: [complaint(path, wrong, accepted)],
-});
+const no = (one: Complaint): Read<never> => ({ ok: false, complaints: [one] });
+
+/** Also for who knows the size before the text. */
+export const tooLarge = (largest: number = largestFile): Complaint => {
+  const megabytes = Math.round(largest / 1_000_000);
+  return complaint('$', ['tooLarge', megabytes], ['fileAtMost', megabytes]);
+};
 
 const reserved = ['__proto__', 'constructor', 'prototype'];
 
@@ -36,11 +37,10 @@ const deepest = 32;
 
 const unsafe = (value: unknown, path: readonly string[]): Complaint | undefined => {
   if (typeof value !== 'object' || value === null) return undefined;
-  if (path.length >= deepest) return complaint('$', 'is nested too deep', `at most ${deepest} levels`);
+  if (path.length >= deepest) return complaint('$', ['tooDeep'], ['levelsAtMost', deepest]);
   for (const [key, inner] of Object.entries(value)) {
     const here = [...path, key];
-    if (reserved.includes(key))
-      return complaint(pathText(here), 'is not a key here', 'only the keys of the format');
+    if (reserved.includes(key)) return complaint(pathText(here), ['notAKey'], ['onlyKeys']);
     const deeper = unsafe(inner, here);
     if (deeper !== undefined) return deeper;
   }

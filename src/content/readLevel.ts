@@ -21,23 +21,15 @@ const unbalanced = ({ posts, length }: GablePlan): Complaint | undefined => {
   if (!posts) return undefined;
   const [first, last] = [Math.min(...posts.at), Math.max(...posts.at)];
   if (posts.at.length >= 2 && first < length / 2 && last > length / 2) return undefined;
-  return complaint(
-    'roof.posts.at',
-    'leaves the ridge without a post on one side of its middle',
-    'a post on each side of its middle',
-  );
+  return complaint('roof.posts.at', ['oneSided'], ['postEachSide']);
 };
 
 /** A ledger goes up by hand or onto props, and is cut to its wall. */
 const wallWays = ({ hang, ridgeLength }: Level['methods']): Complaint | undefined => {
   if (hang.includes('machine'))
-    return complaint(
-      'methods.hang',
-      'lifts a ledger by machine, which nobody practices here',
-      '"posts", "hand"',
-    );
+    return complaint('methods.hang', ['ledgerLifted'], ['these', '"posts", "hand"']);
   return ridgeLength.includes('wild')
-    ? complaint('methods.ridgeLength', 'lets a ledger run wild, which its wall has no room for', '"cut"')
+    ? complaint('methods.ridgeLength', ['ledgerWild'], ['these', '"cut"'])
     : undefined;
 };
 
@@ -51,13 +43,7 @@ export const readLevel = (value: unknown): Read<Level> => {
   if (plan.kind !== 'gable' && plan.kind !== 'shed')
     return {
       ok: false,
-      complaints: [
-        complaint(
-          'roof.kind',
-          `is ${said(plan.kind)}, which can be figured but not played yet`,
-          '"gable" or "shed"',
-        ),
-      ],
+      complaints: [complaint('roof.kind', ['kindNotPlayed', said(plan.kind)], ['these', '"gable", "shed"'])],
     };
   const beyond = Object.keys(plan).filter(
     (key) => unplayed.includes(key) && plan[key as keyof RoofPlan] !== undefined,
@@ -65,13 +51,7 @@ export const readLevel = (value: unknown): Read<Level> => {
   if (beyond.length > 0)
     return {
       ok: false,
-      complaints: beyond.map((key) =>
-        complaint(
-          `roof.${key}`,
-          'can be figured but not played yet',
-          'a plain gable, or a plain shed on a ledger, without this key',
-        ),
-      ),
+      complaints: beyond.map((key) => complaint(`roof.${key}`, ['notPlayed'], ['plainRoof'])),
     };
   const { format: _format, roof: _roof, machine, par, ...rest } = shape.value;
   const level = { ...rest, machine, par: par as Level['par'] };

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { keysAt } from './schemaKeys';
 import { complaint, pathText, type Complaint, type Read } from './complaint';
+import type { Counted, Phrase, Said } from './phrase';
 
 /** Puts a value through a schema and words what is wrong so that a person can mend it. */
 export const readShape = <T>(schema: z.ZodMiniType<T>, value: unknown): Read<T> => {
@@ -30,6 +31,7 @@ type Issue = {
   /** What the key may be that tells several shapes apart. */
   readonly options?: readonly unknown[];
   readonly message?: string;
+  readonly params?: { readonly accepted?: Phrase };
 };
 
 /** Where one choice of several fits but for something inside it, that is what is wrong. */
@@ -60,14 +62,12 @@ const mostKeys = 60;
 
 const worded = (issue: Issue, { value, keys }: Found): readonly Complaint[] => {
   if (issue.code === 'unrecognized_keys') {
-    const known =
-      keys.length > 0 && keys.length <= mostKeys ? keys.join(', ') : 'only the keys of the format';
-    return (issue.keys ?? []).map((key) =>
-      complaint(pathText([...issue.path, key]), 'is not a key here', known),
-    );
+    const known: Phrase =
+      keys.length > 0 && keys.length <= mostKeys ? ['these', keys.join(', ')] : ['onlyKeys'];
+    return (issue.keys ?? []).map((key) => complaint(pathText([...issue.path, key]), ['notAKey'], known));
   }
   const found = at(value, issue.path);
-  const wrong = found === undefined ? 'is missing' : `is ${said(found)}`;
+  const wrong: Phrase = found === undefined ? ['missing'] : ['found', said(found)];
   return [complaint(pathText(issue.path), wrong, acceptedBy(issue))];
 };
 
@@ -77,42 +77,55 @@ export const said = (value: unknown): string => {
   return text.length > 40 ? `${text.slice(0, 37)}...` : text;
 };
 
-const names: Readonly<Record<string, string>> = {
-  object: 'an object',
-  array: 'a list',
-  string: 'a text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
-};
+const kinds = ['object', 'array', 'string', 'number', 'int', 'boolean', 'nonoptional'] as const;
 
 /** What the schema library says when a schema brings no words of its own. */
 const noWords = 'Invalid input';
 
-const acceptedBy = (issue: Issue): string => {
-  if (issue.message !== undefined && issue.message !== noWords) return issue.message;
+const acceptedBy = (issue: Issue): Said => {
+  const { message, params } = issue;
+  if (params?.accepted) return params.accepted;
+  if (message !== undefined && message !== noWords) return message;
   switch (issue.code) {
     case 'invalid_value':
-      return (issue.values ?? []).map((v) => JSON.stringify(v)).join(', ');
+      return ['these', (issue.values ?? []).map((v) => JSON.stringify(v)).join(', ')];
     case 'too_small':
-      return bound(issue, 'at least', issue.minimum);
+      return [issue.inclusive === false ? 'moreThan' : 'atLeast', ...bound(issue, issue.minimum)];
     case 'too_big':
-      return bound(issue, 'at most', issue.maximum);
+      return [issue.inclusive === false ? 'lessThan' : 'atMost', ...bound(issue, issue.maximum)];
     case 'invalid_union':
-      return [
-        ...(issue.options ?? []).map((v) => JSON.stringify(v)),
-        ...new Set((issue.errors ?? []).flat().map(acceptedBy)),
-      ].join(' or ');
+      return optionsOf(issue);
     case 'invalid_format':
-      return issue.pattern ? `a text like ${issue.pattern}` : 'another form of text';
+      return issue.pattern ? ['textLike', issue.pattern] : ['otherText'];
     default:
-      return names[issue.expected ?? ''] ?? issue.expected ?? 'another value';
+      return kindOf(issue.expected);
   }
 };
 
-const bound = ({ inclusive, origin }: Issue, word: string, limit: number | undefined): string => {
-  const what = origin === 'array' ? ' entries' : origin === 'string' ? ' characters' : '';
-  return inclusive === false
-    ? `${word === 'at least' ? 'more than' : 'less than'} ${limit}${what}`
-    : `${word} ${limit}${what}`;
+/** Each once. */
+const optionsOf = ({ options, errors }: Issue): Phrase => {
+  const all = (errors ?? []).flat().map(acceptedBy).flatMap(each);
+  const keys = all.map((one) => JSON.stringify(one));
+  return [
+    'either',
+    ...(options ?? []).map((v) => JSON.stringify(v)),
+    ...all.filter((_, i) => keys.indexOf(keys[i] ?? '') === i),
+  ];
+};
+
+const each = (said: Said) => {
+  if (typeof said === 'string' || said[0] !== 'either') return [said];
+  const [, ...all] = said;
+  return all;
+};
+
+const kindOf = (expected: string | undefined): Phrase => {
+  const kind = kinds.find((one) => one === expected);
+  if (kind) return [kind];
+  return expected === undefined ? ['otherValue'] : ['these', expected];
+};
+
+const bound = ({ origin }: Issue, limit = NaN): [limit: number, of?: Counted] => {
+  if (origin === 'array') return [limit, 'entries'];
+  return origin === 'string' ? [limit, 'characters'] : [limit];
 };

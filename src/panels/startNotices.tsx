@@ -1,5 +1,5 @@
-import { useState } from 'preact/hooks';
-import type { Trouble } from '../content/levelFiles';
+import { useEffect, useState } from 'preact/hooks';
+import type { reasonSaid } from '../present/roofs/said';
 import { openRun, resumeRun, stopped, type Stopped } from '../session/session';
 import type { RunHead } from '../session/store';
 import { enter, wordsOf, type Desk } from './desk';
@@ -22,25 +22,35 @@ export const StartNotices = ({ desk }: { readonly desk: Desk }) => {
           {states.unkeptAll}
         </p>
       )}
-      {desk.troubles.length > 0 && <Troubles desk={desk} troubles={desk.troubles} />}
+      {desk.troubles.length > 0 && <Troubles desk={desk} />}
       {open && <OpenRun desk={desk} head={open} key={open.id} />}
     </>
   );
 };
 
-/** Level files that cannot be played, each with the place and the reason. */
-const Troubles = ({ desk, troubles }: { readonly desk: Desk; readonly troubles: readonly Trouble[] }) => {
-  const { states } = wordsOf(desk);
+/** Level files that cannot be played, each with the place and the reason. What tells reasons comes only where there are some. */
+const Troubles = ({ desk }: { readonly desk: Desk }) => {
+  const { lang, states } = wordsOf(desk);
+  const [told, tell] = useState<typeof reasonSaid>();
+  useEffect(() => {
+    const loaded = import('../present/roofs/said').then(
+      (said) => said.reasonSaid,
+      () => () => '',
+    );
+    void loaded.then((reason) => tell(() => reason));
+  }, []);
+  // Said once and whole: an alert that is filled in later is read out twice.
+  if (!told) return null;
   return (
     <section class="notice paper" role="alert">
-      <h2>{states.levels(troubles.length)}</h2>
+      <h2>{states.levels(desk.troubles.length)}</h2>
       <ul>
-        {troubles.map(({ file, line, reason, more }) => (
+        {desk.troubles.map(({ file, line, complaint, more }) => (
           <li key={file}>
             <b>
               {file}, {states.line(line)}
             </b>{' '}
-            <span lang="en">{reason}</span>
+            {told(lang, complaint)}
             {more > 0 && <span class="dim"> {states.more(more)}</span>}
           </li>
         ))}

@@ -1,3 +1,4 @@
+import { complaint } from '../content/complaint';
 import { markText, type Outcome, type Shelf } from './marked';
 import type { ToWorker } from './pool';
 
@@ -7,14 +8,14 @@ let shelf: Shelf = { levels: [], assignments: [] };
 
 addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   if ('shelf' in data) shelf = data.shelf;
-  else postMessage(safely(data.name, data.text));
+  else postMessage(safely(data.text));
 });
 
 /** Whatever a file may hold, the next one gets its turn. */
-const safely = (name: string, text: string): Outcome => {
+const safely = (text: string): Outcome => {
   try {
-    return markText(shelf, name, text);
+    return markText(shelf, text);
   } catch (error) {
-    return { ok: false, digestOff: false, line: `${name}: $: cannot be played again (${String(error)})` };
+    return { ok: false, complaint: complaint('$', ['cannotReplay'], String(error)) };
   }
 };

@@ -1,7 +1,7 @@
 import type { Assignment } from '../content/assignment';
 import { readAttempt } from '../content/attemptFile';
 import { digestOf } from '../content/canonical';
-import { complaintLine, type Complaint } from '../content/complaint';
+import { complaint, type Complaint } from '../content/complaint';
 import type { Level } from '../core/level/level';
 import { modes, type Mode } from '../core/level/mode';
 import { checksOf } from '../core/score/checked';
@@ -42,15 +42,14 @@ export type Told = Pick<Score, 'total' | 'pass' | 'parts' | 'done' | 'sound'> & 
   readonly unchecked: readonly string[];
 };
 
-/** Marked, or in one line what is wrong with the file and where. */
+/** Marked, or what is wrong with the file and where. */
 export type Outcome =
-  | { readonly ok: true; readonly marked: Marked }
-  | { readonly ok: false; readonly digestOff: boolean; readonly line: string };
+  { readonly ok: true; readonly marked: Marked } | { readonly ok: false; readonly complaint: Complaint };
 
 /** One attempt file's text, read, played again and summed up. */
-export const markText = (shelf: Shelf, name: string, text: string): Outcome => {
+export const markText = (shelf: Shelf, text: string): Outcome => {
   const read = readAttempt(text);
-  if (!read.ok) return unread(name, read.complaints);
+  if (!read.ok) return unread(read.complaints);
   const handed = read.value;
   const { level: of, mode, seed, assignment, learner, digest } = handed;
   const head = {
@@ -69,14 +68,10 @@ export const markText = (shelf: Shelf, name: string, text: string): Outcome => {
   return { ok: true, marked: { ...head, ...verdict, ...(played ? { told: toldOf(played) } : {}) } };
 };
 
-const unread = (name: string, complaints: readonly Complaint[]): Outcome => {
-  const [first = { path: '$', wrong: 'cannot be read', accepted: 'an attempt file' }] = complaints;
-  return {
-    ok: false,
-    digestOff: first.path === 'digest' && first.wrong.startsWith('does not fit'),
-    line: complaintLine(name, first),
-  };
-};
+const unread = ([first]: readonly Complaint[]): Outcome => ({
+  ok: false,
+  complaint: first ?? complaint('$', ['cannotRead'], ['attemptFile']),
+});
 
 type Played = { readonly attempt: Attempt; readonly score: Score };
 

@@ -1,3 +1,4 @@
+import { complaint } from '../content/complaint';
 import type { Outcome, Shelf } from './marked';
 
 /** A file as it was taken in. Its key is the digest of its text. */
@@ -9,7 +10,7 @@ export type TakenFile = {
 };
 
 /** What goes to a worker: first its shelf, then one file after the other. */
-export type ToWorker = { readonly shelf: Shelf } | { readonly name: string; readonly text: string };
+export type ToWorker = { readonly shelf: Shelf } | { readonly text: string };
 
 export type Marking = {
   /** Resolves with an outcome for each file that was marked, in the order of the files. */
@@ -35,8 +36,8 @@ export const markAll = ({ shelf, files, told }: Work, open: () => Worker = openW
     worker.postMessage({ shelf } satisfies ToWorker);
     while (!stopped && next < files.length) {
       const at = next++;
-      const { name, text } = files[at] as TakenFile;
-      outcomes[at] = await asked(worker, { name, text });
+      const { text } = files[at] as TakenFile;
+      outcomes[at] = await asked(worker, { text });
       if (!stopped) told(++through);
     }
     worker.terminate();
@@ -68,10 +69,10 @@ const openWorker = (): Worker => waiting.pop() ?? freshWorker();
 const freshWorker = (): Worker =>
   new Worker(new URL('./markWorker.ts', import.meta.url), { type: 'module', name: 'marks' });
 
-const asked = (worker: Worker, message: ToWorker & { readonly name: string }): Promise<Outcome> =>
+const asked = (worker: Worker, message: ToWorker): Promise<Outcome> =>
   new Promise((done) => {
     worker.onmessage = ({ data }: MessageEvent<Outcome>) => done(data);
     worker.onerror = ({ message: said }) =>
-      done({ ok: false, digestOff: false, line: `${message.name}: $: cannot be played again (${said})` });
+      done({ ok: false, complaint: complaint('$', ['cannotReplay'], said) });
     worker.postMessage(message);
   });

@@ -27,13 +27,7 @@ export const parOf = (file: unknown, tell: Tell): Read<Par> => {
   if (Object.keys(par).length > 0) return { ok: true, value: par };
   return {
     ok: false,
-    complaints: [
-      complaint(
-        '$',
-        'the crew could not frame it in the usual order',
-        'a roof with ties or on a stiff ridge with posts, that two people or a machine can set',
-      ),
-    ],
+    complaints: [complaint('$', ['notFramed'], ['framable'])],
   };
 };
 

@@ -1,5 +1,6 @@
-import { complaintLine, type Complaint } from '../content/complaint';
+import type { Complaint } from '../content/complaint';
 import { parseLevel } from '../content/readLevel';
+import { complaintLine } from '../present/words/refusalMessages';
 import { courseFiles } from './levelFiles';
 import { provedComplaints } from './lint/proved';
 import { writtenComplaints } from './lint/written';

@@ -1,6 +1,7 @@
 import { closeSync, openSync, readSync } from 'node:fs';
-import { complaint, complaintLine, type Complaint, type Read } from '../content/complaint';
+import { complaint, type Complaint, type Read } from '../content/complaint';
 import { largestFile } from '../content/readJson';
+import { complaintLine } from '../present/words/refusalMessages';
 
 /** A file's text, or why it cannot be used. Pipes and devices have no size, so no more than the limit is ever read. */
 export const readFile = (path: string): Read<string> => {

@@ -237,6 +237,28 @@ it.each([
   await close();
 });
 
+it('says in Spanish why a link, a run or a backup cannot be used', async () => {
+  const spanish = `${inject('base')}?lang=es`;
+  const { page, errors, close } = await openPage(browser, `${spanish}#assignment=1.x.0`);
+  await page.waitForSelector('#refused');
+  expect(await page.textContent('#refused')).toContain(
+    'enlace: enlace: está cortado o cambiado (el enlace entero, como se hizo)',
+  );
+  await page.goto('about:blank');
+  await page.goto(`${spanish}&screen=class`);
+  await pressed(page, '#page-results');
+  await picked(page, '#takeFiles', [{ name: 'carta.json', text: 'no es una obra' }]);
+  await page.waitForSelector('#came', { timeout: 60_000 });
+  expect(await page.textContent('.wrong')).toBe('carta.json: $: no es JSON (un objeto JSON)');
+  await pressed(page, '#page-keep');
+  await picked(page, '#loadBackup', [{ name: 'copia.json', text: '[]' }]);
+  await expect
+    .poll(() => page.textContent('#brought'))
+    .toBe('copia.json: $: es [] (un objeto con sus datos)');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 /** Everything a page can keep, but for the files of the site itself. */
 const leftOnDevice = async (): Promise<readonly string[]> => {
   const left = [...Object.keys(localStorage), ...Object.keys(sessionStorage)];

@@ -281,6 +281,16 @@ describe('jobs that cannot be read', () => {
     for (const file of Object.keys(brokenLevels))
       expect(lines.find((line) => line.includes(file))).toMatch(/, line \d+ .*\(.+\)/);
     expect(await misfitsOn(page)).toEqual([]);
+    await page.goto(`${site.base}?lang=es`);
+    await ready(page);
+    await told.waitFor();
+    expect(await told.locator('li').allInnerTexts()).toEqual([
+      expect.stringMatching(/pump-house\.json, renglón \d+ no es JSON \(un objeto JSON\)$/),
+      expect.stringMatching(/sail-loft\.json, renglón \d+ roof\.span es "wide" \(una medida como 24, /),
+      expect.stringMatching(/seed-store\.json, renglón \d+ no es JSON \(un objeto JSON\)$/),
+    ]);
+    await page.goto(`${site.base}?lang=en`);
+    await ready(page);
     expect(await page.locator('.jobcard').count()).toBeGreaterThan(5);
     await page.click('[data-level=garden-hut]');
     await page.locator('#begin').waitFor();

@@ -9,9 +9,9 @@ import {
   seedFor,
   type Assignment,
 } from '../../src/content/assignment';
-import { complaintLine } from '../../src/content/complaint';
 import { linkOf, readLink } from '../../src/content/link';
 import { modes } from '../../src/core/level/mode';
+import { complaintLine } from '../../src/present/words/refusalMessages';
 
 /** What is given out comes back as it was, or is refused with the place. */
 

@@ -1,11 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { lineOf } from '../../src/content/jsonPlace';
-import { readLevels } from '../../src/content/levelFiles';
+import { readLevels, type Trouble } from '../../src/content/levelFiles';
+import { reasonSaid } from '../../src/present/roofs/said';
 
 const file = 'levels/first-gable/garden-hut.json';
 const sound = readFileSync(file, 'utf8');
 const lines = sound.split('\n');
+
+const reasonsOf = (troubles: readonly Trouble[]): readonly string[] =>
+  troubles.map(({ complaint }) => reasonSaid('en', complaint));
 
 /** The line, from 1, on which a key first stands. */
 const lineWith = (key: string): number => lines.findIndex((line) => line.includes(`"${key}"`)) + 1;
@@ -49,13 +53,14 @@ describe('level files', () => {
     expect(levels.map(({ id }) => id)).toEqual(['garden-hut']);
     expect(troubles.map((one) => one.file)).toEqual(Object.keys(broken));
     const [cut, comma, span, key] = troubles;
+    const reasons = reasonsOf(troubles);
     expect(cut?.line).toBe(broken['cut.json'].trimEnd().split('\n').length);
     expect(comma?.line).toBe(lineWith('id'));
     expect(span?.line).toBe(lineWith('span'));
-    expect(span?.reason).toContain('span');
+    expect(reasons[2]).toContain('span');
     expect(key?.line).toBe(lineWith('id'));
-    expect(key?.reason).toContain('color');
-    for (const { reason } of troubles) expect(reason).toMatch(/^[^\n]+\(.+\)$/);
+    expect(reasons[3]).toContain('color');
+    for (const reason of reasons) expect(reason).toMatch(/^[^\n]+\(.+\)$/);
   });
 
   it.each([
@@ -67,7 +72,7 @@ describe('level files', () => {
     const file = { ...level, roof: { ...level.roof, rakeOverhang: 12, [key]: value } };
     const { levels, troubles } = readLevels({ 'more.json': JSON.stringify(file, null, 2) });
     expect(levels).toEqual([]);
-    expect(troubles[0]?.reason).toMatch(new RegExp(`${key}.*figured but not played yet`));
+    expect(reasonsOf(troubles)[0]).toMatch(new RegExp(`${key}.*figured but not played yet`));
   });
 
   it.each([
@@ -80,7 +85,7 @@ describe('level files', () => {
     const file = { ...level, roof: { ...level.roof, posts: { at, below: 96 } } };
     const { levels, troubles } = readLevels({ 'beam.json': JSON.stringify(file, null, 2) });
     expect(levels.length).toBe(played ? 1 : 0);
-    expect(troubles.map(({ reason }) => /posts\.at.*side of its middle/.test(reason))).toEqual(
+    expect(reasonsOf(troubles).map((reason) => /posts\.at.*side of its middle/.test(reason))).toEqual(
       played ? [] : [true],
     );
   });

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { linkOf, linkKinds, longestLink, readLink } from '../../src/content/link';
+import { english } from './english';
 
 const kinds = fc.constantFrom(...linkKinds);
 const wrongIn = (fragment: string): string => {
   const read = readLink(fragment);
   if (!read || read.ok) throw new Error('was read');
   expect(read.complaints).toHaveLength(1);
-  return read.complaints[0]?.wrong ?? '';
+  return english(read.complaints[0]?.wrong ?? '');
 };
 
 describe('a link', () => {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { complaintLine } from '../../src/content/complaint';
 import { readRoof, readRoofText } from '../../src/content/readRoof';
 import { roofKinds } from '../../src/content/roofSchemaParts';
 import { sample } from '../roof/roofs';
+import { complaintLine } from '../../src/present/words/refusalMessages';
 
 /** What is wrong, as the command line prints it; nothing when the roof can be figured. */
 const linesOf = (value: unknown, base = ''): readonly string[] => {

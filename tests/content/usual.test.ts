@@ -4,6 +4,7 @@ import { askedOf, planOfDraft, type RoofDraft } from '../../src/content/draft/ro
 import { sampleOf } from '../../src/content/draft/samples';
 import { usualOf } from '../../src/content/draft/usual';
 import { figure } from '../../src/core/roof/figure';
+import { english } from './english';
 
 /** What the form says of an answer that is left out is what the roof then has: saying it changes no figure. */
 
@@ -14,7 +15,8 @@ const typing = (draft: RoofDraft, typed: RoofDraft['typed']): RoofDraft => ({
 
 const figuresOf = (draft: RoofDraft): unknown => {
   const plan = planOfDraft(draft);
-  if (!plan.ok) throw new Error(plan.complaints.map(({ path, wrong }) => `${path} ${wrong}`).join('; '));
+  if (!plan.ok)
+    throw new Error(plan.complaints.map(({ path, wrong }) => `${path} ${english(wrong)}`).join('; '));
   return figure(plan.value);
 };
 

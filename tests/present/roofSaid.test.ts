@@ -1,16 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { groups, fields, styles } from '../../src/content/draft/fields';
+import type { Said } from '../../src/content/phrase';
 import { ownRoofOf } from '../../src/panels/own/ownRoof';
-import { roofSaid } from '../../src/present/roofs/said';
+import { refusalSaid, roofSaid } from '../../src/present/roofs/said';
 import { roofCatalogues } from '../../src/present/words/roofMessages';
+import { readRoof } from '../../src/content/readRoof';
+import { wildRoof } from '../roof/wildRoofs';
+import { englishLeft } from './englishLeft';
 import { hurried } from '../content/roofAnswers';
+
+/** A number past all measuring stays as it was reckoned. */
+const endless = /Infinity/;
+const isEnglish = (said: Said): boolean => englishLeft(refusalSaid('es', said)) !== undefined;
 
 describe('what is said of a roof', () => {
   it('has Spanish for what the form can bring about', () => {
     const heard = new Set<string>();
-    const hear = (text: string): void =>
-      void (roofSaid('es', text) === roofSaid('en', text) && heard.add(text));
+    const hear = (said: Said): void =>
+      void (
+        (refusalSaid('es', said) === refusalSaid('en', said) || isEnglish(said)) &&
+        heard.add(JSON.stringify(said))
+      );
     // The same answers each time: what is rarer than these stays in English and is no reason to stop.
     fc.assert(
       fc.property(hurried, (draft) => {
@@ -19,6 +30,20 @@ describe('what is said of a roof', () => {
         heeds.forEach(({ text }) => hear(text));
       }),
       { numRuns: 3000, seed: 1 },
+    );
+    expect([...heard]).toEqual([]);
+  });
+
+  it('has Spanish for whatever else a file can hold', () => {
+    const heard = new Set<string>();
+    fc.assert(
+      fc.property(wildRoof, (file) => {
+        const read = readRoof(file);
+        if (read.ok) return;
+        for (const said of read.complaints.flatMap(({ wrong, accepted }) => [wrong, accepted]))
+          if (isEnglish(said) && !endless.test(JSON.stringify(said))) heard.add(JSON.stringify(said));
+      }),
+      { numRuns: 5000, seed: 1 },
     );
     expect([...heard]).toEqual([]);
   });

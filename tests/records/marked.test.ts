@@ -8,6 +8,7 @@ import { replay } from '../../src/core/hands/opened';
 import { rulesVersion } from '../../src/core/order/version';
 import { scoreOf } from '../../src/core/score/scored';
 import { markText, type Outcome } from '../../src/records/marked';
+import { complaintLine } from '../../src/present/words/refusalMessages';
 import { levelOf } from '../site/levels';
 
 /** Whatever is done to a file, it holds only if its claim is what the replay gives, on the site of who hands it in. */
@@ -26,11 +27,11 @@ const sealed = (change: Partial<AttemptFile>): string => {
   return attemptText({ ...rest, digest: digestOf(rest) });
 };
 const holds = (outcome: Outcome): unknown => outcome.ok && outcome.marked.holds;
-const mark = (file: string): Outcome => markText(shelf, 'r7.json', file);
+const mark = (file: string): Outcome => markText(shelf, file);
 const lineOf = (file: string): string => {
   const outcome = mark(file);
   if (outcome.ok) throw new Error('was taken for a run');
-  return outcome.line;
+  return complaintLine('r7.json', outcome.complaint);
 };
 const why = (file: string): string | undefined => {
   const outcome = mark(file);
@@ -123,8 +124,8 @@ describe('a hostile file', () => {
 
   it('with a script for a name keeps it a text, on one line', () => {
     const name = '<img src=x onerror=alert(1)>\n\u202e=cmd()';
-    const said = markText(shelf, name, '{');
-    expect(said.ok ? '' : said.line).not.toMatch(/[\n\u202e]/);
+    const said = markText(shelf, '{');
+    expect(said.ok ? '\n' : complaintLine(name, said.complaint)).not.toMatch(/[\n\u202e]/);
     const marked = mark(sealed({ learner: '<script>' }));
     expect(marked.ok && marked.marked.learner).toBe('<script>');
     expect(holds(marked)).toBe(false);

@@ -8,6 +8,7 @@ import { replay } from '../../src/core/hands/opened';
 import { modes } from '../../src/core/level/mode';
 import { scoreOf } from '../../src/core/score/scored';
 import type { Action } from '../../src/core/site/action';
+import { complaintLine } from '../../src/present/words/refusalMessages';
 import { markText, partNames, type Marked } from '../../src/records/marked';
 import { levelOf } from '../site/levels';
 
@@ -97,10 +98,10 @@ it('holds only as the run that its own acts are', () => {
   let refused = 0;
   fc.assert(
     fc.property(tampered, (text) => {
-      const outcome = markText(shelf, 'r.json', text);
+      const outcome = markText(shelf, text);
       if (!outcome.ok) {
         refused++;
-        expect(outcome.line).toMatch(/^r\.json: \S+: .+ \(.+\)$/);
+        expect(complaintLine('r.json', outcome.complaint)).toMatch(/^r\.json: \S+: .+ \(.+\)$/);
         return;
       }
       const { marked } = outcome;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
 import { commonOf, dormerIn, shed, steep, toRidge, withDormer } from './dormers';
 import { codesOf, roofOf, type Changes } from './roofs';
+import { english } from '../content/english';
 
 /** Shed dormers: the plane, what carries it, and the rafters it interrupts. */
 
@@ -87,7 +88,7 @@ const complaintsOf = (dormer: Changes, changes: Changes = {}): readonly (readonl
     ...changes,
     dormers: [{ ...shed, ...dormer }],
   });
-  return read.ok ? [] : read.complaints.map(({ path, accepted }) => [path, accepted] as const);
+  return read.ok ? [] : read.complaints.map(({ path, accepted }) => [path, english(accepted)] as const);
 };
 
 describe('dormers that cannot be framed', () => {
@@ -144,7 +145,9 @@ describe('dormers that cannot be framed', () => {
             ...{ rafter: { thickness: 1.5, depth: 7.25 }, ...steep, length: 720 },
             dormers: [shed, { ...shed, at, side }],
           });
-          return read.ok ? [] : read.complaints.map(({ path, accepted }) => [path, accepted] as const);
+          return read.ok
+            ? []
+            : read.complaints.map(({ path, accepted }) => [path, english(accepted)] as const);
         })(),
       );
     expect(two(300, 'street')).toMatchObject([['dormers.1.at', expect.stringContaining('3 in')]]);

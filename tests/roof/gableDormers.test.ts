@@ -5,6 +5,7 @@ import { commonOf, dormerIn, shed, steep } from './dormers';
 import { bare, gableDormer, ridgeIn, walled } from './gableDormers';
 import { planOf, sample, type Changes } from './roofs';
 import { jacksOfKind, valleysOf } from './wings';
+import { english } from '../content/english';
 
 /** Gable dormers: planes, what carries them, and the rafters they interrupt. */
 
@@ -185,7 +186,7 @@ describe('a gable dormer without side walls, by hand', () => {
 
 const complaintsOf = (dormer: object, changes: Changes = {}): readonly (readonly [string, string])[] => {
   const read = readRoof({ ...sample, ...steep, ...changes, dormers: [dormer] });
-  return read.ok ? [] : read.complaints.map(({ path, accepted }) => [path, accepted] as const);
+  return read.ok ? [] : read.complaints.map(({ path, accepted }) => [path, english(accepted)] as const);
 };
 
 describe('gable dormers that cannot be framed', () => {

@@ -7,6 +7,7 @@ import { degreesOf } from '../../src/present/degrees';
 import { firstHip, gabletPlan, gabletRoof, gabletSample, headerOf, movedTo } from './gablets';
 import { hipPlan, hipRoof, onlyHip } from './hips';
 import { roofOf, type Changes } from './roofs';
+import { english } from '../content/english';
 
 const common = (side: string, changes: Changes = {}) =>
   gabletRoof(changes).commonRafters.find((one) => one.side === side)!;
@@ -141,7 +142,7 @@ describe('small gables that do not go together', () => {
 
   it('tells a range that holds: the sample between its seats and where the hips crowd each other', () => {
     const read = readRoof({ ...gabletSample, gablet: { back: 5 } });
-    const told = read.ok ? '' : (read.complaints[0]?.accepted ?? '');
+    const told = read.ok ? '' : english(read.complaints[0]?.accepted ?? '');
     const [least = NaN, most = NaN] = [...told.matchAll(/[\d.]+/g)].map(Number);
     expect(least).toBeLessThan(most);
     for (const back of [least - 0.01, most + 0.01])

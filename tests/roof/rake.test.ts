@@ -7,6 +7,7 @@ import type { FiguredLookouts } from '../../src/core/roof/figuredRake';
 import type { GablePlan } from '../../src/core/roof/plan';
 import { inch, mmPerInch } from '../../src/core/units/inch';
 import { codesOf, planOf, roofOf, sample, type Changes } from './roofs';
+import { english } from '../content/english';
 
 /** Rake rafters and lookouts. */
 
@@ -348,7 +349,7 @@ describe('a rake that is unwise', () => {
 describe('a rake that cannot be', () => {
   const refused = (file: unknown): readonly string[] => {
     const read = readRoof(file);
-    return read.ok ? [] : read.complaints.map(({ path, accepted }) => `${path}: ${accepted}`);
+    return read.ok ? [] : read.complaints.map(({ path, accepted }) => `${path}: ${english(accepted)}`);
   };
   const thin = { rafter: { thickness: 0.75, depth: 5.5 } };
 

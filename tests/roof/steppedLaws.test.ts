@@ -7,6 +7,7 @@ import { listsOf } from '../../src/core/roof/lists';
 import type { RoofPlan, SteppedPlan } from '../../src/core/roof/plan';
 import { planFrom, ridgeIn, runFile, someRun, topFrom } from './runs';
 import { sample } from './roofs';
+import { english } from '../content/english';
 
 /** Laws of runs: what is true of any of them. */
 
@@ -271,7 +272,7 @@ describe('what a refusal accepts', () => {
           if (read.ok) return;
           const [found] = read.complaints;
           if (found?.path !== 'sections.0.plateHeight') return;
-          const most = Number(/at most (-?[\d.]+) in/.exec(found.accepted)?.[1]);
+          const most = Number(/at most (-?[\d.]+) in/.exec(english(found.accepted))?.[1]);
           const again = readRoof(runFile({}, sections(most - 0.001)));
           expect(again.ok ? [] : again.complaints).toEqual([]);
           mended += 1;
@@ -296,8 +297,8 @@ describe('what a refusal accepts', () => {
           if (read.ok) return;
           const [found] = read.complaints;
           expect(found?.path).toBe('sections.0.bearing');
-          const step = Number(/pocket (-?[\d.]+) in/.exec(found?.wrong ?? '')?.[1]);
-          const least = Number(/at least ([\d.]+) in/.exec(found?.accepted ?? '')?.[1]);
+          const step = Number(/pocket (-?[\d.]+) in/.exec(english(found?.wrong ?? ''))?.[1]);
+          const least = Number(/at least ([\d.]+) in/.exec(english(found?.accepted ?? ''))?.[1]);
           const again = readRoof(runFile(main, sections(step - least - 0.012)));
           expect(again.ok ? [] : again.complaints).toEqual([]);
           mended += 1;

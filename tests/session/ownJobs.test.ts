@@ -9,6 +9,7 @@ import { keepOwnJobs, levelOf, loadOwnJobs } from '../../src/session/ownJobs';
 import { parOf } from '../../src/session/provedJob';
 import { memoryStore } from '../../src/session/store';
 import { siteDigest } from '../../src/content/canonical';
+import { english } from '../content/english';
 
 const fileWith = (typed: RoofDraft['typed']): unknown => {
   const draft = sampleOf('gable');
@@ -17,7 +18,7 @@ const fileWith = (typed: RoofDraft['typed']): unknown => {
 const hut = { span: "12'", length: "8'" };
 const whyNot = (typed: RoofDraft['typed']): string => {
   const read = ownJob(fileWith(typed));
-  return read.ok ? '' : read.complaints.map(({ path, wrong }) => `${path} ${wrong}`).join('; ');
+  return read.ok ? '' : read.complaints.map(({ path, wrong }) => `${path} ${english(wrong)}`).join('; ');
 };
 
 describe('a job on an own roof', () => {

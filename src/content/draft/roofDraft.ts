@@ -97,15 +97,13 @@ export const draftOf = (file: unknown): Read<RoofDraft> => {
   if (!read.ok) return read;
   const json = file as Json;
   const style = styleOf(json);
-  if (!style) return no(complaint('kind', 'has no form yet', 'a roof that the form asks for'));
+  if (!style) return no(complaint('kind', ['noForm'], ['askedFor']));
   const units = unitsOf(json);
   const draft = { style, units, typed: typedOf(json, { style, units }) };
   const back = fileOf(draft);
   const again = readRoof(back);
   if (again.ok && canonicalText(again.value) === canonicalText(read.value)) return { ok: true, value: draft };
-  return no(
-    complaint(strangerIn(json, back), 'is nothing the form has a field for', 'a roof made with the form'),
-  );
+  return no(complaint(strangerIn(json, back), ['noField'], ['ofTheForm']));
 };
 
 const no = (one: Complaint): Read<never> => ({ ok: false, complaints: [one] });

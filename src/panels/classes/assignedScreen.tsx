@@ -11,6 +11,7 @@ import { ClassHeader } from './classHeader';
 import { CodeField } from './codeField';
 import { dayText, isPast, pointsText } from './figures';
 import { HandIn } from './handIn';
+import { refusedLine } from './refusedLine';
 import { runsFor, talkAssigned } from './takenActs';
 
 /** An assignment as a learner has it: what is asked, under which code, the jobs, and how to hand in. */
@@ -35,9 +36,7 @@ export const AssignedScreen = ({ desk }: { readonly desk: Desk }) => {
         {refused !== undefined && (
           <section class="paper sheetOf" role="alert" id="refused">
             <p>{words.refused}</p>
-            <p class="dim" lang="en">
-              {refused}
-            </p>
+            <p class="dim">{refusedLine(classWordsOf(desk), refused)}</p>
           </section>
         )}
         {taken && <Taken desk={desk} taken={taken} key={taken.assignment.id} />}

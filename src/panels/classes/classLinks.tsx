@@ -25,7 +25,7 @@ export const TakenNotices = ({ desk }: { readonly desk: Desk }) => {
 export const ClassLinks = ({ desk }: { readonly desk: Desk }) => {
   const { classDoor: words } = wordsOf(desk);
   const open = async ([file]: readonly File[]): Promise<void> => {
-    if (file) await takeOn(desk, file.name, readAssignment(await file.text()));
+    if (file) await takeOn(desk, readAssignment(await file.text()), file.name);
   };
   return (
     <p class="lead going ways">

@@ -1,5 +1,6 @@
 import { signal, type Signal } from '@preact/signals-core';
 import type { Assignment } from '../../content/assignment';
+import type { Complaint } from '../../content/complaint';
 import type { Remark, TakenOn } from '../../content/classSchema';
 import type { Outcome } from '../../records/marked';
 import type { TakenFile } from '../../records/pool';
@@ -18,8 +19,8 @@ export type Classes = {
   readonly taken: Signal<readonly TakenOn[]>;
   /** Id of the assignment that is open. */
   readonly open: Signal<string | undefined>;
-  /** Why the last link or file could not be used, as the gate says it. */
-  readonly refused: Signal<string | undefined>;
+  /** Why the last link or file could not be used. */
+  readonly refused: Signal<Refused | undefined>;
   /** Id of the assignment that the talk is about. */
   readonly going: Signal<string | undefined>;
   /** What this instructor gave out. */
@@ -44,19 +45,22 @@ export type Classes = {
 
 export type Progress = { readonly through: number; readonly of: number; readonly stop: () => void };
 
-/** Files that were read, those that had been here before, and what is wrong with the others, a line each. */
+/** What the gate says of a file, by its name; of a link where there is none. */
+export type Refused = { readonly from?: string; readonly complaint: Complaint };
+
+/** Files that were read, those that had been here before, and what is wrong with the others. */
 export type Intake = {
   readonly read: number;
   readonly of: number;
   readonly twice: number;
-  readonly wrong: readonly string[];
+  readonly wrong: readonly Refused[];
   readonly kept: boolean;
 };
 
 export const noClasses = (): Classes => ({
   taken: signal<readonly TakenOn[]>([]),
   open: signal<string | undefined>(undefined),
-  refused: signal<string | undefined>(undefined),
+  refused: signal<Refused | undefined>(undefined),
   going: signal<string | undefined>(undefined),
   given: signal<readonly Assignment[]>([]),
   page: signal<ClassPage>('out'),

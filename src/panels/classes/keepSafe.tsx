@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { backupText, readBackup } from '../../content/backupFile';
-import { complaintLine } from '../../content/complaint';
+import { complaintLine } from '../../present/words/refusalMessages';
 import { backupOf, bringIn } from '../../records/backup';
 import type { Desk } from '../desk';
 import { classWordsOf } from './classWords';
@@ -11,7 +11,8 @@ import { forget, loadClasses } from './takenActs';
 
 /** All of this device in one file, and back; and the way to be rid of it. */
 export const KeepSafe = ({ desk }: { readonly desk: Desk }) => {
-  const { keep: words, notice11 } = classWordsOf(desk).classes;
+  const { lang, classes } = classWordsOf(desk);
+  const { keep: words, notice11 } = classes;
   const [file, setFile] = useState<Offered>();
   const [said, say] = useState('');
   const make = async (): Promise<void> =>
@@ -24,7 +25,7 @@ export const KeepSafe = ({ desk }: { readonly desk: Desk }) => {
     if (!first) return;
     const read = readBackup(await first.text());
     const [wrong] = read.ok ? [] : read.complaints;
-    if (!read.ok) return say(wrong ? complaintLine(first.name, wrong) : first.name);
+    if (!read.ok) return say(wrong ? complaintLine(first.name, wrong, lang) : first.name);
     say(words.brought(await bringIn(desk.store, read.value)));
     await refreshed(desk);
   };

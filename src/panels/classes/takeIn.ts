@@ -1,14 +1,11 @@
 import { readFileHeads, type FileHead, type Remark } from '../../content/classSchema';
-import { largestFile, readJson } from '../../content/readJson';
-import { complaintLine } from '../../content/complaint';
-import type { Outcome } from '../../records/marked';
+import { largestFile, tooLarge } from '../../content/readJson';
 import { keys } from '../../records/backup';
 import { fileKey } from '../../records/fileKey';
 import { markAll, type TakenFile } from '../../records/pool';
 import type { Entry } from '../../records/report';
 import type { Desk } from '../desk';
-import { classWordsOf } from './classWords';
-import type { DeskFile, Intake } from './classState';
+import type { DeskFile, Intake, Refused } from './classState';
 
 /** Files come in: read, played again by workers, kept. Whatever is kept is played again when the desk is opened next. */
 
@@ -76,7 +73,7 @@ const took = async (
   const fresh = new Map(taken.map((file) => [file.key, file]));
   for (const key of known.keys()) fresh.delete(key);
   const came = await marked(desk, [...fresh.values()]);
-  const wrong = [...read.flatMap((one) => ('line' in one ? [one.line] : [])), ...came.wrong];
+  const wrong = [...read.flatMap((one) => ('complaint' in one ? [one] : [])), ...came.wrong];
   classes.shown.value = came.last ?? classes.shown.value;
   const kept = await keepFiles(desk);
   return {
@@ -99,7 +96,7 @@ const loaded = async ({ classes }: Desk, files: readonly File[]): Promise<readon
   return stopped ? [] : read;
 };
 
-type Read = TakenFile | { readonly line: string };
+type Read = TakenFile | Refused;
 
 /** What is too large is not even loaded. */
 const textOf = async (file: File): Promise<Read> => {
@@ -107,14 +104,12 @@ const textOf = async (file: File): Promise<Read> => {
     const text = await file.text();
     return { key: await fileKey(text), name: file.name, when: file.lastModified, text };
   }
-  const read = readJson(' '.repeat(largestFile + 1));
-  const [first] = read.ok ? [] : read.complaints;
-  return { line: first ? complaintLine(file.name, first) : file.name };
+  return { from: file.name, complaint: tooLarge() };
 };
 
 type Came = {
   readonly through: number;
-  readonly wrong: readonly string[];
+  readonly wrong: readonly Refused[];
   /** The assignment of the last run that came in. */
   readonly last: string | undefined;
 };
@@ -141,14 +136,11 @@ const marked = async (desk: Desk, files: readonly TakenFile[]): Promise<Came> =>
   return {
     through: pairs.filter(({ outcome }) => outcome !== undefined).length,
     wrong: pairs.flatMap(({ name, outcome }) =>
-      outcome && !outcome.ok ? [lineOf(desk, name, outcome)] : [],
+      outcome && !outcome.ok ? [{ from: name, complaint: outcome.complaint }] : [],
     ),
     last: last?.ok ? shelfOf(desk, last.marked.assignment) : undefined,
   };
 };
-
-const lineOf = (desk: Desk, name: string, outcome: Extract<Outcome, { ok: false }>): string =>
-  outcome.digestOff ? `${name}: ${classWordsOf(desk).classes.why.digest()}` : outcome.line;
 
 /** Under which assignment a run is shown: one that was given out here, or none. */
 const shelfOf = ({ classes }: Desk, assignment: string | undefined): string =>

@@ -3,6 +3,7 @@ import type { Desk } from '../desk';
 import { classWordsOf } from './classWords';
 import { useSignal } from '../useSignal';
 import type { Intake } from './classState';
+import { refusedLine } from './refusedLine';
 import { FilePick } from './filePick';
 import { takeIn } from './takeIn';
 
@@ -76,8 +77,8 @@ const Came = ({
         <>
           <h3>{take.notRuns}</h3>
           <ul class="wrong">
-            {wrong.map((line) => (
-              <li key={line}>{line}</li>
+            {wrong.map((one) => (
+              <li key={one}>{refusedLine(classWordsOf(desk), one)}</li>
             ))}
           </ul>
         </>

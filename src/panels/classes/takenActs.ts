@@ -1,6 +1,6 @@
 import { readAssignment, seedFor, type Assignment } from '../../content/assignment';
 import { keptTaken, readGiven, readRemarks, readTaken, type TakenOn } from '../../content/classSchema';
-import { complaintLine, type Read } from '../../content/complaint';
+import type { Read } from '../../content/complaint';
 import type { Level } from '../../core/level/level';
 import { keys } from '../../records/backup';
 import { beginRun, reopenRun } from '../../session/session';
@@ -27,16 +27,16 @@ export const openLinked = async (desk: Desk, fragment: string): Promise<boolean>
   const { readLink } = await import('../../content/link');
   const linked = readLink(fragment);
   if (!linked) return false;
-  await takeOn(desk, 'link', linked.ok ? readAssignment(linked.value.text) : linked);
+  await takeOn(desk, linked.ok ? readAssignment(linked.value.text) : linked);
   return true;
 };
 
 /** Takes an assignment on, or says in its place why it cannot be used. */
-export const takeOn = async (desk: Desk, from: string, read: Read<Assignment>): Promise<void> => {
+export const takeOn = async (desk: Desk, read: Read<Assignment>, from?: string): Promise<void> => {
   const { classes } = desk;
   desk.screen.value = 'assigned';
   const [first] = read.ok ? [] : read.complaints;
-  classes.refused.value = first && complaintLine(from, first);
+  classes.refused.value = first && { complaint: first, ...(from === undefined ? {} : { from }) };
   classes.open.value = read.ok ? read.value.id : undefined;
   if (!read.ok) return;
   const before = classes.taken.value.find(({ assignment }) => assignment.id === read.value.id);

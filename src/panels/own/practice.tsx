@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Complaint } from '../../content/complaint';
 import { fileOf } from '../../content/draft/roofDraft';
 import { ownJob } from '../../content/ownJob';
-import { roofSaid } from '../../present/roofs/said';
+import { refusalSaid } from '../../present/roofs/said';
 import { openJob, type Desk } from '../desk';
 import { roofWordsOf } from './roofWords';
 import { addOwnJob } from './ownJobList';
@@ -79,8 +79,8 @@ const Refused = ({ desk, why }: { readonly desk: Desk; readonly why: readonly Co
         <b>{words.own.practiceNot}</b>
       </p>
       {why.map(({ wrong, accepted }) => (
-        <p key={wrong}>
-          {roofSaid(words.lang, wrong)}. {words.own.accepted(roofSaid(words.lang, accepted))}
+        <p key={refusalSaid(words.lang, wrong)}>
+          {refusalSaid(words.lang, wrong)}. {words.own.accepted(refusalSaid(words.lang, accepted))}
         </p>
       ))}
     </div>

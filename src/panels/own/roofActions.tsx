@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Read } from '../../content/complaint';
 import type { RoofDraft } from '../../content/draft/roofDraft';
-import { roofSaid } from '../../present/roofs/said';
+import { refusalSaid } from '../../present/roofs/said';
+import { placeTold } from '../../present/words/refusalMessages';
 import { offer } from '../saveFile';
 import type { Desk } from '../desk';
 import { roofWordsOf } from './roofWords';
@@ -138,11 +139,15 @@ export const Unread = ({
         <b>{title}</b>
       </p>
       <ul>
-        {why.complaints.slice(0, 5).map(({ path, wrong, accepted }) => (
-          <li key={`${path} ${wrong}`}>
-            <code>{path}</code>: {roofSaid(lang, wrong)}. {words.own.accepted(roofSaid(lang, accepted))}
-          </li>
-        ))}
+        {why.complaints.slice(0, 5).map((one) => {
+          const wrong = refusalSaid(lang, one.wrong);
+          return (
+            <li key={`${one.path} ${wrong}`}>
+              <code>{placeTold(lang, one)}</code>: {wrong}.{' '}
+              {words.own.accepted(refusalSaid(lang, one.accepted))}
+            </li>
+          );
+        })}
       </ul>
     </div>
   );

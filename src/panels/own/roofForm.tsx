@@ -1,7 +1,8 @@
+import type { Complaint } from '../../content/complaint';
 import { cautionFields } from '../../content/draft/cautionFields';
 import { groups, styles, type Field, type Style } from '../../content/draft/fields';
 import { askedOf, fieldAt } from '../../content/draft/roofDraft';
-import { roofSaid } from '../../present/roofs/said';
+import { refusalSaid, roofSaid } from '../../present/roofs/said';
 import type { RoofMessages } from '../../present/words/roofMessages';
 import type { Desk } from '../desk';
 import { roofWordsOf } from './roofWords';
@@ -80,12 +81,9 @@ const besideOf = ({ draft, read, heeds }: OwnRoof, field: Field, words: RoofMess
     }),
 });
 
-const refusalText = (
-  words: RoofMessages,
-  { wrong, accepted }: { readonly wrong: string; readonly accepted: string },
-): string => {
-  const said = roofSaid(words.lang, wrong);
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}. ${words.own.accepted(roofSaid(words.lang, accepted))}`;
+const refusalText = (words: RoofMessages, { wrong, accepted }: Complaint): string => {
+  const said = refusalSaid(words.lang, wrong);
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}. ${words.own.accepted(refusalSaid(words.lang, accepted))}`;
 };
 
 /** What keeps the roof from being figured, each with the way to its answer. */
@@ -99,8 +97,9 @@ export const Refusals = ({ desk, own }: { readonly desk: Desk; readonly own: Own
       <ul>
         {own.read.complaints.map((one) => {
           const field = fieldAt(own.draft, one.path);
+          const said = refusalText(words, one);
           return (
-            <li key={`${one.path} ${one.wrong}`}>
+            <li key={`${one.path} ${said}`}>
               {field && (
                 <button
                   type="button"
@@ -110,7 +109,7 @@ export const Refusals = ({ desk, own }: { readonly desk: Desk; readonly own: Own
                   {labelOf(words, field.id, own.draft)}
                 </button>
               )}
-              {!field && <b>{one.path}</b>} {refusalText(words, one)}
+              {!field && <b>{one.path}</b>} {said}
             </li>
           );
         })}

@@ -1,5 +1,6 @@
 import type { Lang } from '../words/messages';
 import { sayings } from '../words/es/sayings';
+import { oneLine, phraseTold, type Refusal, type Said } from '../words/refusalMessages';
 
 /**
  * What the core and the readers of files say of a roof, which is English, as the page says it: in its language, and with
@@ -15,6 +16,16 @@ export const roofSaid = (lang: Lang, english: string): string => {
     if (found) return spanish.replace(/\{(\d)\}/g, (_, i: string) => inSpanish(found[Number(i) + 1] ?? ''));
   }
   return plain;
+};
+
+/** Why an answer or a file is refused, or what is accepted, as the page says it. */
+export const refusalSaid = (lang: Lang, said: Said): string =>
+  typeof said === 'string' ? roofSaid(lang, said) : unquoted(phraseTold(lang, said));
+
+/** The place, what is wrong there and what is accepted, on one line whatever the file holds. */
+export const reasonSaid = (lang: Lang, { path, wrong, accepted }: Refusal): string => {
+  const tell = lang === 'en' ? phraseTold : refusalSaid;
+  return oneLine(`${path === '$' ? '' : `${path} `}${tell(lang, wrong)} (${tell(lang, accepted)})`);
 };
 
 /** What is said of one part of a run alone. */

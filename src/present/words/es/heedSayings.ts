@@ -41,6 +41,10 @@ export const heedSayings: readonly Saying[] = [
     `La correa tiene {0} de alto y el corte de los cabios de abajo baja {1} de los de arriba: ${bearsOnNothing}`,
   ],
   [
+    'The header is {0} deep and what is cut to it needs {1}.',
+    'El cabezal tiene {0} de alto y lo que llega a él pide {1}.',
+  ],
+  [
     'The header is {0} deep and the rafters cut to it need {1}.',
     'El cabezal tiene {0} de alto y los cabios que llegan a él piden {1}.',
   ],
