@@ -180,7 +180,7 @@ describe('in Spanish', () => {
     expect(reasons).toEqual([
       'id es "A B" (un texto como /^[a-z][a-z0-9-]{1,40}$/)',
       'roof.span es -1 (de 12 a 12000 pulg.)',
-      'roof.wings se puede calcular, pero todavía no practicar (un techo sencillo de dos aguas, sin este dato)',
+      'roof.wings se puede calcular, pero todavía no practicar (un techo sencillo de dos aguas, o de un agua sobre un larguero, sin este dato)',
       'roof.rafter falta (un objeto con sus datos)',
       'no es JSON (un objeto JSON)',
     ]);
