@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { ownList } from '../core/order/crew/crewList';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
-import { heldName } from '../present/words/names';
+import { heldName, taskName } from '../present/words/names';
 import { lineAndHair } from '../present/words/numbers';
 import { checkRules } from '../core/order/rules';
 import { wordsOf, type Desk } from './desk';
@@ -60,8 +60,7 @@ const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
             <li class={row.state} key={`${row.code}${row.side ?? ''}`}>
               <RowMark state={row.state} />
               <span>
-                {words.tasks[row.code]}
-                {row.side ? `, ${words.trade.side[row.side]}` : ''}
+                {taskName(words, row)}
                 <span class="hidden">: {words.spoken.row[row.state]}</span>
               </span>
               <span class="tn dim">{row.state === 'now' ? row.left : ''}</span>

@@ -6,7 +6,8 @@ import { keyPounds, labeled, loadPathOf } from '../present/loadPath';
 import { drawingWordsOf } from '../present/drawingWords';
 import { lastActOf, sameWork } from '../present/lastAct';
 import type { Drawings, StageShow } from '../present/stagePort';
-import { catalogues } from '../present/words/messages';
+import { wordsOn } from '../present/words/jobWords';
+import type { Messages } from '../present/words/messages';
 import { drawEye } from './instruments/drawEye';
 import { drawReading } from './instruments/drawReading';
 import { drawSight } from './instruments/drawSight';
@@ -46,15 +47,17 @@ const insets = { top: 44, right: 0, bottom: 0, left: 0 };
 
 /** Words of a drawing, the same object for the same words: the stage draws anew only what is given anew. */
 const wordsFor = (
-  lang: StageShow['lang'],
+  words: Messages,
   { station, joint }: { readonly station: number; readonly joint: string | undefined },
 ) => {
-  const key = `${lang} ${station} ${joint ?? ''}`;
-  const known = wordsKept.get(key) ?? drawingWordsOf(catalogues[lang], { station, joint });
-  wordsKept.set(key, known);
+  const kept = wordsKept.get(words) ?? new Map<string, ReturnType<typeof drawingWordsOf>>();
+  wordsKept.set(words, kept);
+  const key = `${station} ${joint ?? ''}`;
+  const known = kept.get(key) ?? drawingWordsOf(words, { station, joint });
+  kept.set(key, known);
   return known;
 };
-const wordsKept = new Map<string, ReturnType<typeof drawingWordsOf>>();
+const wordsKept = new WeakMap<Messages, Map<string, ReturnType<typeof drawingWordsOf>>>();
 
 /** Parts of a site that a drawing shows. Nails show in the close-up alone; readings and calls nowhere. */
 const drawn = [
@@ -107,7 +110,7 @@ const viewOf = (show: StageShow): StageView => {
     corner,
     selected,
     theme,
-    words: wordsFor(lang, { station, joint: looked }),
+    words: wordsFor(wordsOn(lang, attempt.level), { station, joint: looked }),
     still,
     insets,
     station,
@@ -125,7 +128,7 @@ const loadsFor = ({ attempt, selected, lang, loads }: StageShow): Pick<StageView
   const known = loadsKept.get(attempt.site);
   if (known?.key === key) return known.drawing;
   const path = loadPathOf(attempt, selected);
-  const words = catalogues[lang];
+  const words = wordsOn(lang, attempt.level);
   const pounds = keyPounds(Math.max(...(path?.arrows ?? []).map((arrow) => arrow.pounds)));
   const drawing = path
     ? {
@@ -176,7 +179,7 @@ const thumb: Drawings['thumb'] = (canvas, { attempt, corner, theme }) => {
 const reading: Drawings['reading'] = (canvas, { attempt, tool, at, from, shown, theme, lang }) => {
   const ratio = canvas.width / Math.max(1, canvas.clientWidth);
   if (typeof shown === 'string') return drawEye({ canvas, ratio, theme }, shown);
-  const words = drawingWordsOf(catalogues[lang], { station: 1, joint: undefined });
+  const words = drawingWordsOf(wordsOn(lang, attempt.level), { station: 1, joint: undefined });
   if (tool === 'eye') {
     const toward = at.startsWith('plate.') ? words.outward : words.yard;
     return drawSight({ canvas, ratio, theme }, { shown, toward });
@@ -199,7 +202,7 @@ const standing: Drawings['standing'] = (
       shown,
       corner,
       theme,
-      words: wordsFor(lang, { station: 1, joint: undefined }),
+      words: wordsFor(wordsOn(lang, attempt.level), { station: 1, joint: undefined }),
       width: Math.round(width * ratio),
       height: Math.round(height * ratio),
       area: {
