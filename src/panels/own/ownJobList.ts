@@ -1,7 +1,7 @@
 import type { Level } from '../../core/level/level';
 import { keepOwnJobs, levelOf, loadOwnJobs, mostKept, type KeptJob } from '../../session/ownJobs';
-import { wordsReady } from '../../present/words/jobWords';
 import type { Desk } from '../desk';
+import { wordsReady } from '../wordsReady';
 
 /** The jobs on own roofs that stand on the start page, newest first. */
 

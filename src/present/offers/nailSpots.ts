@@ -11,7 +11,8 @@ export const jointsThere = (seen: Observation): readonly JointId[] => {
   const upper = methodsOf(seen.level, seen.site.agreed).upper;
   const stations = Array.from({ length: count }, (_, i) => i + 1);
   const sides = sidesOf(seen.level);
-  const behind = againstWall(seen.level) ? stations.map(ledgerJoint) : [];
+  const wall = againstWall(seen.level);
+  const behind = wall ? stations.map(ledgerJoint) : [];
   const rows = sides.flatMap((side) =>
     stations.flatMap((n): readonly JointId[] => {
       const rafter = rafterId(side, n);
@@ -19,7 +20,7 @@ export const jointsThere = (seen: Observation): readonly JointId[] => {
       return [
         `ridge:${rafter}`,
         `heel:${rafter}`,
-        `heelTie:${rafter}`,
+        ...(wall ? [] : [`heelTie:${rafter}` as const]),
         `blockEnd:${block}.near`,
         `blockEnd:${block}.far`,
         `blockPlate:${block}`,

@@ -3,20 +3,21 @@ import type { Level } from '../../core/level/level';
 import { withPosts } from './beamWords';
 import { catalogues, type Lang, type Messages } from './messages';
 
-type Job = Pick<Level, 'plan' | 'shed'>;
+export type Job = Pick<Level, 'plan' | 'shed'>;
 type Catalogues = Readonly<Record<Lang, Messages>>;
 
-/** The catalogue for a job. One at a wall has to have its words first: see `wordsReady`. */
+/** The catalogue for a job. Of one at a wall its words have to be taken in first. */
 export const wordsOn = (lang: Lang, job: Job | undefined): Messages => {
   if (job && againstWall(job)) return (onLedgers ?? catalogues)[lang];
   return job && ridgeCarries(job) ? onBeams[lang] : catalogues[lang];
 };
 
-/** Settled once a job can be told in its own words. Few jobs are at a wall: what is called otherwise there is loaded for them alone. */
-export const wordsReady = async (job: Job): Promise<void> => {
-  if (!againstWall(job) || onLedgers) return;
-  const { ledgerCatalogues } = await import('./ledgerWords');
-  onLedgers = ledgerCatalogues;
+/** Whether the words of a job are still to come: few jobs are at a wall, and what is called otherwise there is loaded for them alone. */
+export const lacksWords = (job: Job): boolean => againstWall(job) && onLedgers === undefined;
+
+/** Takes in the words of jobs at a wall. */
+export const takeIn = (ledgers: Catalogues): void => {
+  onLedgers = ledgers;
 };
 
 let onLedgers: Catalogues | undefined;
