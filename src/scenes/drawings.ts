@@ -1,5 +1,5 @@
 import { roofOf } from '../core/level/layout';
-import { placeOf } from '../core/site/ids';
+import { placeOf, rafterId } from '../core/site/ids';
 import { pose } from '../core/site/posed';
 import type { Attempt } from '../core/site/attempt';
 import { keyPounds, labeled, loadPathOf } from '../present/loadPath';
@@ -102,7 +102,7 @@ const viewOf = (show: StageShow): StageView => {
   const own = view === 'reading' ? 'overview' : view;
   // Nothing of a joint is as it was once the frame is down.
   const close = own === 'joint' && attempt.site.down === undefined;
-  const looked = close ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
+  const looked = close ? (closeUpOf(attempt, joint) ?? anyJoint(attempt, selected)) : undefined;
   return {
     ...shownOf(attempt),
     lastAct: lastActOf(attempt),
@@ -142,6 +142,15 @@ const loadsFor = ({ attempt, selected, lang, loads }: StageShow): Pick<StageView
   return drawing;
 };
 const loadsKept = new WeakMap<object, { readonly key: string; readonly drawing: Pick<StageView, 'loads'> }>();
+
+/** A ledger's nails into a stud are looked at through the rafter there. */
+const closeUpOf = ({ site }: Attempt, asked: string | undefined): string | undefined => {
+  const joint = asked?.replace(/^.*@/, '');
+  const station = /^ledger:ridge\.(\d+)$/.exec(joint ?? '')?.[1];
+  if (station === undefined) return joint;
+  const rafter = rafterId('street', Number(station));
+  return site.members[rafter] ? `ridge:${rafter}` : undefined;
+};
 
 /** The joint a close-up falls back to: the selected rafter's plumb cut, else the first rafter's that stands. */
 const anyJoint = ({ site }: Attempt, selected: string | undefined): string | undefined => {

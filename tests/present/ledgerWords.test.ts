@@ -2,12 +2,14 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { play } from '../../src/core/hands/play';
 import { replay } from '../../src/core/hands/opened';
 import { shapesOf } from '../../src/core/hands/shapes';
-import { stationsOf } from '../../src/core/level/layout';
+import { roofOf, stationsOf } from '../../src/core/level/layout';
 import { boardIds } from '../../src/core/level/planted';
 import { tasksOn } from '../../src/core/order/crew/planner';
 import { onItsRidge, orderRules } from '../../src/core/order/rules';
 import { observe } from '../../src/core/site/observe';
+import { pose } from '../../src/core/site/posed';
 import { begin, take } from '../../src/core/site/take';
+import { jointSeenAt } from '../../src/present/model/jointSeen';
 import { spotsFor } from '../../src/present/offers/spots';
 import { roofSaid } from '../../src/present/roofTold';
 import { ledger as en } from '../../src/present/words/en/ledger';
@@ -129,6 +131,9 @@ describe('a screen on a shed', () => {
           .map(({ id }) => id)
           .filter((id) => id.startsWith('ledger:')),
       ).toEqual(behind);
+    const shown = { level: smallShed, site: early.site, pose: pose(early), figured: roofOf(smallShed) };
+    const seen = behind.map((joint) => jointSeenAt(shown, joint)?.[0] ?? -1);
+    for (const [i, x] of stationsOf(smallShed).entries()) expect(seen[i]).toBeCloseTo(x, 6);
     expect(jointName(ledgerCatalogues.en, 'ledger:ridge.3')).toBe('Ledger to the stud at rafter 3');
     expect(jointName(ledgerCatalogues.es, 'ledger:ridge.3')).toBe('Larguero con el pie derecho del cabio 3');
     expect(roofSaid(ledgerCatalogues.en, observe(run))).toContain(
