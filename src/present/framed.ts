@@ -1,6 +1,6 @@
-import { ridgeCarries, stationsOf, upperStations } from '../core/level/layout';
+import { againstWall, ridgeCarries, sidesOf, stationsOf, upperStations } from '../core/level/layout';
 import type { Level } from '../core/level/level';
-import { ends, sides } from '../core/roof/side';
+import { ends } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import type { SiteEvent } from '../core/site/event';
 import { evolve } from '../core/site/evolve';
@@ -22,8 +22,10 @@ export const framed = (level: Level): Attempt => {
 export const eventsOf = (level: Level): readonly SiteEvent[] => {
   const marks = stationsOf(level);
   const on = { A: 0, B: 0 };
+  const sides = sidesOf(level);
+  const wall = againstWall(level);
   return [
-    ...(ridgeCarries(level) && !level.plan.joists
+    ...(wall || (ridgeCarries(level) && !level.plan.joists)
       ? []
       : marks.map((_, i): SiteEvent => ({ type: 'tieSet', member: `joist.${i + 1}` }))),
     ...stayingPosts(level).map((member): SiteEvent => ({ type: 'postSet', member, fixed: 'both', off: 0 })),
@@ -53,6 +55,6 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
       x: marks[n - 1] ?? 0,
       off: 0,
     })),
-    ...ends.map((end): SiteEvent => ({ type: 'braced', member: `brace.across.${end}` })),
+    ...(wall ? [] : ends).map((end): SiteEvent => ({ type: 'braced', member: `brace.across.${end}` })),
   ];
 };

@@ -9,6 +9,7 @@ import { onItsRidge, orderRules } from '../../src/core/order/rules';
 import { observe } from '../../src/core/site/observe';
 import { pose } from '../../src/core/site/posed';
 import { begin, take } from '../../src/core/site/take';
+import { framed } from '../../src/present/framed';
 import { jointSeenAt } from '../../src/present/model/jointSeen';
 import { spotsFor } from '../../src/present/offers/spots';
 import { roofSaid } from '../../src/present/roofTold';
@@ -102,6 +103,12 @@ const textsIn = (from: unknown): readonly string[] =>
     : typeof from === 'object' && from !== null
       ? Object.values(from).flatMap(textsIn)
       : [];
+
+it('is pictured with what it has and no more', () => {
+  const built = Object.keys(framed(smallShed).site.members);
+  expect(built.filter((id) => !/^(ridge$|rafter\.street|block\.street)/.test(id))).toEqual([]);
+  expect(built).toContain('rafter.street.1');
+});
 
 describe('a screen on a shed', () => {
   const run = play(smallShed, 'expert', { seed: 2, mode: 'own' });
