@@ -1,8 +1,10 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { ownList } from '../core/order/crew/crewList';
+import { againstWall } from '../core/level/layout';
+import type { Level } from '../core/level/level';
 import type { Attempt } from '../core/site/attempt';
 import { pick } from '../present/words/spotNames';
-import { heldName } from '../present/words/names';
+import { heldName, taskName } from '../present/words/names';
 import { lineAndHair } from '../present/words/numbers';
 import { checkRules } from '../core/order/rules';
 import { wordsOf, type Desk } from './desk';
@@ -26,7 +28,7 @@ export const CrewPanel = ({ desk, attempt }: { readonly desk: Desk; readonly att
       {attempt.mode === 'list' || attempt.mode === 'watch' ? (
         <CrewRows desk={desk} attempt={attempt} />
       ) : (
-        <Goal desk={desk} nudge={attempt.mode === 'nudge'} />
+        <Goal desk={desk} level={attempt.level} nudge={attempt.mode === 'nudge'} />
       )}
       <hr />
       <h3>{words.ui.site.readings}</h3>
@@ -60,8 +62,7 @@ const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
             <li class={row.state} key={`${row.code}${row.side ?? ''}`}>
               <RowMark state={row.state} />
               <span>
-                {words.tasks[row.code]}
-                {row.side ? `, ${words.trade.side[row.side]}` : ''}
+                {taskName(words, row)}
                 <span class="hidden">: {words.spoken.row[row.state]}</span>
               </span>
               <span class="tn dim">{row.state === 'now' ? row.left : ''}</span>
@@ -73,7 +74,15 @@ const CrewRows = ({ desk, attempt }: { readonly desk: Desk; readonly attempt: At
   );
 };
 
-const Goal = ({ desk, nudge }: { readonly desk: Desk; readonly nudge: boolean }) => {
+const Goal = ({
+  desk,
+  level,
+  nudge,
+}: {
+  readonly desk: Desk;
+  readonly level: Level;
+  readonly nudge: boolean;
+}) => {
   const words = wordsOf(desk);
   return (
     <>
@@ -85,7 +94,7 @@ const Goal = ({ desk, nudge }: { readonly desk: Desk; readonly nudge: boolean })
           <h3>{words.ui.site.checks}</h3>
           <ul class="rows">
             {checkRules
-              .filter(({ shows }) => shows === 'now')
+              .filter(({ id, shows }) => shows === 'now' && !(id === 'C4' && againstWall(level)))
               .map(({ id }) => (
                 <li key={id}>
                   <RowMark state="later" />

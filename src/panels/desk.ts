@@ -12,7 +12,7 @@ import type { Part, Score } from '../core/score/score';
 import { weakestPart, type Norm } from '../core/score/weakest';
 import { replay } from '../core/hands/opened';
 import type { Drawings, StageCorner, StageView } from '../present/stagePort';
-import { wordsOn } from '../present/words/beamWords';
+import { wordsOn } from '../present/words/jobWords';
 import type { Messages } from '../present/words/messages';
 import type { Tool } from '../present/offers/toolset';
 import { day, freshSite, isReturn } from '../session/jobState';
@@ -120,8 +120,12 @@ export const deskOf = ({ settings, heads, seed, levels, ...given }: DeskParts): 
 };
 
 /** Screens about one job are in that job's words. */
-export const wordsOf = ({ settings, level, screen }: Pick<Desk, 'settings' | 'level' | 'screen'>): Messages =>
-  wordsOn(settings.value.lang, ofAJob.has(screen.peek()) ? level.peek() : undefined);
+export const wordsOf = (desk: Pick<Desk, 'settings' | 'level' | 'screen'>): Messages =>
+  wordsOn(desk.settings.value.lang, jobOf(desk));
+
+/** The job that the screen is about. */
+export const jobOf = ({ level, screen }: Pick<Desk, 'level' | 'screen'>): Level | undefined =>
+  ofAJob.has(screen.peek()) ? level.peek() : undefined;
 const ofAJob: ReadonlySet<Screen> = new Set<Screen>(['talk', 'site', 'debrief']);
 
 export const change = (desk: Desk, part: Partial<Settings>): void => {

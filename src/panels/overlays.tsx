@@ -3,9 +3,12 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { readLooks } from '../content/settingsSchema';
 import { usualLooks } from '../session/jobState';
 import type { Settings } from '../session/settings';
+import { againstWall } from '../core/level/layout';
 import { catalogues, type Messages } from '../present/words/messages';
+import { wordsOn } from '../present/words/jobWords';
+import type { Level } from '../core/level/level';
 import { forget } from './classes/takenActs';
-import { change, wordsOf, type Desk } from './desk';
+import { change, jobOf, wordsOf, type Desk } from './desk';
 import { Radios } from './radios';
 import { useSignal } from './useSignal';
 import { Volume } from './volume';
@@ -160,19 +163,36 @@ const Erase = ({ desk }: { readonly desk: Desk }) => {
 /** Tools whose names are not said elsewhere. */
 const glossaryTools = ['waterLevel', 'bob', 'square', 'straightedge', 'storyPole', 'pattern'] as const;
 
+type Term = readonly [string, string];
+
+/** What the roof is made of, as the job calls it. */
+const termsOf = (job: Level | undefined): readonly Term[] => {
+  const wall = job !== undefined && againstWall(job);
+  const [en, es] = (['en', 'es'] as const).map((lang) =>
+    wall ? wordsOn(lang, job).trade : catalogues[lang].trade,
+  ) as [Trade, Trade];
+  const free: readonly Term[] = [
+    [en.member.joist(1), es.member.joist(1)],
+    [en.member.collar(1), es.member.collar(1)],
+  ];
+  return [
+    [en.member.ridge, es.member.ridge],
+    [en.member.rafter(1, en.side.yard), es.member.rafter(1, es.side.yard)],
+    [en.member.block(1, en.side.yard), es.member.block(1, es.side.yard)],
+    ...(wall ? [] : free),
+    [en.member.post(1), es.member.post(1)],
+    ...(wall ? [] : [[en.member.braceAlong, es.member.braceAlong] as const]),
+    [en.member.plate(en.side.street), es.member.plate(es.side.street)],
+  ];
+};
+type Trade = Messages['trade'];
+
 /** Terms as pairs, each in both languages. */
 const WordsPanel = ({ desk }: { readonly desk: Desk }) => {
   const words = wordsOf(desk);
   const { en, es } = catalogues;
-  const pairs: readonly (readonly [string, string])[] = [
-    [en.trade.member.ridge, es.trade.member.ridge],
-    [en.trade.member.rafter(1, en.trade.side.yard), es.trade.member.rafter(1, es.trade.side.yard)],
-    [en.trade.member.block(1, en.trade.side.yard), es.trade.member.block(1, es.trade.side.yard)],
-    [en.trade.member.joist(1), es.trade.member.joist(1)],
-    [en.trade.member.collar(1), es.trade.member.collar(1)],
-    [en.trade.member.post(1), es.trade.member.post(1)],
-    [en.trade.member.braceAlong, es.trade.member.braceAlong],
-    [en.trade.member.plate(en.trade.side.street), es.trade.member.plate(es.trade.side.street)],
+  const pairs: readonly Term[] = [
+    ...termsOf(jobOf(desk)),
     [en.trade.tool.tack, es.trade.tool.tack],
     [en.trade.tool.nail, es.trade.tool.nail],
     [en.trade.tool.draw, es.trade.tool.draw],

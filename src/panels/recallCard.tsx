@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Level } from '../core/level/level';
 import { misplacedIn, recallFor, type Misplaced, type RecallStep } from '../core/order/crew/recall';
 import type { Messages } from '../present/words/messages';
+import { taskName } from '../present/words/names';
 import { wordsOf, type Desk } from './desk';
 import { useSignal } from './useSignal';
 
@@ -70,7 +71,7 @@ type FiveProps = {
 const Five = ({ words, steps, order, tap }: FiveProps) => (
   <ul class="five">
     {steps.map((step) => (
-      <li key={lineName(words, step)}>
+      <li key={taskName(words, step)}>
         <button
           type="button"
           class="btn"
@@ -79,7 +80,7 @@ const Five = ({ words, steps, order, tap }: FiveProps) => (
           onClick={() => tap?.(step)}
         >
           <span class="nth tn">{order.includes(step) ? order.indexOf(step) + 1 : ''}</span>
-          {lineName(words, step)}
+          {taskName(words, step)}
         </button>
       </li>
     ))}
@@ -92,14 +93,11 @@ const Told = ({ words, wrong }: { readonly words: Messages; readonly wrong: read
   return (
     <>
       {wrong.map(({ early, late, why }) => (
-        <p key={`${lineName(words, early)} ${lineName(words, late)}`}>
-          <b>{names.first(lineName(words, early), lineName(words, late))}</b>{' '}
+        <p key={`${taskName(words, early)} ${taskName(words, late)}`}>
+          <b>{names.first(taskName(words, early), taskName(words, late))}</b>{' '}
           {why === 'physics' ? names.physics : words.rules[why]?.why}
         </p>
       ))}
     </>
   );
 };
-
-const lineName = ({ tasks, trade }: Messages, { code, side }: RecallStep): string =>
-  side ? `${tasks[code]}, ${trade.side[side]}` : tasks[code];

@@ -3,6 +3,7 @@ import { crewStep, sameJob, type CrewStep } from '../core/hands/crewStep';
 import type { Action } from '../core/site/action';
 import { isOver } from '../core/site/state';
 import { stepText } from '../present/stepText';
+import { taskName } from '../present/words/names';
 import { pick } from '../present/words/spotNames';
 import type { Messages } from '../present/words/messages';
 import type { Session } from '../session/session';
@@ -38,10 +39,7 @@ export const WatchPanel = ({ desk, session, onAct }: Props) => {
   };
   return (
     <section class="work paper watch" aria-labelledby="work-title">
-      <h2 id="work-title">
-        {words.tasks[code]}
-        {side ? `, ${words.trade.side[side]}` : ''}
-      </h2>
+      <h2 id="work-title">{taskName(words, { code, side })}</h2>
       <p class="step">
         <span class="dim">{words.ui.watch.title}</span>
         <b>{thing}</b>

@@ -22,14 +22,16 @@ export const framed = (level: Level): Attempt => {
 export const eventsOf = (level: Level): readonly SiteEvent[] => {
   const marks = stationsOf(level);
   const on = { A: 0, B: 0 };
+  const sides = sidesOf(level);
+  const wall = againstWall(level);
   return [
-    ...(againstWall(level) || (ridgeCarries(level) && !level.plan.joists)
+    ...(wall || (ridgeCarries(level) && !level.plan.joists)
       ? []
       : marks.map((_, i): SiteEvent => ({ type: 'tieSet', member: `joist.${i + 1}` }))),
     ...stayingPosts(level).map((member): SiteEvent => ({ type: 'postSet', member, fixed: 'both', off: 0 })),
     { type: 'madeReady', what: 'platform', at: 'site' },
     { type: 'ridgeLanded', on: 'posts', high: on, aside: on },
-    ...sidesOf(level).flatMap((side) =>
+    ...sides.flatMap((side) =>
       marks.map((x, i): SiteEvent => ({
         type: 'placed',
         member: rafterId(side, i + 1),
@@ -38,7 +40,7 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
         x,
       })),
     ),
-    ...sidesOf(level).flatMap((side) =>
+    ...sides.flatMap((side) =>
       marks.slice(0, -1).map((x, i): SiteEvent => ({
         type: 'placed',
         member: blockId(side, i + 1),
@@ -53,9 +55,6 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
       x: marks[n - 1] ?? 0,
       off: 0,
     })),
-    ...(againstWall(level) ? [] : ends).map((end): SiteEvent => ({
-      type: 'braced',
-      member: `brace.across.${end}`,
-    })),
+    ...(wall ? [] : ends).map((end): SiteEvent => ({ type: 'braced', member: `brace.across.${end}` })),
   ];
 };

@@ -21,6 +21,7 @@ const jobs: Readonly<Record<string, WorkCode>> = {
   ridgeLengthSettled: 'settleRidge',
   endsProved: 'proveEnds',
   middleLocked: 'lockMiddle',
+  ledgerNailed: 'fixLedger',
   bracedAlong: 'braceRidge',
   postsFixed: 'setPosts',
   strung: 'string',

@@ -1,6 +1,15 @@
-import { stationsOf, upperStations } from '../core/level/layout';
-import { ends, sides, type Side } from '../core/roof/side';
-import { blockId, partsOfJoint, placeOf, rafterId, type JointId, type MemberId } from '../core/site/ids';
+import { againstWall, sidesOf, stationsOf, upperStations } from '../core/level/layout';
+import { ends, type Side } from '../core/roof/side';
+import {
+  blockId,
+  ledgerJoint,
+  partsOfJoint,
+  placeOf,
+  rafterId,
+  type JointId,
+  type MemberId,
+} from '../core/site/ids';
+import { jointRows } from '../core/site/jointRows';
 import type { Observation } from '../core/site/observe';
 import { postIds } from '../core/site/planPosts';
 import { methodsOf, requiredFor } from '../core/site/required';
@@ -21,10 +30,10 @@ export const roofGroups = ({ level, site }: Sight): readonly Group[] => {
   const count = stationsOf(level).length;
   const upper = methodsOf(level, site.agreed).upper === 'straps' ? 'strap' : 'collar';
   const tops = upperStations(level);
+  const sides = sidesOf(level);
   const whole = [
     'ridge',
-    'brace.along.1',
-    ...ends.map((end) => `brace.across.${end}`),
+    ...(againstWall(level) ? [] : ['brace.along.1', ...ends.map((end) => `brace.across.${end}`)]),
     ...postIds(level),
     ...Object.keys(site.lines),
     ...sides.map((side) => `plate.${side}`),
@@ -80,7 +89,8 @@ const stateSaid = (words: Messages, seen: Sight, id: string): string => {
   if (/^(string|chalk|tail)\./.test(id)) return roof.there;
   const up = seen.members[id as MemberId];
   if (id === 'ridge' && seen.ridgeOn === undefined) return `${roof.absent}, ${markedSaid(words, seen, id)}`;
-  if (id === 'ridge') return `${roof.heldBy[carrierOf(seen)]}, ${markedSaid(words, seen, id)}`;
+  if (id === 'ridge')
+    return [roof.heldBy[carrierOf(seen)], markedSaid(words, seen, id), ...studsSaid(words, seen)].join(', ');
   if (up === undefined) return roof.absent;
   const board = up === 'up' ? [] : [memberName(words, up)];
   const split = seen.open.some(({ what, at }) => what === 'split' && at === id) ? [roof.split] : [];
@@ -100,15 +110,33 @@ const tailSaid = (
   return [site.trims[board]?.tail === undefined ? roof.tailLong : roof.tailCut];
 };
 
-/** What is seen to carry the ridge: a machine as long as the sling is on it, posts, its end pairs, or people. */
+/** At how many of its studs a ledger is nailed. */
+const studsSaid = ({ spoken: { roof } }: Messages, { level, site }: Sight): readonly string[] => {
+  if (!againstWall(level)) return [];
+  const all = stationsOf(level).map((_, i) => ledgerJoint(i + 1));
+  return [
+    roof.studs(
+      all.filter((joint) => (site.joints[joint]?.nails ?? 0) >= jointRows.ledger.full).length,
+      all.length,
+    ),
+  ];
+};
+
+/** What is seen to carry the ridge: a machine as long as the sling is on it, posts, its end pairs or its wall, or people. */
 const carrierOf = ({ level, site, members, ridgeOn }: Sight): 'machine' | 'posts' | 'rafters' | 'hands' => {
   if (ridgeOn === 'machine' && site.sling !== undefined) return 'machine';
   if (postIds(level).some((id) => members[id] !== undefined)) return 'posts';
   const holds = (joint: JointId): boolean => site.joints[joint] !== undefined;
-  const pairs = [1, stationsOf(level).length].every((n) =>
-    sides.every((side) => holds(`ridge:${rafterId(side, n)}`) && holds(`heel:${rafterId(side, n)}`)),
-  );
-  return pairs || ridgeOn !== 'hands' ? 'rafters' : 'hands';
+  const wall = againstWall(level);
+  const ofEnd = (n: number): readonly JointId[] =>
+    wall
+      ? [ledgerJoint(n)]
+      : sidesOf(level).flatMap((side): readonly JointId[] => [
+          `ridge:${rafterId(side, n)}`,
+          `heel:${rafterId(side, n)}`,
+        ]);
+  const fast = [1, stationsOf(level).length].every((n) => ofEnd(n).every(holds));
+  return fast || ridgeOn !== 'hands' ? 'rafters' : 'hands';
 };
 
 const markedSaid = ({ spoken: { roof } }: Messages, seen: Sight, id: string): string =>
@@ -150,16 +178,18 @@ const jointSaid = (words: Messages, seen: Sight, joint: JointId): string => {
 export const roofSaid = (words: Messages, seen: Sight): string => {
   const { roof } = words.spoken;
   const { site, level } = seen;
+  const sides = sidesOf(level);
   if (site.down !== undefined) return `${words.ui.site.down} ${pick(words.ui.site.fell, site.down)}`;
   const stations = stationsOf(level).map((_, i) => i + 1);
   const up = (id: string): boolean => seen.members[id as MemberId] !== undefined;
   const pairs = stations.filter((n) => sides.every((side) => up(rafterId(side, n)))).length;
   const count = (kind: string): number =>
     Object.keys(seen.members).filter((id) => id.startsWith(`${kind}.`)).length;
-  const bays = 2 * (stations.length - 1);
+  const bays = sides.length * (stations.length - 1);
   const tops = upperStations(level).length;
   return [
     seen.ridgeOn === undefined ? roof.notUp : roof[carrierOf(seen)],
+    ...(seen.ridgeOn === undefined ? [] : studsSaid(words, seen).map(sentence)),
     ...(level.plan.joists ? [roof.joists(count('joist'), stations.length)] : []),
     roof.pairs(pairs, stations.length),
     ...sides.flatMap((side) => tackedSaid(words, seen, side)),
@@ -170,6 +200,8 @@ export const roofSaid = (words: Messages, seen: Sight): string => {
     ),
   ].join(' ');
 };
+
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
 const tackedSaid = (words: Messages, seen: Sight, side: Side): readonly string[] => {
   const hanging = Object.entries(seen.site.joints).flatMap(([joint, so]) => {

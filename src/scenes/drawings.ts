@@ -1,12 +1,13 @@
 import { roofOf } from '../core/level/layout';
-import { placeOf } from '../core/site/ids';
+import { placeOf, rafterId } from '../core/site/ids';
 import { pose } from '../core/site/posed';
 import type { Attempt } from '../core/site/attempt';
 import { keyPounds, labeled, loadPathOf } from '../present/loadPath';
 import { drawingWordsOf } from '../present/drawingWords';
 import { lastActOf, sameWork } from '../present/lastAct';
 import type { Drawings, StageShow } from '../present/stagePort';
-import { catalogues } from '../present/words/messages';
+import { wordsOn } from '../present/words/jobWords';
+import type { Messages } from '../present/words/messages';
 import { drawEye } from './instruments/drawEye';
 import { drawReading } from './instruments/drawReading';
 import { drawSight } from './instruments/drawSight';
@@ -46,15 +47,17 @@ const insets = { top: 44, right: 0, bottom: 0, left: 0 };
 
 /** Words of a drawing, the same object for the same words: the stage draws anew only what is given anew. */
 const wordsFor = (
-  lang: StageShow['lang'],
+  words: Messages,
   { station, joint }: { readonly station: number; readonly joint: string | undefined },
 ) => {
-  const key = `${lang} ${station} ${joint ?? ''}`;
-  const known = wordsKept.get(key) ?? drawingWordsOf(catalogues[lang], { station, joint });
-  wordsKept.set(key, known);
+  const kept = wordsKept.get(words) ?? new Map<string, ReturnType<typeof drawingWordsOf>>();
+  wordsKept.set(words, kept);
+  const key = `${station} ${joint ?? ''}`;
+  const known = kept.get(key) ?? drawingWordsOf(words, { station, joint });
+  kept.set(key, known);
   return known;
 };
-const wordsKept = new Map<string, ReturnType<typeof drawingWordsOf>>();
+const wordsKept = new WeakMap<Messages, Map<string, ReturnType<typeof drawingWordsOf>>>();
 
 /** Parts of a site that a drawing shows. Nails show in the close-up alone; readings and calls nowhere. */
 const drawn = [
@@ -99,7 +102,7 @@ const viewOf = (show: StageShow): StageView => {
   const own = view === 'reading' ? 'overview' : view;
   // Nothing of a joint is as it was once the frame is down.
   const close = own === 'joint' && attempt.site.down === undefined;
-  const looked = close ? (joint?.replace(/^.*@/, '') ?? anyJoint(attempt, selected)) : undefined;
+  const looked = close ? (closeUpOf(attempt, joint) ?? anyJoint(attempt, selected)) : undefined;
   return {
     ...shownOf(attempt),
     lastAct: lastActOf(attempt),
@@ -107,7 +110,7 @@ const viewOf = (show: StageShow): StageView => {
     corner,
     selected,
     theme,
-    words: wordsFor(lang, { station, joint: looked }),
+    words: wordsFor(wordsOn(lang, attempt.level), { station, joint: looked }),
     still,
     insets,
     station,
@@ -125,7 +128,7 @@ const loadsFor = ({ attempt, selected, lang, loads }: StageShow): Pick<StageView
   const known = loadsKept.get(attempt.site);
   if (known?.key === key) return known.drawing;
   const path = loadPathOf(attempt, selected);
-  const words = catalogues[lang];
+  const words = wordsOn(lang, attempt.level);
   const pounds = keyPounds(Math.max(...(path?.arrows ?? []).map((arrow) => arrow.pounds)));
   const drawing = path
     ? {
@@ -139,6 +142,15 @@ const loadsFor = ({ attempt, selected, lang, loads }: StageShow): Pick<StageView
   return drawing;
 };
 const loadsKept = new WeakMap<object, { readonly key: string; readonly drawing: Pick<StageView, 'loads'> }>();
+
+/** A ledger's nails into a stud are looked at through the rafter there. */
+const closeUpOf = ({ site }: Attempt, asked: string | undefined): string | undefined => {
+  const joint = asked?.replace(/^.*@/, '');
+  const station = /^ledger:ridge\.(\d+)$/.exec(joint ?? '')?.[1];
+  if (station === undefined) return joint;
+  const rafter = rafterId('street', Number(station));
+  return site.members[rafter] ? `ridge:${rafter}` : undefined;
+};
 
 /** The joint a close-up falls back to: the selected rafter's plumb cut, else the first rafter's that stands. */
 const anyJoint = ({ site }: Attempt, selected: string | undefined): string | undefined => {
@@ -176,7 +188,7 @@ const thumb: Drawings['thumb'] = (canvas, { attempt, corner, theme }) => {
 const reading: Drawings['reading'] = (canvas, { attempt, tool, at, from, shown, theme, lang }) => {
   const ratio = canvas.width / Math.max(1, canvas.clientWidth);
   if (typeof shown === 'string') return drawEye({ canvas, ratio, theme }, shown);
-  const words = drawingWordsOf(catalogues[lang], { station: 1, joint: undefined });
+  const words = drawingWordsOf(wordsOn(lang, attempt.level), { station: 1, joint: undefined });
   if (tool === 'eye') {
     const toward = at.startsWith('plate.') ? words.outward : words.yard;
     return drawSight({ canvas, ratio, theme }, { shown, toward });
@@ -199,7 +211,7 @@ const standing: Drawings['standing'] = (
       shown,
       corner,
       theme,
-      words: wordsFor(lang, { station: 1, joint: undefined }),
+      words: wordsFor(wordsOn(lang, attempt.level), { station: 1, joint: undefined }),
       width: Math.round(width * ratio),
       height: Math.round(height * ratio),
       area: {

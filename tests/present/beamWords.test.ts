@@ -3,7 +3,7 @@ import { modelOf } from '../../src/present/model/solidsOf';
 import { shownOf } from '../../src/present/model/scheme';
 import { framed } from '../../src/present/framed';
 import { pose } from '../../src/core/site/posed';
-import { wordsOn } from '../../src/present/words/beamWords';
+import { wordsOn } from '../../src/present/words/jobWords';
 import { memberName } from '../../src/present/words/names';
 import { trueJobOn, smallBeam } from '../site/beams';
 import { levelOf } from '../site/levels';

@@ -7,7 +7,7 @@ import type { Shown } from './scheme';
  * Where a joint is seen on the drawing, a little below the top edge of what it fastens. Hands work at its side: for that
  * see `jointPlace` of the crew's places, which other members may hide.
  */
-export const jointSeenAt = ({ pose, level, figured }: Shown, joint: string): Vec3 | undefined => {
+export const jointSeenAt = ({ pose, level, figured }: Framing, joint: string): Vec3 | undefined => {
   const { kind, member } = partsOfJoint(joint);
   const rafter = pose.rafters[member as RafterId];
   if (rafter) {
@@ -17,6 +17,7 @@ export const jointSeenAt = ({ pose, level, figured }: Shown, joint: string): Vec
   }
   const block = pose.blocks[member as BlockId];
   const { station, side } = placeOf(joint);
+  if (kind === 'ledger') return studSeen({ pose, level, figured }, station ?? 1);
   if (block) {
     const inBay = joint.endsWith('.far') ? 1 : joint.endsWith('.near') ? 0 : 0.5;
     const near = pose.rafters[`rafter.${block.side}.${block.bay}`];
@@ -31,6 +32,18 @@ export const jointSeenAt = ({ pose, level, figured }: Shown, joint: string): Vec
     return [x, signOf(side ?? 'street') * (level.plan.span / 2 - 2), 3];
   }
   return undefined;
+};
+
+type Framing = Pick<Shown, 'pose' | 'level' | 'figured'>;
+
+/** On the face of a ledger, before the stud behind a rafter's place. */
+const studSeen = ({ pose: { ridge }, level, figured }: Framing, station: number): Vec3 | undefined => {
+  if (!ridge) return undefined;
+  const { thickness, depth } = level.plan.ridge;
+  const x = figured.layout.stations[station - 1] ?? 0;
+  const along = (x - ridge.A.x) / (ridge.B.x - ridge.A.x);
+  const top = ridge.A.z + along * (ridge.B.z - ridge.A.z);
+  return [x, ridge.A.y - thickness / 2, top - depth / 2];
 };
 
 const collarEnd = (pose: Shown['pose'], station: number, side: 'street' | 'yard'): Vec3 | undefined => {

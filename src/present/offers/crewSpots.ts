@@ -1,5 +1,6 @@
 import type { Action, Readiness, Spot as StandingSpot } from '../../core/site/action';
-import { stationsOf } from '../../core/level/layout';
+import { againstWall, stationsOf } from '../../core/level/layout';
+import type { Level } from '../../core/level/level';
 import { topicsOn } from '../../core/level/topics';
 import type { Attempt } from '../../core/site/attempt';
 import { expand } from '../../core/site/carryOn';
@@ -55,14 +56,17 @@ const agreeSpots = ({ level, site }: Observation): readonly Spot[] => {
 };
 
 const anchors = ['joists', 'wall', 'ridge', 'rafter', 'load'] as const;
+/** Under a ledger no joists lie, and no machine lifts it. */
+const anchorsOn = (level: Level): readonly (typeof anchors)[number][] =>
+  againstWall(level) ? ['wall', 'ridge', 'rafter'] : anchors;
 
-const readySpots = ({ site }: Observation): readonly Spot[] =>
+const readySpots = ({ level, site }: Observation): readonly Spot[] =>
   (['platform', 'ladder', 'openings', 'anchor', 'gear'] as const)
     .filter((what) => site.ready[what] === undefined)
     .map((what) => ({
       id: `ready.${what}`,
       member: 'site',
-      offers: [what === 'anchor' ? anchorOffer : readyOffer(what)],
+      offers: [what === 'anchor' ? anchorOffer(level) : readyOffer(what)],
     }));
 
 const readyOffer = (what: Readiness): Offer => ({
@@ -71,16 +75,16 @@ const readyOffer = (what: Readiness): Offer => ({
   act: () => ({ type: 'makeReady', what, at: 'site' }),
 });
 
-const anchorOffer: Offer = {
+const anchorOffer = (level: Level): Offer => ({
   id: 'ready.anchor',
   label: ['act', 'makeReady'],
   picker: {
     kind: 'choice',
     label: ['ready', 'anchor'],
-    options: anchors.map((value) => ({ value, label: ['anchor', value] })),
+    options: anchorsOn(level).map((value) => ({ value, label: ['anchor', value] })),
   },
   act: (at) => ({ type: 'makeReady', what: 'anchor', at: at as (typeof anchors)[number] }),
-};
+});
 
 const spots: readonly StandingSpot[] = ['platform', 'beside', 'clear', 'ladder', 'path', 'plate'];
 

@@ -1,6 +1,5 @@
-import { stationsOf, upperStations } from '../../core/level/layout';
-import { sides } from '../../core/roof/side';
-import { partsOfJoint, rafterId, type JointId, type MemberId } from '../../core/site/ids';
+import { againstWall, sidesOf, stationsOf, upperStations } from '../../core/level/layout';
+import { ledgerJoint, partsOfJoint, rafterId, type JointId, type MemberId } from '../../core/site/ids';
 import { jointRows } from '../../core/site/jointRows';
 import type { Observation } from '../../core/site/observe';
 import { methodsOf } from '../../core/site/required';
@@ -10,14 +9,18 @@ import type { Offer, Spot } from './offer';
 export const jointsThere = (seen: Observation): readonly JointId[] => {
   const count = stationsOf(seen.level).length;
   const upper = methodsOf(seen.level, seen.site.agreed).upper;
+  const stations = Array.from({ length: count }, (_, i) => i + 1);
+  const sides = sidesOf(seen.level);
+  const wall = againstWall(seen.level);
+  const behind = wall ? stations.map(ledgerJoint) : [];
   const rows = sides.flatMap((side) =>
-    Array.from({ length: count }, (_, i) => i + 1).flatMap((n): readonly JointId[] => {
+    stations.flatMap((n): readonly JointId[] => {
       const rafter = rafterId(side, n);
       const block = `block.${side}.${n}` as const;
       return [
         `ridge:${rafter}`,
         `heel:${rafter}`,
-        `heelTie:${rafter}`,
+        ...(wall ? [] : [`heelTie:${rafter}` as const]),
         `blockEnd:${block}.near`,
         `blockEnd:${block}.far`,
         `blockPlate:${block}`,
@@ -27,7 +30,9 @@ export const jointsThere = (seen: Observation): readonly JointId[] => {
   const tops = upperStations(seen.level).flatMap((n): readonly JointId[] =>
     upper === 'straps' ? [`strap:strap.${n}`] : sides.map((side) => `collarEnd:collar.${n}.${side}` as const),
   );
-  return [...rows, ...tops].filter((joint) => seen.members[partsOfJoint(joint).member] !== undefined);
+  return [...behind, ...rows, ...tops].filter(
+    (joint) => seen.members[partsOfJoint(joint).member] !== undefined,
+  );
 };
 
 const nailsIn = (seen: Observation, joint: JointId): { readonly tacks: number; readonly nails: number } =>

@@ -1,8 +1,8 @@
 import { levelAt } from '../../core/instruments/rows';
-import { roofOf, stationsOf } from '../../core/level/layout';
+import { againstWall, roofOf, sidesOf, stationsOf, widthOf } from '../../core/level/layout';
 import type { Level } from '../../core/level/level';
 import { plateSpots } from '../../core/level/planted';
-import { ends, sides } from '../../core/roof/side';
+import { ends, type Side } from '../../core/roof/side';
 import { rafterId } from '../../core/site/ids';
 import { figuredTop } from '../../core/site/posed';
 import type { Observation } from '../../core/site/observe';
@@ -19,17 +19,19 @@ const taped = { usual: 'hooked', others: ['inch'] } as const;
 const tapedAlong = { usual: 'hooked', others: ['inch', 'last'] } as const;
 
 export const tapeSpots = (seen: Observation): readonly Spot[] => {
-  const { span, length } = seen.level.plan;
+  const { length } = seen.level.plan;
+  const span = widthOf(seen.level);
+  const otherWall = againstWall(seen.level) ? 'plate.street' : 'plate.yard';
   const tape = (at: string, member: string, start: number): readonly Spot[] =>
     readAt(seen, { tool: 'tape', at }, { member, start: whole(start), holds: taped });
   return [
     ...plateSpots.flatMap((at) => tape(`width.${at}`, 'plate.street', span)),
     ...['1', '2'].flatMap((which) =>
-      tape(`diagonal.${which}`, 'plate.yard', Math.sqrt(span * span + length * length)),
+      tape(`diagonal.${which}`, otherWall, Math.sqrt(span * span + length * length)),
     ),
     ...tape('board.ridge', 'board.ridge', roofOf(seen.level).ridges[0]?.length ?? 0),
     ...ridgeTapes(seen),
-    ...sides.flatMap((side) => rowTapes(seen, side)),
+    ...sidesOf(seen.level).flatMap((side) => rowTapes(seen, side)),
     ...seen.boards.all.flatMap((board) => tape(`${board}.depth`, board, seen.level.plan.rafter.depth)),
   ];
 };
@@ -56,7 +58,7 @@ const ridgeTapes = (seen: Observation): readonly Spot[] => {
   ]);
 };
 
-const rowTapes = (seen: Observation, side: (typeof sides)[number]): readonly Spot[] => {
+const rowTapes = (seen: Observation, side: Side): readonly Spot[] => {
   const { rafter, spacing } = seen.level.plan;
   const { stations } = roofOf(seen.level).layout;
   return numbers(seen.level).flatMap((n) => [
@@ -78,7 +80,7 @@ const rowTapes = (seen: Observation, side: (typeof sides)[number]): readonly Spo
 };
 
 export const levelSpots = (seen: Observation): readonly Spot[] => [
-  ...sides.flatMap((side) =>
+  ...sidesOf(seen.level).flatMap((side) =>
     plateSpots.flatMap((at) =>
       readAt(
         seen,
@@ -101,14 +103,14 @@ export const levelSpots = (seen: Observation): readonly Spot[] => [
 
 export const stringReadings = (seen: Observation): readonly Spot[] => {
   const along = (tool: 'string' | 'straightedge', signed: boolean): readonly Spot[] =>
-    sides.flatMap((side) =>
+    sidesOf(seen.level).flatMap((side) =>
       numbers(seen.level).flatMap((n) =>
         readAt(seen, { tool, at: `plane.${side}.${n}` }, { member: rafterId(side, n), signed }),
       ),
     );
   return [
     ...readAt(seen, { tool: 'string', at: 'ridge.straight' }, { member: 'ridge', signed: true }),
-    ...sides.flatMap((side) =>
+    ...sidesOf(seen.level).flatMap((side) =>
       readAt(seen, { tool: 'string', at: `plate.${side}.mid` }, { member: `plate.${side}`, signed: true }),
     ),
     ...along('string', false),
@@ -117,7 +119,7 @@ export const stringReadings = (seen: Observation): readonly Spot[] => {
 };
 
 export const ruleSpots = (seen: Observation): readonly Spot[] =>
-  sides.flatMap((side) =>
+  sidesOf(seen.level).flatMap((side) =>
     numbers(seen.level).flatMap((n) => {
       const id = rafterId(side, n);
       const rule = (at: string, member: string): readonly Spot[] =>
@@ -167,7 +169,7 @@ export const lookSpots = (seen: Observation): readonly Spot[] => {
     return readAt(seen, reading, { member, signed: true });
   };
   return [
-    ...sides.flatMap((side): readonly Spot[] => [
+    ...sidesOf(seen.level).flatMap((side): readonly Spot[] => [
       { id: `judge@plate.${side}`, member: `plate.${side}`, offers: [judge(`plate.${side}`)] },
       ...sight(`plate.${side}.mid`, `plate.${side}`),
     ]),

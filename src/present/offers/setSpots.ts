@@ -1,6 +1,6 @@
-import { stationsOf, upperStations } from '../../core/level/layout';
+import { againstWall, sidesOf, stationsOf, upperStations } from '../../core/level/layout';
 import type { PlaceAt } from '../../core/site/action';
-import { ends, sides, type Side } from '../../core/roof/side';
+import { ends, type Side } from '../../core/roof/side';
 import { blockId, rafterId, type BoardId, type MemberId } from '../../core/site/ids';
 import { figuredPost } from '../../core/site/decidePost';
 import { postIds } from '../../core/site/planPosts';
@@ -14,7 +14,7 @@ export const setSpots = (seen: Observation): readonly Spot[] => [
   ...tieSpots(seen),
   ...postSpots(seen),
   ...ridgeSpots(seen),
-  ...sides.flatMap((side) => sideSpots(seen, side)),
+  ...sidesOf(seen.level).flatMap((side) => sideSpots(seen, side)),
   ...upperSpots(seen),
 ];
 
@@ -30,7 +30,7 @@ const takeOut = (member: MemberId): Offer => ({
 });
 
 const wallSpots = (seen: Observation): readonly Spot[] =>
-  [...sides, ...ends].flatMap((wall) => {
+  [...sidesOf(seen.level), ...ends].flatMap((wall) => {
     const id = `brace.wall.${wall}` as const;
     return up(seen, id)
       ? []
@@ -83,7 +83,10 @@ const postSpots = (seen: Observation): readonly Spot[] =>
   });
 
 const ridgeSpots = (seen: Observation): readonly Spot[] => {
-  const braces = (['brace.across.A', 'brace.across.B', 'brace.along.1'] as const).flatMap((id) => {
+  const free = againstWall(seen.level)
+    ? []
+    : (['brace.across.A', 'brace.across.B', 'brace.along.1'] as const);
+  const braces = free.flatMap((id) => {
     const [, kind = 'along', end = ''] = id.split('.');
     const from = kind === 'along' ? 'ridge' : end;
     if (up(seen, id)) return spot(id, [takeOut(id)]);
@@ -168,6 +171,6 @@ const upperSpots = (seen: Observation): readonly Spot[] =>
     const straps = methodsOf(seen.level, seen.site.agreed).upper === 'straps';
     const id = straps ? (`strap.${n}` as const) : (`collar.${n}` as const);
     if (up(seen, id)) return spot(id, [takeOut(id)]);
-    if (!sides.every((side) => up(seen, rafterId(side, n)))) return [];
+    if (!sidesOf(seen.level).every((side) => up(seen, rafterId(side, n)))) return [];
     return spot(id, straps ? [place(id, 'mark')] : [place(id, 'line'), place(id, 'mark', 'eye')]);
   });

@@ -1,5 +1,5 @@
-import { roofOf, stationsOf } from '../../core/level/layout';
-import { ends, sides, type End, type Side } from '../../core/roof/side';
+import { againstWall, roofOf, sidesOf, stationsOf } from '../../core/level/layout';
+import { ends, type End, type Side } from '../../core/roof/side';
 import { gaugeBlock } from '../../core/instruments/rows';
 import type { Cut } from '../../core/site/action';
 import { leavesTailsLong } from '../../core/site/required';
@@ -26,14 +26,14 @@ const trimOffer = (member: MemberId | BoardId, cut: Cut, to = 2): Offer => ({
 
 export const trimSpots = (seen: Observation): readonly Spot[] => [
   ...tailSpots(seen),
-  ...sides.flatMap((side) => ['A', 'mid', 'B'].map((at) => wallSpot(side, at))),
+  ...sidesOf(seen.level).flatMap((side) => ['A', 'mid', 'B'].map((at) => wallSpot(side, at))),
   { id: 'board.ridge', member: 'board.ridge', offers: [trimOffer('board.ridge', 'end', 24)] },
   ...seen.boards.all.map((board): Spot => ({
     id: board,
     member: board,
     offers: (['plumb', 'wedge', 'seat', 'heel'] as const).map((cut) => trimOffer(board, cut)),
   })),
-  ...sides.flatMap((side) =>
+  ...sidesOf(seen.level).flatMap((side) =>
     stationsOf(seen.level)
       .slice(0, -1)
       .map((_, i): Spot => ({
@@ -80,7 +80,7 @@ const stringOffers = (seen: Observation, side: Side): readonly Offer[] => {
 };
 
 export const stretchSpots = (seen: Observation): readonly Spot[] =>
-  sides.flatMap((side) => {
+  sidesOf(seen.level).flatMap((side) => {
     const offers = stringOffers(seen, side);
     return offers.length === 0 ? [] : [{ id: `string.${side}`, member: `string.${side}`, offers }];
   });
@@ -88,7 +88,7 @@ export const stretchSpots = (seen: Observation): readonly Spot[] =>
 const datums = { endA: 'fromA', endB: 'fromB', last: 'hop' } as const;
 
 export const markSpots = (seen: Observation): readonly Spot[] => [
-  ...(['plate.street', 'plate.yard', 'ridge'] as const).map((on): Spot => {
+  ...[...sidesOf(seen.level).map((side) => `plate.${side}` as const), 'ridge' as const].map((on): Spot => {
     const offer: Offer = {
       id: 'mark',
       label: ['act', 'mark'],
@@ -107,7 +107,7 @@ export const markSpots = (seen: Observation): readonly Spot[] => [
     };
     return { id: `mark@${on}`, member: on, offers: [offer] };
   }),
-  ...sides.flatMap((side) => [...chalkSpot(seen, side), ...tailSpot(seen, side)]),
+  ...sidesOf(seen.level).flatMap((side) => [...chalkSpot(seen, side), ...tailSpot(seen, side)]),
 ];
 
 /** The line that tails are cut to, at the plan's overhang. */
@@ -131,7 +131,7 @@ const tailSpot = (seen: Observation, side: Side): readonly Spot[] => {
 const tailSpots = ({ level, members, site }: Observation): readonly Spot[] =>
   !leavesTailsLong(level, site.agreed)
     ? []
-    : sides.flatMap((side) =>
+    : sidesOf(level).flatMap((side) =>
         stationsOf(level).flatMap((_, i): readonly Spot[] => {
           const id = rafterId(side, i + 1);
           const board = members[id];
@@ -146,6 +146,7 @@ const tailSpots = ({ level, members, site }: Observation): readonly Spot[] =>
 const chalkSpot = (seen: Observation, side: Side): readonly Spot[] => {
   const last = stationsOf(seen.level).length;
   const [from, to] = [rafterId(side, 1), rafterId(side, last)];
+  if (againstWall(seen.level)) return [];
   if (seen.members[from] === undefined || seen.members[to] === undefined || seen.site.lines[`chalk.${side}`])
     return [];
   const height = roofOf(seen.level).ties.find(({ kind }) => kind === 'collar')?.height ?? 0;
@@ -165,6 +166,8 @@ const chalkSpot = (seen: Observation, side: Side): readonly Spot[] => {
 };
 
 export const moveSpots = (seen: Observation): readonly Spot[] => {
+  // A ledger goes up and down its wall only.
+  const wall = againstWall(seen.level);
   const ridge =
     seen.ridgeOn === undefined
       ? []
@@ -172,11 +175,11 @@ export const moveSpots = (seen: Observation): readonly Spot[] => {
           ...(['both', ...ends] as const).map((end): Spot => ({
             id: `ridge.${end}`,
             member: 'ridge',
-            offers: [...lifts(end), ...pushes(end)],
+            offers: [...lifts(end), ...(wall ? [] : pushes(end))],
           })),
-          { id: 'ridge.mid', member: 'ridge', offers: pushes('mid') } as const,
+          ...(wall ? [] : [{ id: 'ridge.mid', member: 'ridge', offers: pushes('mid') }]),
         ];
-  const heels = sides.flatMap((side) =>
+  const heels = sidesOf(seen.level).flatMap((side) =>
     stationsOf(seen.level).flatMap((_, i): readonly Spot[] => {
       const id = rafterId(side, i + 1);
       return seen.members[id] === undefined

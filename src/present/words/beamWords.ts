@@ -1,12 +1,7 @@
-import { ridgeCarries } from '../../core/level/layout';
-import type { Level } from '../../core/level/level';
-import { catalogues, type Lang, type Messages } from './messages';
+import type { Messages } from './messages';
 
-/** The catalogue for a job: where its ridge is a beam, posts are the plan's and not props, and are called so. */
-export const wordsOn = (lang: Lang, level: Pick<Level, 'plan'> | undefined): Messages =>
-  level && ridgeCarries(level) ? onBeams[lang] : catalogues[lang];
-
-const withPosts = (words: Messages): Messages => {
+/** The catalogue of a job whose ridge is a beam: posts are the plan's and not props, and are called so. */
+export const withPosts = (words: Messages): Messages => {
   const { beam, trade, ui, spoken } = words;
   return {
     ...words,
@@ -36,9 +31,4 @@ const withPosts = (words: Messages): Messages => {
     dangers: { ...words.dangers, raiseUnderLoad: beam.raise, propWithSomeoneUnder: beam.under },
     refusals: { ...words.refusals, ridgeInTheWay: beam.inTheWay },
   };
-};
-
-const onBeams: Readonly<Record<Lang, Messages>> = {
-  en: withPosts(catalogues.en),
-  es: withPosts(catalogues.es),
 };

@@ -1,6 +1,7 @@
 import { waterStart } from '../../core/level/planted';
 import { partsOfJoint, placeOf } from '../../core/site/ids';
-import type { End, Wall } from '../../core/roof/side';
+import type { TaskCode } from '../../core/order/crew/task';
+import type { End, Side, Wall } from '../../core/roof/side';
 import type { Messages } from './messages';
 
 /** What things are called, from their ids. */
@@ -45,11 +46,18 @@ export const memberName = (words: Messages, id: string): string => {
   }
 };
 
+/** A job of the crew list, with its side where there is more than one. */
+export const taskName = (
+  { tasks, trade }: Messages,
+  { code, side }: { readonly code: TaskCode; readonly side?: Side | undefined },
+): string => [tasks[code], ...(side && trade.side[side] ? [trade.side[side]] : [])].join(', ');
+
 export const jointName = (words: Messages, joint: string): string => {
   const { kind, member } = partsOfJoint(joint);
   const { joint: names, side } = words.trade;
   const name = memberName(words, member);
   if (kind === 'blockEnd') return `${name}, ${joint.endsWith('.near') ? names.near : names.far}`;
+  if (kind === 'ledger') return names.ledger(placeOf(joint).station ?? 0);
   if (kind === 'collarEnd')
     return `${name}, ${names.collarEnd(side[joint.endsWith('street') ? 'street' : 'yard'])}`;
   const plain: Readonly<Record<string, string>> = {

@@ -83,6 +83,8 @@ export const spoken = {
     pairs: (n: number, all: number) => `${n} of ${all} pairs stand.`,
     tacked: (side: string, n: number) =>
       `On the ${side} side ${n} ${n === 1 ? 'rafter hangs' : 'rafters hang'} on tacks.`,
+    /** Of a ledger at a wall. */
+    studs: (n: number, all: number) => `nailed at ${n} of ${all} studs`,
     blocks: (n: number, all: number) => `${n} of ${all} blocks are in.`,
     joists: (n: number, all: number) => `${n} of ${all} joists lie.`,
     tops: (n: number, all: number) => `${n} of ${all} ties are up high.`,

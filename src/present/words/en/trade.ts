@@ -26,7 +26,7 @@ export const trade = {
   joint: {
     ridge: 'at the ridge',
     heel: 'at the heel',
-    ledger: 'to the stud behind it',
+    ledger: (n: number) => `Ledger to the stud at rafter ${n}`,
     heelTie: 'to its joist',
     joistPlate: 'on the plate',
     near: 'near end',

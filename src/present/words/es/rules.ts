@@ -54,7 +54,7 @@ export const rules: typeof enRules = {
   ),
   O13: rule(
     'Clave el larguero en cada pie derecho antes de cargarlo',
-    'Las puntas de sus extremos llevan el larguero, no la fila. Cada cabio las baja, y el plano con ellas. Luego hay que apuntalar, subir y comprobar otra vez.',
+    'Los punteos de sus extremos aguantan el larguero, no la fila. Con cada cabio ceden, y el plano baja con ellos. Luego hay que apuntalar, subir y comprobar otra vez.',
   ),
   C1: rule(
     'Compruebe los muros',

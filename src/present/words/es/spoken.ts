@@ -81,6 +81,7 @@ export const spoken: typeof en = {
     rafters: 'La cumbrera está arriba. La llevan sus cabios.',
     pairs: (n, all) => `Hay ${n} de ${all} pares en pie.`,
     tacked: (side, n) => `Lado ${side}: ${n} ${n === 1 ? 'cabio punteado' : 'cabios punteados'}.`,
+    studs: (n, all) => `${n} de ${all} pies derechos con clavos`,
     blocks: (n, all) => `Hay ${n} de ${all} bloques puestos.`,
     joists: (n, all) => `Hay ${n} de ${all} viguetas puestas.`,
     tops: (n, all) => `Hay ${n} de ${all} amarres en lo alto.`,

@@ -28,7 +28,7 @@ export const trade: typeof en = {
   joint: {
     ridge: 'en la cumbrera',
     heel: 'en el talón',
-    ledger: 'con el pie derecho de atrás',
+    ledger: (n) => `Larguero con el pie derecho del cabio ${n}`,
     heelTie: 'con su vigueta',
     joistPlate: 'en la solera',
     near: 'extremo cercano',
