@@ -1,6 +1,5 @@
 import { gaugeBlock } from '../core/instruments/rows';
-import { stationsOf } from '../core/level/layout';
-import { sides } from '../core/roof/side';
+import { againstWall, sidesOf, stationsOf } from '../core/level/layout';
 import type { Attempt } from '../core/site/attempt';
 import { figuredTop, ridgeLine } from '../core/site/posed';
 import { shows } from '../core/site/shows';
@@ -30,8 +29,9 @@ export const tracesOf = (attempt: Attempt): readonly Trace[] => {
   });
   return [
     ridge('height', ({ z }) => z - top),
-    ridge('straight', ({ y }) => y),
-    ...sides.flatMap((side): readonly Trace[] => {
+    // A ledger is as straight as its wall.
+    ...(againstWall(level) ? [] : [ridge('straight', ({ y }) => y)]),
+    ...sidesOf(level).flatMap((side): readonly Trace[] => {
       const points = stations.flatMap((x, i): readonly Off[] => {
         const gap = shows(attempt, { tool: 'string', at: `plane.${side}.${i + 1}` });
         return typeof gap === 'number' ? [{ x, off: gaugeBlock - gap, station: i + 1 }] : [];
