@@ -136,7 +136,7 @@ const studsShown = (
   return all.filter(([joint]) => pairs.some(({ station }) => station === placeOf(joint).station));
 };
 
-/** Down the wall from under the ledger, inches; ours. */
+/** Down the wall from under the ledger, inches; ours. Before rafters load it, its ends may lift. */
 const studDrop = { from: 2, to: 32 };
 
 const studArrows = (attempt: Attempt, pairs: readonly PairLoads[]): readonly LoadArrow[] => {
@@ -148,7 +148,10 @@ const studArrows = (attempt: Attempt, pairs: readonly PairLoads[]): readonly Loa
   return studsShown(loads, pairs).map(([member, pounds]): LoadArrow => {
     const x = stationsOf(level)[(placeOf(member).station ?? 1) - 1] ?? 0;
     const at = (drop: number): Vec3 => [x, thickness / 2, under - drop];
-    return { member, kind: 'down', from: at(studDrop.from), to: at(studDrop.to), pounds };
+    const [high, low] = [at(studDrop.from), at(studDrop.to)];
+    return pounds < 0
+      ? { member, kind: 'pull', from: low, to: high, pounds: -pounds }
+      : { member, kind: 'down', from: high, to: low, pounds };
   });
 };
 
@@ -212,15 +215,17 @@ export const loadLines = (words: Messages, attempt: Attempt, { pairs }: LoadPath
 const studLines = (words: Messages, loads: Loads, pairs: readonly PairLoads[]): readonly string[] => {
   const { loads: said } = words.views;
   const ledger = memberName(words, 'ridge');
-  const way = (pounds: number): string =>
-    `${roundPounds(Math.abs(pounds))} lb ${said.way[pounds < 0 ? 'up' : 'down']}`;
+  const line = (name: string, pounds: number): string =>
+    pounds < 0
+      ? said.pulls(name, `${roundPounds(-pounds)} lb ${said.way.up}`)
+      : said.carries(name, `${roundPounds(pounds)} lb`);
   const all = Object.values(loads.studs);
   if (all.length === 0) return [];
   return [
     ...studsShown(loads, pairs).map(([joint, pounds]) =>
-      said.carries(`${ledger} ${placeOf(joint).station ?? 1}, ${words.trade.joint.ledger}`, way(pounds)),
+      line(`${ledger} ${placeOf(joint).station ?? 1}, ${words.trade.joint.ledger}`, pounds),
     ),
-    said.carries(ledger, way(sum(all))),
+    line(ledger, sum(all)),
   ];
 };
 

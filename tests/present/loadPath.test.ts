@@ -99,8 +99,14 @@ describe('the load path as it is drawn', () => {
     const begun = shedDone.steps.findIndex(
       ({ action }) => action.type === 'tack' && action.joint.startsWith('heel:'),
     );
-    const few = loadPathOf(shedAfter(begun + 1), undefined);
-    expect(few?.arrows.some(({ member }) => member.startsWith('ledger:'))).toBe(true);
+    const few = loadPathOf(shedAfter(begun + 6), undefined);
+    // On its props, between which nothing loads it yet, it lifts at both ends.
+    const ledger = few?.arrows.filter(({ member }) => member.startsWith('ledger:')) ?? [];
+    expect(ledger.map(({ member, kind }) => [member, kind])).toEqual([
+      ['ledger:ridge.1', 'pull'],
+      ['ledger:ridge.14', 'pull'],
+    ]);
+    for (const { from, to } of ledger) expect(to[2]).toBeGreaterThan(from[2]);
   });
 
   it('is not offered where finding out is what is asked', () => {
