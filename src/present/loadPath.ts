@@ -1,10 +1,10 @@
 import type { Vec3 } from '../core/geometry/vector';
 import { lerp } from '../core/geometry/vector';
-import { postX, stationsOf } from '../core/level/layout';
+import { postX, roofOf, stationsOf } from '../core/level/layout';
 import { sides, signOf } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import { placeOf } from '../core/site/ids';
-import { loadsOf } from '../core/site/loads';
+import { loadsOf, type Loads } from '../core/site/loads';
 import { pairLoads, type PairLoads, type RafterEnds } from '../core/site/pairLoads';
 import type { Messages } from './words/messages';
 import { memberName } from './words/names';
@@ -38,7 +38,11 @@ export const loadPathOf = (attempt: Attempt, selected: string | undefined): Load
   });
   if (pairs.length === 0) return undefined;
   const shown = pairs.length <= mostPairs ? pairs : [chosenOf(pairs, placeOf(selected ?? '').station)];
-  const arrows = [...shown.flatMap((pair) => arrowsOf(pair)), ...postArrows(attempt)];
+  const arrows = [
+    ...shown.flatMap((pair) => arrowsOf(pair)),
+    ...postArrows(attempt),
+    ...studArrows(attempt, shown),
+  ];
   return { pairs: shown, arrows: arrows.filter(({ pounds }) => pounds >= least) };
 };
 
@@ -122,6 +126,35 @@ const postArrows = (attempt: Attempt): readonly LoadArrow[] => {
   });
 };
 
+/** Of the joints of a ledger those at the pairs that are shown; all as long as they are few. */
+const studsShown = (
+  { studs }: Loads,
+  pairs: readonly PairLoads[],
+): readonly (readonly [string, number])[] => {
+  const all = Object.entries(studs);
+  if (all.length <= mostPairs) return all;
+  return all.filter(([joint]) => pairs.some(({ station }) => station === placeOf(joint).station));
+};
+
+/** Down the wall from under the ledger, inches; ours. Before rafters load it, its ends may lift. */
+const studDrop = { from: 2, to: 32 };
+
+const studArrows = (attempt: Attempt, pairs: readonly PairLoads[]): readonly LoadArrow[] => {
+  const loads = loadsOf(attempt);
+  if (!loads || loads === 'falls') return [];
+  const { level } = attempt;
+  const { thickness, depth } = level.plan.ridge;
+  const under = (roofOf(level).ridges[0]?.topHeight ?? 0) - depth;
+  return studsShown(loads, pairs).map(([member, pounds]): LoadArrow => {
+    const x = stationsOf(level)[(placeOf(member).station ?? 1) - 1] ?? 0;
+    const at = (drop: number): Vec3 => [x, thickness / 2, under - drop];
+    const [high, low] = [at(studDrop.from), at(studDrop.to)];
+    return pounds < 0
+      ? { member, kind: 'pull', from: low, to: high, pounds: -pounds }
+      : { member, kind: 'down', from: high, to: low, pounds };
+  });
+};
+
 /** To the pound; from a hundred on to 5 pounds. */
 export const roundPounds = (pounds: number): number =>
   pounds < 100 ? Math.round(pounds) : Math.round(pounds / 5) * 5;
@@ -169,7 +202,31 @@ export const loadLines = (words: Messages, attempt: Attempt, { pairs }: LoadPath
   const posts = Object.entries(all.supports).map(([id, down]) =>
     id.startsWith('post.') ? said.carries(memberName(words, id), lb(down)) : said.held(lb(down)),
   );
-  return [...lines, ...posts, said.whole(lb(all.weight), lb(all.weight - sum(Object.values(all.supports))))];
+  const wall = studLines(words, all, pairs);
+  return [
+    ...lines,
+    ...posts,
+    ...wall,
+    said.whole(lb(all.weight), lb(all.weight - sum(Object.values(all.supports)))),
+  ];
+};
+
+/** What a ledger gives to the studs shown, and to all of them. */
+const studLines = (words: Messages, loads: Loads, pairs: readonly PairLoads[]): readonly string[] => {
+  const { loads: said } = words.views;
+  const ledger = memberName(words, 'ridge');
+  const line = (name: string, pounds: number): string =>
+    pounds < 0
+      ? said.pulls(name, `${roundPounds(-pounds)} lb ${said.way.up}`)
+      : said.carries(name, `${roundPounds(pounds)} lb`);
+  const all = Object.values(loads.studs);
+  if (all.length === 0) return [];
+  return [
+    ...studsShown(loads, pairs).map(([joint, pounds]) =>
+      line(`${ledger} ${placeOf(joint).station ?? 1}, ${words.trade.joint.ledger}`, pounds),
+    ),
+    line(ledger, sum(all)),
+  ];
 };
 
 const sum = (all: readonly number[]): number => all.reduce((a, b) => a + b, 0);

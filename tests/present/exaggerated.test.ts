@@ -7,6 +7,7 @@ import { laidOut, timesFor, traceText, tracesOf, type Trace } from '../../src/pr
 import { catalogues } from '../../src/present/words/messages';
 import { cleanActs, told, usual } from '../order/story';
 import { levelOf } from '../site/levels';
+import { shedDone } from '../site/shedRun';
 
 const hut = levelOf('garden-hut');
 const acts = cleanActs(hut, usual);
@@ -71,6 +72,15 @@ describe('the enlarged strip', () => {
     expect(traceText(catalogues.es, low, 'feet')).toBe('Alto de cumbrera: lo más, en 2: 3/16" de menos.');
     const level: Trace = { kind: 'height', points: [{ x: 0, off: 0.001, station: 1 }] };
     expect(traceText(catalogues.en, level, 'feet')).toBe('Ridge height: on its line.');
+  });
+
+  it('of a shed has the height of its ledger and the one side it has', () => {
+    const traces = tracesOf(shedDone);
+    expect(traces.map(({ kind }) => kind)).toEqual(['height', 'gap.street']);
+    const { ridge } = pose(shedDone);
+    const { points = [] } = traces[0] ?? {};
+    expect(points).toHaveLength(stationsOf(shedDone.level).length);
+    expect(points[0]?.off).toBeCloseTo((ridge?.A.z ?? NaN) - figuredTop(shedDone.level), 2);
   });
 
   it('has nothing to show before there is a ridge', () => {

@@ -15,6 +15,7 @@ import { catalogues } from '../../src/present/words/messages';
 import { arrowWide, pixelsAPound } from '../../src/scenes/overview/drawLoads';
 import { cleanActs, told, usual } from '../order/story';
 import { trueLevel } from '../site/levels';
+import { shedAfter, shedDone } from '../site/shedRun';
 
 const hut = trueLevel('garden-hut');
 const acts = cleanActs(hut, usual);
@@ -75,6 +76,38 @@ describe('the load path as it is drawn', () => {
       expect(list).toContain(`${roundPounds(loads.weight)} lb`);
     },
   );
+
+  it('of a shed goes down at the low wall and at the stud behind the ledger, on one side alone', () => {
+    const path = loadPathOf(shedDone, 'rafter.street.8');
+    if (!path) throw new Error('no path');
+    const downs = path.arrows.filter(({ kind }) => kind === 'down');
+    expect(downs.map(({ member }) => member)).toEqual(['rafter.street.8', 'ledger:ridge.8']);
+    const [low, high] = downs;
+    const loads = loadsOf(shedDone);
+    if (!loads || loads === 'falls') throw new Error('falls');
+    expect(high?.pounds).toBe(loads.studs['ledger:ridge.8']);
+    expect(high?.from[1]).toBe(shedDone.level.plan.ridge.thickness / 2);
+    expect(low?.from[1]).toBeLessThan(-100);
+    for (const lang of ['en', 'es'] as const) {
+      const words = catalogues[lang];
+      const list = loadLines(words, shedDone, path).join(' ');
+      for (const { label } of labeled(words, path.arrows))
+        expect(list).toContain(label.split(' ').slice(-2).join(' '));
+      const all = Object.values(loads.studs).reduce((a, b) => a + b, 0);
+      expect(list).toContain(`${roundPounds(all)} lb`);
+    }
+    const begun = shedDone.steps.findIndex(
+      ({ action }) => action.type === 'tack' && action.joint.startsWith('heel:'),
+    );
+    const few = loadPathOf(shedAfter(begun + 6), undefined);
+    // On its props, between which nothing loads it yet, it lifts at both ends.
+    const ledger = few?.arrows.filter(({ member }) => member.startsWith('ledger:')) ?? [];
+    expect(ledger.map(({ member, kind }) => [member, kind])).toEqual([
+      ['ledger:ridge.1', 'pull'],
+      ['ledger:ridge.14', 'pull'],
+    ]);
+    for (const { from, to } of ledger) expect(to[2]).toBeGreaterThan(from[2]);
+  });
 
   it('is not offered where finding out is what is asked', () => {
     expect(modes.filter((mode) => !offersTeaching(mode))).toEqual(['check-off']);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { roofOf } from '../../src/core/level/layout';
+import { roofOf, widthOf } from '../../src/core/level/layout';
 import type { Vec3 } from '../../src/core/geometry/vector';
 import type { Attempt } from '../../src/core/site/attempt';
 import { pose } from '../../src/core/site/posed';
@@ -18,6 +18,7 @@ import { partOf } from '../../src/scenes/measured/thirdAngle';
 import { memberAt } from '../../src/scenes/overview/pick';
 import { cleanActs, told, usual } from '../order/story';
 import { levelOf } from '../site/levels';
+import { shedDone } from '../site/shedRun';
 
 const hut = levelOf('garden-hut');
 const acts = cleanActs(hut, usual);
@@ -157,5 +158,38 @@ describe('plan, section and side on one sheet', () => {
       expect(Math.hypot(to[0] - from[0], to[1] - from[1])).toBeCloseTo(inches * so.lay.scale, 6);
     const { span, length } = hut.plan;
     expect(all.map(({ inches }) => inches)).toEqual(expect.arrayContaining([span, length, so.scheme.top]));
+  });
+
+  it('of a shed is one side and the cut of its wall: no center line, and figures that begin and end on what is drawn', () => {
+    const so = sheetFor(shedDone);
+    const { lay, scheme } = so;
+    expect(centerLines(so)).toHaveLength(scheme.stations.length);
+    const all = dimensionsOf(so);
+    const { length, overhang } = shedDone.level.plan;
+    expect(all.map(({ inches }) => inches)).toEqual(
+      expect.arrayContaining([widthOf(shedDone.level), length, scheme.top]),
+    );
+    expect(all.filter(({ inches }) => inches === overhang)).toHaveLength(1);
+    const boxes = Object.values(lay.views).map(({ box }) => box);
+    for (const { from, to, inches, off } of all) {
+      expect(Math.hypot(to[0] - from[0], to[1] - from[1])).toBeCloseTo(inches * lay.scale, 6);
+      for (const [x, y] of off ?? [from, to])
+        expect(
+          boxes.some((b) => x >= b.x && x <= b.x + b.width && y >= b.y && y <= b.y + b.height),
+          `${String(inches)} at ${String(x)}, ${String(y)}`,
+        ).toBe(true);
+    }
+    // The wall goes on over the ledger, and nothing hangs where the other half of a gable would.
+    const { section, plan } = lay.views;
+    if (!section || !plan) throw new Error('not all views');
+    expect(section.origin[1] - section.box.y).toBeCloseTo((scheme.top + 30) * lay.scale, 6);
+    expect(plan.box.height).toBeLessThan((scheme.half + overhang + 20) * lay.scale);
+    for (const { view, solids } of so.views)
+      if (view !== 'side')
+        for (const { id, faces } of solids)
+          expect(
+            faces.some(({ points }) => points.some((p) => p[1] < scheme.yard)),
+            id,
+          ).toBe(true);
   });
 });

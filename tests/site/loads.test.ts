@@ -7,6 +7,7 @@ import type { Standing } from '../../src/core/site/standing';
 import { begin } from '../../src/core/site/take';
 import { cleanActs, told, type, usual } from '../order/story';
 import { trueLevel } from './levels';
+import { shedAfter, shedDone } from './shedRun';
 
 const hut = trueLevel('garden-hut');
 const acts = cleanActs(hut, usual);
@@ -32,6 +33,29 @@ describe('what a standing roof carries', () => {
       expect(carried / loads.weight, `after ${String(n)} acts`).toBeCloseTo(1, 9);
     }
     expect(asked).toBeGreaterThan(4);
+  });
+
+  it('at a wall it goes down through seats, posts, hands and the studs behind the ledger', () => {
+    let asked = 0;
+    for (let n = 40; n < shedDone.steps.length + 20; n += 20) {
+      const loads = loadsOf(shedAfter(n));
+      if (!loads || loads === 'falls') continue;
+      asked++;
+      const carried = seats(loads) + sum(Object.values(loads.supports)) + sum(Object.values(loads.studs));
+      expect(carried / loads.weight, `after ${String(n)} acts`).toBeCloseTo(1, 9);
+    }
+    expect(asked).toBeGreaterThan(5);
+    const { walls, studs, rafters } = of(shedDone);
+    expect(Object.keys(studs)).toHaveLength(stationsOf(shedDone.level).length);
+    // What pushes the low wall out pushes the ledger to its wall.
+    const out = sum(Object.values(rafters).map(({ out: o }) => o));
+    expect(out).toBeGreaterThan(1);
+    expect(walls.street).toBeCloseTo(out, 9);
+    expect(walls.yard).toBeCloseTo(out, 9);
+  });
+
+  it('a gable has no studs behind its ridge', () => {
+    expect(of(done).studs).toEqual({});
   });
 
   it('what walls hold back is what rafters push out and ties do not take', () => {

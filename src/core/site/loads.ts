@@ -22,7 +22,9 @@ export type Loads = {
   readonly supports: Readonly<Record<string, number>>;
   /** What braces of the ridge hold: toward the yard or toward B (+) is what they are pushed with. */
   readonly braces: Readonly<Record<string, number>>;
-  /** What studs, braces and corners of an eave wall hold back: outward (+). */
+  /** Down (+) on the studs behind a ledger, by the joint that fastens it there. */
+  readonly studs: Readonly<Record<string, number>>;
+  /** What studs, braces and corners of an eave wall hold back, and the wall behind a ledger: outward (+). */
   readonly walls: Readonly<Record<Side, number>>;
 };
 
@@ -56,8 +58,12 @@ const read = ({ gable, parts }: Framed, settled: Settled): Loads => {
   const whole = (name: string): number => forceOf(settled, ({ joint }) => joint === name);
   const under = (name: string): number =>
     -forceOf(settled, ({ joint, what }) => joint === name && what === 'up');
+  const holds = gable.wall ?? [];
   const wall = (side: Side): number =>
     signOf(side) * forceOf(settled, ({ joint, ground }) => joint === `wall.${side}` && ground === 'y');
+  const behind = (): number =>
+    forceOf(settled, ({ joint, what }) => what === 'off' && holds.some((hold) => hold.joint === joint)) -
+    forceOf(settled, ({ what }) => what === 'wallTop' || what === 'wallBottom');
   const rafters = [...parts.rafters].map(([id, one]) => [id as RafterId, rafterLoad(settled, one)] as const);
   return {
     weight: weightOf(settled.frame),
@@ -68,7 +74,8 @@ const read = ({ gable, parts }: Framed, settled: Settled): Loads => {
       under,
     ),
     braces: named(gable.braces, whole),
-    walls: { street: wall('street'), yard: wall('yard') },
+    studs: Object.fromEntries(holds.map(({ joint }) => [joint, under(joint)])),
+    walls: { street: wall('street'), yard: gable.wall ? behind() : wall('yard') },
   };
 };
 

@@ -3,12 +3,15 @@ import { signOf } from '../../core/roof/side';
 import { partsOfJoint, placeOf, type BlockId, type RafterId } from '../../core/site/ids';
 import type { Shown } from './scheme';
 
+type Seen = Pick<Shown, 'pose' | 'level' | 'figured'>;
+
 /**
  * Where a joint is seen on the drawing, a little below the top edge of what it fastens. Hands work at its side: for that
  * see `jointPlace` of the crew's places, which other members may hide.
  */
-export const jointSeenAt = ({ pose, level, figured }: Framing, joint: string): Vec3 | undefined => {
+export const jointSeenAt = ({ pose, level, figured }: Seen, joint: string): Vec3 | undefined => {
   const { kind, member } = partsOfJoint(joint);
+  if (kind === 'ledger') return onLedger({ pose, level, figured }, placeOf(joint).station ?? 1);
   const rafter = pose.rafters[member as RafterId];
   if (rafter) {
     const sign = signOf(rafter.side);
@@ -17,7 +20,6 @@ export const jointSeenAt = ({ pose, level, figured }: Framing, joint: string): V
   }
   const block = pose.blocks[member as BlockId];
   const { station, side } = placeOf(joint);
-  if (kind === 'ledger') return studSeen({ pose, level, figured }, station ?? 1);
   if (block) {
     const inBay = joint.endsWith('.far') ? 1 : joint.endsWith('.near') ? 0 : 0.5;
     const near = pose.rafters[`rafter.${block.side}.${block.bay}`];
@@ -34,16 +36,14 @@ export const jointSeenAt = ({ pose, level, figured }: Framing, joint: string): V
   return undefined;
 };
 
-type Framing = Pick<Shown, 'pose' | 'level' | 'figured'>;
-
-/** On the face of a ledger, before the stud behind a rafter's place. */
-const studSeen = ({ pose: { ridge }, level, figured }: Framing, station: number): Vec3 | undefined => {
+/** On the face that its nails go in by. */
+const onLedger = ({ pose, level, figured }: Seen, station: number): Vec3 | undefined => {
+  const { ridge } = pose;
   if (!ridge) return undefined;
-  const { thickness, depth } = level.plan.ridge;
+  const { thickness } = level.plan.ridge;
   const x = figured.layout.stations[station - 1] ?? 0;
-  const along = (x - ridge.A.x) / (ridge.B.x - ridge.A.x);
-  const top = ridge.A.z + along * (ridge.B.z - ridge.A.z);
-  return [x, ridge.A.y - thickness / 2, top - depth / 2];
+  const [, y, z] = lerp([0, ridge.A.y, ridge.A.z], [0, ridge.B.y, ridge.B.z], x / level.plan.length);
+  return [x, y - thickness / 2, z - 2];
 };
 
 const collarEnd = (pose: Shown['pose'], station: number, side: 'street' | 'yard'): Vec3 | undefined => {

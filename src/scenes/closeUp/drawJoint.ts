@@ -9,6 +9,7 @@ import type { DrawingWords } from '../overview/words';
 import { blockScene } from './blockScene';
 import { drawPiece, edgePiece, shadeBand, toPoint, toX, toY, tracePath, type Scaled } from './board';
 import { heelScene } from './heelScene';
+import { ledgerScene } from './ledgerScene';
 import type { JointScene } from './jointScene';
 import { drawLens } from './lens';
 import { drawHead, drawSideNail } from './nails';
@@ -24,10 +25,11 @@ export type Into = {
   readonly words: DrawingWords;
 };
 
-/** Which joints have a close-up: plumb cuts, heels and block ends. Anything else is looked at through its rafter's. */
+/** Which joints have a close-up: plumb cuts, heels, block ends and a ledger's nails. Anything else is looked at through its rafter's. */
 export const jointSceneOf = (shown: Shown, joint: string): JointScene | undefined => {
   const kind = joint.slice(0, joint.indexOf(':'));
   const { member } = partsOfJoint(joint);
+  if (kind === 'ledger') return ledgerScene(shown, joint);
   const block = shown.pose.blocks[member as BlockId];
   if (block) return blockScene(shown, block, joint);
   const { station, side } = placeOf(joint);
@@ -73,8 +75,8 @@ export const drawJoint = (into: Into, shown: Shown, joint: string): void => {
 const lensRadius = ({ area, ratio }: Into): number =>
   Math.min(116 * ratio, area.width * 0.24, area.height * 0.21);
 
-/** A nail of a close-up: where its head is and the box it is drawn in, device pixels. */
-export type NailSeen = { readonly head: Point; readonly box: Area };
+/** A nail of a close-up: where its head is and the box it is drawn in, device pixels, and which way it goes in if not to the right. */
+export type NailSeen = { readonly head: Point; readonly box: Area; readonly way?: 'left' };
 
 /** The nails of a close-up in the order they were driven. */
 export const nailsSeen = (into: Into, shown: Shown, joint: string): readonly NailSeen[] => {
@@ -83,11 +85,14 @@ export const nailsSeen = (into: Into, shown: Shown, joint: string): readonly Nai
   const view = viewOf(into, scene, lensRadius(into));
   const { k, ratio } = view;
   const room = 0.3 * k + 6 * ratio;
-  const sides = scene.sideNails.map(({ face, w, proud, length }): NailSeen => {
-    const [x, y] = [toX(view, face - proud), toY(view, w)];
+  const sides = scene.sideNails.map(({ face, w, proud, length, way }): NailSeen => {
+    const left = way === 'left';
+    const [x, y] = [toX(view, left ? face + proud : face - proud), toY(view, w)];
+    const from = left ? x - length * k : x;
     return {
       head: [x, y],
-      box: { x: x - room, y: y - room, width: length * k + 2 * room, height: 2 * room },
+      ...(left && { way }),
+      box: { x: from - room, y: y - room, width: length * k + 2 * room, height: 2 * room },
     };
   });
   const heads = scene.heads.map(({ at }): NailSeen => {
@@ -205,10 +210,13 @@ const nameNails = (view: Scaled, { sideNails, heads }: JointScene, words: Drawin
   const { ink, ratio, theme, k } = view;
   ink.font = drawingFont(15 * ratio);
   ink.textBaseline = 'middle';
-  ink.textAlign = 'right';
   ink.fillStyle = css(palettes[theme].ink);
-  for (const { face, w, proud } of sideNails)
-    ink.fillText(proud > 0 ? words.tack : words.nail, toX(view, face - proud) - 12 * ratio, toY(view, w));
+  for (const { face, w, proud, way } of sideNails) {
+    const out = way === 'left' ? -1 : 1;
+    ink.textAlign = way === 'left' ? 'left' : 'right';
+    const x = toX(view, face - out * proud) - out * 12 * ratio;
+    ink.fillText(proud > 0 ? words.tack : words.nail, x, toY(view, w));
+  }
   const first = heads[heads.length - 1];
   if (!first) return;
   const [x, y] = toPoint(view, first.at);

@@ -31,15 +31,26 @@ export const drawHead = (view: Scaled, at: Point, proud: boolean): void => {
   ink.stroke();
 };
 
-/** A nail seen from its side, driven to the right from the face at u; what is inside the wood is dashed. */
+/** A nail seen from its side, driven to the right from the face at u, or to the left; what is inside the wood is dashed. */
 export type SideNail = {
   readonly face: number;
   readonly w: number;
   readonly proud: number;
   readonly length: number;
+  readonly way?: 'left';
 };
 
-export const drawSideNail = (view: Scaled, { face, w, proud, length }: SideNail): void => {
+export const drawSideNail = (view: Scaled, nail: SideNail): void => {
+  if (nail.way !== 'left') return drawDriven(view, nail);
+  const { ink } = view;
+  ink.save();
+  ink.translate(2 * toX(view, nail.face), 0);
+  ink.scale(-1, 1);
+  drawDriven(view, nail);
+  ink.restore();
+};
+
+const drawDriven = (view: Scaled, { face, w, proud, length }: SideNail): void => {
   const { ink, ratio, k, theme } = view;
   const y = toY(view, w);
   const [x0, xf, x1] = [toX(view, face - proud), toX(view, face), toX(view, face - proud + length)];

@@ -1,10 +1,12 @@
 import type { RafterPose } from '../../core/site/pose';
+import { againstWall } from '../../core/level/layout';
 import { across } from '../../core/roof/side';
 import { schemeOf, type Shown } from '../../present/model/scheme';
 import { edgesOfRafter } from '../../present/model/rafterShape';
 import type { Point } from '../ink/pencil';
 import type { Piece } from './board';
 import type { JointScene } from './jointScene';
+import { ledgerEnd, studBehind } from './ledgerScene';
 import { nailsOf } from './nails';
 
 type Asked = {
@@ -20,7 +22,9 @@ const topBand = 0.3;
 
 /** A plumb cut on the ridge, seen along the ridge: u level from the ridge face, w plumb from the ridge's top. */
 export const ridgeScene = ({ shown, rafter, joint, atTop }: Asked): JointScene => {
-  const { thickness: t, depth } = shown.level.plan.ridge;
+  const { ridge } = shown.level.plan;
+  const { thickness: t, depth } = ridge;
+  const wall = againstWall(shown.level);
   const scheme = schemeOf(shown);
   const plumb = scheme.common.plumbCutLength;
   const mate = shown.pose.rafters[`rafter.${across(rafter.side)}.${rafter.station}`];
@@ -28,26 +32,11 @@ export const ridgeScene = ({ shown, rafter, joint, atTop }: Asked): JointScene =
   const other = mate ? rafterPieces(mate, plumb, { way: -1, from: -t }) : [];
   const { gaps } = rafter;
   const nails = nailsOf(shown.site.joints[`ridge:${joint}` as 'ridge:rafter.yard.1']);
-  const through = mate ? 0 : 2;
+  // Nobody gets behind a ledger to nail through it.
+  const through = mate || wall ? 0 : 2;
   const rest = nails.slice(through);
   return {
-    pieces: [
-      ridgeTop(t),
-      {
-        outline: [
-          [-t, 0],
-          [0, 0],
-          [0, -depth],
-          [-t, -depth],
-        ],
-        seed: 24,
-        grain: 'end',
-        pith: [-3.4, 0.75],
-        light: 0.6,
-      },
-      ...other,
-      ...own,
-    ],
+    pieces: [...(wall ? [studBehind(ridge)] : []), ridgeTop(t), ledgerEnd(ridge), ...other, ...own],
     light: [
       wedge(rafter, plumb, depth),
       ...(mate ? [wedge(mate, plumb, depth).map(([u, w]): Point => [-t - u, w])] : []),
@@ -67,7 +56,7 @@ export const ridgeScene = ({ shown, rafter, joint, atTop }: Asked): JointScene =
       : { zero: [0, -(plumb + gaps.plumbBottom * edgesOfRafter(rafter, plumb).m)], way: 'right' },
     marks: [],
     spot: atTop ? [0.17, -0.05] : [0.17, -(plumb + gaps.plumbBottom * edgesOfRafter(rafter, plumb).m) + 0.05],
-    extent: [mate ? -t - 6 : -t - 1.2, 9, -depth - 1.8, 1.3],
+    extent: [wall ? -t - 4.5 : mate ? -t - 6 : -t - 1.2, 9, -depth - 1.8, 1.3],
   };
 };
 

@@ -10,6 +10,7 @@ import { drawingFont } from '../overview/axisMark';
 import type { Area } from '../overview/fit';
 import type { DrawingWords } from '../overview/words';
 import { drawFlat, drawFlatSelection, type Flat } from './drawFlat';
+import { atWall, drawWallCut, highestOf, reachOf, slopeOut, wallFoot, withoutWall } from './wallBehind';
 
 /** Section and side hung on one sheet: third angle, heights shared. Device pixels. */
 export type SheetInput = {
@@ -45,6 +46,9 @@ type Lie = {
   readonly width: number;
   readonly origin: Point;
 };
+/** Left and right of a section, inches; ours. */
+const aside = 7;
+
 type Plan = { readonly scale: number; readonly lies: readonly Lie[] };
 
 /** Size of the names of the heights, CSS pixels. */
@@ -72,22 +76,25 @@ const besideSection = ({ ratio, views }: SheetInput, names: Names): number => {
 const planOf = (input: SheetInput, scheme: Scheme, beside: number): Plan => {
   const { area, ratio, views } = input;
   const { overhang } = input.shown.level.plan;
-  const spans = { section: 2 * (scheme.half + overhang) + 14, side: scheme.length + 10 };
+  const reach = reachOf(scheme, overhang);
+  const spans = { section: reach.street + reach.yard + 2 * aside, side: scheme.length + 10 };
   const gap = beside;
   const total = views.reduce((sum, view) => sum + spans[view], 0);
-  const tall = scheme.top + 17;
+  const highest = highestOf(scheme);
+  const tall = highest + 17;
   const free = area.width - (2 * room.side * ratio + gap);
   const scale = Math.min(free / total, (area.height - (room.top + room.bottom) * ratio) / tall, 9 * ratio);
   const left = area.x + Math.max(room.side * ratio, (area.width - total * scale - gap) / 2);
   const foot =
     area.y +
     room.top * ratio +
-    scheme.top * scale +
+    highest * scale +
     Math.max(0, (area.height - (room.top + room.bottom) * ratio - tall * scale) / 2);
   let x = left;
   const lies = views.map((view): Lie => {
     const width = spans[view] * scale;
-    const lie = { view, x, width, origin: [x + (view === 'section' ? width / 2 : 5 * scale), foot] as Point };
+    const before = view === 'section' ? reach.yard + aside : 5;
+    const lie = { view, x, width, origin: [x + before * scale, foot] as Point };
     x += width + gap;
     return lie;
   });
@@ -114,7 +121,7 @@ const hangView = (input: SheetInput, { scheme, plan, lie }: Hanging): Hung => {
   const at: Point = [Math.floor(lie.x - pad), Math.floor(area.y)];
   const mirrored = lie.view === 'side' && from === 'yard' ? scheme.length * plan.scale : 0;
   const flat = drawFlat({
-    model,
+    model: lie.view === 'section' ? withoutWall(model, scheme) : model,
     theme,
     ratio,
     scale: plan.scale,
@@ -142,6 +149,7 @@ const annotate = (ink: Ink, noted: Annotated): void => {
   const { ratio, theme, words } = input;
   const palette = palettes[theme];
   const layer = inkOn(sheetOf(ink.canvas.width, ink.canvas.height));
+  for (const lie of plan.lies) if (lie.view === 'section') drawWall(ink, noted, lie);
   const first = plan.lies[0] as Lie;
   const last = plan.lies[plan.lies.length - 1] as Lie;
   const heights = { top: first.origin[1] - scheme.top * plan.scale, plate: first.origin[1] };
@@ -190,6 +198,15 @@ const letter = (ink: Ink, palette: Palette, { text, at, size, align, tone }: Tex
   ink.fillText(text, at[0], at[1]);
 };
 
+/** The wall behind a ledger, in front of everything that lies farther along. */
+const drawWall = (ink: Ink, { input, scheme, plan }: Annotated, { origin }: Lie): void => {
+  if (!atWall(scheme)) return;
+  const back = reachOf(scheme, input.shown.level.plan.overhang).yard;
+  const at = (y: number, z: number): Point => [origin[0] - y * plan.scale, origin[1] - z * plan.scale];
+  const upright = (y: number) => [at(y, highestOf(scheme)), at(y, wallFoot)] as const;
+  drawWallCut(ink, { face: upright(scheme.yard), back: upright(back) }, input);
+};
+
 /** Center line, the height dimension and the slope mark. */
 const noteSection = (layer: Ink, { input, scheme, plan }: Annotated, lie: Lie): void => {
   const { ratio, theme } = input;
@@ -197,14 +214,15 @@ const noteSection = (layer: Ink, { input, scheme, plan }: Annotated, lie: Lie): 
   const k = plan.scale;
   const [x, plate] = lie.origin;
   const top = plate - scheme.top * k;
-  pencil(layer, {
-    from: [x, Math.max(top - 12 * ratio, input.area.y + 25 * ratio)],
-    to: [x, plate + 14 * k],
-    width: 0.9 * ratio,
-    alpha: 0.75,
-    color,
-    dash: [14, 4, 3, 4].map((d) => d * ratio),
-  });
+  if (!atWall(scheme))
+    pencil(layer, {
+      from: [x, Math.max(top - 12 * ratio, input.area.y + 25 * ratio)],
+      to: [x, plate + 14 * k],
+      width: 0.9 * ratio,
+      alpha: 0.75,
+      color,
+      dash: [14, 4, 3, 4].map((d) => d * ratio),
+    });
   const xd = dimensionX(lie, scheme, k);
   pencil(layer, { from: [xd, top], to: [xd, plate], width: ratio, alpha: 0.9, color });
   for (const y of [top, plate])
@@ -215,12 +233,12 @@ const noteSection = (layer: Ink, { input, scheme, plan }: Annotated, lie: Lie): 
       alpha: 0.95,
       color,
     });
-  const { corner, unit } = slopeMark(lie, scheme, { k, ratio });
+  const { corner, unit, way } = slopeMark(lie, scheme, { k, ratio });
   const rise = unit * scheme.m;
   pencil(layer, { from: corner, to: [corner[0], corner[1] - rise], width: 1.1 * ratio, alpha: 0.85, color });
   pencil(layer, {
     from: [corner[0], corner[1] - rise],
-    to: [corner[0] + unit, corner[1] - rise],
+    to: [corner[0] + way * unit, corner[1] - rise],
     width: 1.1 * ratio,
     alpha: 0.85,
     color,
@@ -229,20 +247,22 @@ const noteSection = (layer: Ink, { input, scheme, plan }: Annotated, lie: Lie): 
 
 const dimensionX = (lie: Lie, scheme: Scheme, k: number): number => lie.origin[0] + scheme.half * 0.86 * k;
 
-/** The slope mark lies on the yard rafter, left of the center line. */
+/** The slope mark lies on the yard rafter, left of the center line; on the street's where there is no other. */
 const slopeMark = (
   lie: Lie,
   scheme: Scheme,
   { k, ratio }: { k: number; ratio: number },
-): { readonly corner: Point; readonly unit: number } => {
+): { readonly corner: Point; readonly unit: number; readonly way: 1 | -1 } => {
   const unit = Math.max(30 * ratio, 12 * k);
-  const out = scheme.half * 0.72;
+  const out = scheme.half * slopeOut(scheme, 0.72);
+  const way = atWall(scheme) ? -1 : 1;
   return {
     corner: [
-      lie.origin[0] - out * k,
+      lie.origin[0] - way * out * k,
       lie.origin[1] - (scheme.common.heightAbovePlate + (scheme.half - out) * scheme.m) * k - 3 * ratio,
     ],
     unit,
+    way,
   };
 };
 
@@ -261,19 +281,19 @@ const nameHeights = (ink: Ink, noted: Annotated, { lie, heights }: Named): void 
   ink.fillStyle = css(palette.deck, 0.94);
   ink.fillRect(at[0] - wide / 2, at[1] - 15 * ratio, wide, 30 * ratio);
   drawMeasure(ink, measure, { at, lettering });
-  const { corner, unit } = slopeMark(lie, scheme, { k, ratio });
+  const { corner, unit, way } = slopeMark(lie, scheme, { k, ratio });
   const { rise, run } = shown.level.plan.slope;
   const size = 15 * ratio;
   letter(ink, palette, {
     text: String(rise),
-    at: [corner[0] - 6 * ratio, corner[1] - (unit * scheme.m) / 2],
+    at: [corner[0] - way * 6 * ratio, corner[1] - (unit * scheme.m) / 2],
     size,
-    align: 'right',
+    align: way < 0 ? 'left' : 'right',
     tone: 'ink',
   });
   letter(ink, palette, {
     text: String(run),
-    at: [corner[0] + unit / 2, corner[1] - unit * scheme.m - 9 * ratio],
+    at: [corner[0] + (way * unit) / 2, corner[1] - unit * scheme.m - 9 * ratio],
     size,
     align: 'center',
     tone: 'ink',

@@ -4,6 +4,7 @@ import { drawDimension, figureFits } from './dimension';
 import { dimensionsOf } from './sheetMeasures';
 import { letter, type Inked } from './sheetParts';
 import { titleBlock } from './titleBlock';
+import { slopeOut } from './wallBehind';
 
 /** Names, numbers and figures on the sheet. Nothing under 13 CSS pixels, whatever the scale. */
 
@@ -59,7 +60,7 @@ const drawSlope = (ink: Ink, inked: Inked): void => {
   if (!section) return;
   const color = palettes[theme].pencil;
   const unit = Math.max(34 * ratio, 12 * lay.scale);
-  const out = scheme.half * 0.66;
+  const out = scheme.half * slopeOut(scheme, 0.66);
   const rise = unit * scheme.m;
   const x = section.origin[0] + out * lay.scale;
   const y =

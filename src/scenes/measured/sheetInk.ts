@@ -7,6 +7,7 @@ import { drawSheetFigures } from './sheetFigures';
 import { standsOn, type SheetLay } from './sheetLay';
 import type { Hung } from './sheet';
 import type { Inked, ThirdAngleInput } from './sheetParts';
+import { atWall, drawWallCut, highestOf, reachOf, wallFoot, type WallCut } from './wallBehind';
 
 /** Everything ruled on the sheet besides the work itself. Device pixels. */
 
@@ -23,6 +24,7 @@ export const drawSheetInk = (ink: Ink, inked: Inked): void => {
   const { ratio, theme } = input;
   const palette = palettes[theme];
   const layer = inkOn(sheetOf(ink.canvas.width, ink.canvas.height));
+  for (const wall of wallCuts(inked)) drawWallCut(ink, wall, { theme, ratio });
   for (const one of hung) drawMarks(layer, input, one);
   for (const line of centerLines(inked))
     pencil(layer, {
@@ -79,15 +81,16 @@ const line = (
   return from && to ? [{ from, to }] : [];
 };
 
-/** The building's center line in plan and section, and each station's layout line, from the plan down through the side. */
+/** The building's center line in plan and section, which one at a wall has none of, and each station's layout line, from the plan down through the side. */
 export const centerLines = ({
   input,
   scheme,
   lay,
 }: Pick<Inked, 'input' | 'scheme' | 'lay'>): readonly Line[] => {
-  const { half, length, top, stations } = scheme;
-  const out = half + input.shown.level.plan.overhang;
-  return [
+  const { length, top, stations, yard } = scheme;
+  const wall = atWall(scheme);
+  const from = wall ? yard : reachOf(scheme, input.shown.level.plan.overhang).yard + beyond;
+  const middle = [
     ...line(lay, 'plan', [
       [-beyond - 3, 0, 0],
       [length + beyond + 3, 0, 0],
@@ -96,10 +99,13 @@ export const centerLines = ({
       [0, 0, top + beyond + 2],
       [0, 0, -14],
     ]),
+  ];
+  return [
+    ...(wall ? [] : middle),
     ...stations.flatMap((x): readonly Line[] => {
-      const from = standsOn(lay, 'plan', [x, out + beyond, 0]);
-      const to = standsOn(lay, 'side', [x, 0, -12]);
-      return from && to ? [{ from, to }] : [];
+      const high = standsOn(lay, 'plan', [x, from, 0]);
+      const low = standsOn(lay, 'side', [x, 0, -12]);
+      return high && low ? [{ from: high, to: low }] : [];
     }),
   ];
 };
@@ -107,15 +113,32 @@ export const centerLines = ({
 /** The center line and the plates' outer faces carried across to the miter line and down to the section; the miter line itself. */
 const carriedLines = ({ scheme, lay, input }: Inked): readonly Line[] => {
   const { miter } = lay;
-  const out = scheme.half + input.shown.level.plan.overhang;
+  const { street, yard } = reachOf(scheme, input.shown.level.plan.overhang);
   if (!miter) return [];
-  const reach = (out + 4) * lay.scale;
-  const turned = [-scheme.half, 0, scheme.half].flatMap((y) =>
-    carriedAcross(lay, { y, x: -8, z: scheme.top + 9 }),
+  const [back, on] = [(yard + 4) * lay.scale, (street + 4) * lay.scale];
+  const middle = atWall(scheme) ? [] : [0];
+  const turned = [-scheme.half, ...middle, scheme.yard].flatMap((y) =>
+    carriedAcross(lay, { y, x: -8, z: highestOf(scheme) + 9 }),
   );
+  return [{ from: [miter[0] - back, miter[1] - back], to: [miter[0] + on, miter[1] + on] }, ...turned];
+};
+
+/** The wall behind a ledger where plan and section cut it: it goes on past both ends, up and down. */
+const wallCuts = ({ scheme, lay, input }: Inked): readonly WallCut[] => {
+  if (!atWall(scheme)) return [];
+  const back = reachOf(scheme, input.shown.level.plan.overhang).yard;
+  const cut = (view: 'plan' | 'section', a: Vec3, b: Vec3): readonly WallCut[] => {
+    const [face] = line(lay, view, [a, b]);
+    const [behind] = line(lay, view, [
+      [a[0], back, a[2]],
+      [b[0], back, b[2]],
+    ]);
+    return face && behind ? [{ face: [face.from, face.to], back: [behind.from, behind.to] }] : [];
+  };
+  const { length, yard } = scheme;
   return [
-    { from: [miter[0] - reach, miter[1] - reach], to: [miter[0] + reach, miter[1] + reach] },
-    ...turned,
+    ...cut('plan', [-beyond, yard, 0], [length + beyond, yard, 0]),
+    ...cut('section', [0, yard, highestOf(scheme)], [0, yard, wallFoot]),
   ];
 };
 

@@ -1,6 +1,7 @@
 import type { Scheme } from '../../present/model/scheme';
 import type { Point } from '../ink/pencil';
 import type { Area } from '../overview/fit';
+import { highestOf, reachOf } from './wallBehind';
 
 /** Where the plan, the section and the side hang on one sheet: third angle, one scale, edges in line. Pure figures. */
 
@@ -57,9 +58,12 @@ const scaleFor = (free: Free, inches: Free, ratio: number): number => {
 /** The whole sheet in its area, then as a hand moved and scaled it. */
 export const sheetLay = ({ scheme, overhang, area, ratio, zoom }: Lying): SheetLay => {
   const all = area.width >= sectionFrom * ratio;
-  const deep = 2 * (scheme.half + overhang + past);
+  const reach = reachOf(scheme, overhang);
+  const toYard = reach.yard + past;
+  const deep = reach.street + past + toYard;
   const long = scheme.length + 2 * past;
-  const tall = scheme.top + under;
+  const highest = highestOf(scheme);
+  const tall = highest + under;
   const px = (css: number): number => css * ratio;
   const gap = all ? px(between.columns) : 0;
   const free = {
@@ -74,9 +78,9 @@ export const sheetLay = ({ scheme, overhang, area, ratio, zoom }: Lying): SheetL
   const plan: Hanging = {
     view: 'plan',
     box: { x: right, y: top, width: long * k, height: deep * k },
-    origin: [right + past * k, top + (deep * k) / 2],
+    origin: [right + past * k, top + toYard * k],
   };
-  const foot = low + scheme.top * k;
+  const foot = low + highest * k;
   const side: Hanging = {
     view: 'side',
     box: { x: right, y: low, width: long * k, height: tall * k },
@@ -85,7 +89,7 @@ export const sheetLay = ({ scheme, overhang, area, ratio, zoom }: Lying): SheetL
   const section: Hanging = {
     view: 'section',
     box: { x: left, y: low, width: deep * k, height: tall * k },
-    origin: [left + (deep * k) / 2, foot],
+    origin: [left + toYard * k, foot],
   };
   const miter: Point | undefined = all ? [section.origin[0], plan.origin[1]] : undefined;
   return moved({ scale: k, views: all ? { plan, section, side } : { plan, side }, miter }, zoom);

@@ -3,6 +3,7 @@ import type { Point } from '../ink/pencil';
 import type { Dimension } from './dimension';
 import { standsOn, type SheetLay, type SheetView } from './sheetLay';
 import type { Inked } from './sheetParts';
+import { atWall } from './wallBehind';
 
 /** Lengths as figured, each on the line it measures. What was read stands on the sheet of readings, never here. */
 
@@ -39,14 +40,14 @@ const between = (
 };
 
 /** The building's length over the plan and its width beside it. */
-const onPlan = ({ input, scheme: { half, length }, lay }: Measured): readonly Dimension[] => {
+const onPlan = ({ input, scheme: { half, yard, length }, lay }: Measured): readonly Dimension[] => {
   const { plan } = lay.views;
   if (!plan) return [];
   const step = firstLine * input.ratio;
   const of = { lay, view: 'plan' } as const;
   return [
-    ...between({ ...of, on: { y: plan.box.y - step } }, [0, half, 0], [length, half, 0]),
-    ...between({ ...of, on: { x: plan.box.x - step } }, [0, half, 0], [0, -half, 0]),
+    ...between({ ...of, on: { y: plan.box.y - step } }, [0, yard, 0], [length, yard, 0]),
+    ...between({ ...of, on: { x: plan.box.x - step } }, [0, yard, 0], [0, -half, 0]),
   ];
 };
 
@@ -66,19 +67,24 @@ const alongSide = ({ input, scheme: { stations }, lay }: Measured): readonly Dim
   return chosen === undefined || input.station === 1 ? [] : from(stations[0] ?? 0, chosen);
 };
 
+/** Over which share of the half width the height stands: the yard's, or the street's where the yard is a wall. */
+const heightAt = 0.86;
+
 /** Overhang, width, overhang under the section, and the height of the ridge's top over the plate in it. */
-const acrossSection = ({ input, scheme: { half, top }, lay }: Measured): readonly Dimension[] => {
+const acrossSection = ({ input, scheme, lay }: Measured): readonly Dimension[] => {
+  const { half, yard, top, sides } = scheme;
   const { section, side } = lay.views;
   if (!section || !side) return [];
   const { overhang } = input.shown.level.plan;
   const y = side.box.y + side.box.height + firstLine * 0.9 * input.ratio;
   const across = (a: number, b: number): readonly Dimension[] =>
     between({ lay, view: 'section', on: { y } }, [0, a, under], [0, b, under]);
-  const x = section.origin[0] - half * 0.86 * lay.scale;
+  const out = (atWall(scheme) ? -half : half) * heightAt;
+  const x = section.origin[0] - out * lay.scale;
   const high = between({ lay, view: 'section', on: { x } }, [0, half, top], [0, half, 0]);
   return [
-    ...across(half + overhang, half),
-    ...across(half, -half),
+    ...(sides.includes('yard') ? across(half + overhang, half) : []),
+    ...across(yard, -half),
     ...across(-half, -half - overhang),
     ...high.map(({ from, to, inches, inFeet = false }) => ({ from, to, inches, inFeet })),
   ];

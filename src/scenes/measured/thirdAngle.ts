@@ -6,6 +6,7 @@ import { drawSheetInk } from './sheetInk';
 import { sheetLay, type Hanging, type SheetLay } from './sheetLay';
 import type { ThirdAngleInput } from './sheetParts';
 import { sectionAt, type Hung, type Sheet } from './sheet';
+import { withoutWall } from './wallBehind';
 
 /** Plan, section and side on one sheet, in line with each other: what a draftsman hangs up to work and measure from. */
 
@@ -41,7 +42,7 @@ export const partOf = (
   const { x, y, width, height } = onSheetOf(one.box, area, 14 * ratio);
   if (width < 2 || height < 2) return undefined;
   const flat: FlatInput = {
-    model,
+    model: one.view === 'side' ? model : withoutWall(model, scheme),
     theme,
     ratio,
     fine: area.width * area.height * 4 <= mostSamples ? 2 : 1,

@@ -47,7 +47,7 @@ export const jointShowOf = (before: JointSeen, after: JointSeen, act: Act): Perf
         t: beat - struck,
         at: nail.head,
         scale: toolScale * ratio,
-        mirrored: true,
+        mirrored: nail.way !== 'left',
       });
       return [{ canvas: sheet, at: { x: 0, y: 0 } }];
     },
