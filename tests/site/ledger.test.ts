@@ -73,8 +73,7 @@ const acts = ({ steps }: Attempt): readonly Action[] => steps.map(({ action }) =
 const up = (attempt: Attempt, named: RegExp): number => {
   const { frame, forces } = framed(attempt)!.settled;
   return frame.links.reduce(
-    (sum, { joint, ground }, i) =>
-      ground === 'z' && named.test(joint) ? sum - (forces[i] as number) : sum,
+    (sum, { joint, ground }, i) => (ground === 'z' && named.test(joint) ? sum - (forces[i] as number) : sum),
     0,
   );
 };
