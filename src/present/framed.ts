@@ -1,6 +1,6 @@
-import { ridgeCarries, stationsOf, upperStations } from '../core/level/layout';
+import { againstWall, ridgeCarries, sidesOf, stationsOf, upperStations } from '../core/level/layout';
 import type { Level } from '../core/level/level';
-import { ends, sides } from '../core/roof/side';
+import { ends } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import type { SiteEvent } from '../core/site/event';
 import { evolve } from '../core/site/evolve';
@@ -21,9 +21,10 @@ export const framed = (level: Level): Attempt => {
 /** The events of a frame in its figured place. */
 export const eventsOf = (level: Level): readonly SiteEvent[] => {
   const marks = stationsOf(level);
+  const sides = sidesOf(level);
   const on = { A: 0, B: 0 };
   return [
-    ...(ridgeCarries(level) && !level.plan.joists
+    ...((ridgeCarries(level) || againstWall(level)) && !level.plan.joists
       ? []
       : marks.map((_, i): SiteEvent => ({ type: 'tieSet', member: `joist.${i + 1}` }))),
     ...stayingPosts(level).map((member): SiteEvent => ({ type: 'postSet', member, fixed: 'both', off: 0 })),
@@ -53,6 +54,8 @@ export const eventsOf = (level: Level): readonly SiteEvent[] => {
       x: marks[n - 1] ?? 0,
       off: 0,
     })),
-    ...ends.map((end): SiteEvent => ({ type: 'braced', member: `brace.across.${end}` })),
+    ...(againstWall(level)
+      ? []
+      : ends.map((end): SiteEvent => ({ type: 'braced', member: `brace.across.${end}` }))),
   ];
 };

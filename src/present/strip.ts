@@ -1,7 +1,7 @@
-import { stationsOf, upperStations } from '../core/level/layout';
+import { sidesOf, stationsOf, upperStations } from '../core/level/layout';
 import type { Level } from '../core/level/level';
 import { ownMinutes } from '../core/score/scored';
-import { sides, type Side } from '../core/roof/side';
+import type { Side } from '../core/roof/side';
 import type { Attempt } from '../core/site/attempt';
 import { blockId, rafterId } from '../core/site/ids';
 import { initialSite } from '../core/site/initial';
@@ -83,6 +83,7 @@ type Holds = (site: SiteState) => boolean;
 const stages = (level: Level): readonly (readonly [Stands, Holds])[] => {
   const all = stationsOf(level).map((_, i) => i + 1);
   const upper = upperStations(level);
+  const sides = sidesOf(level);
   const inPlace =
     (ids: readonly string[]): Holds =>
     ({ members }) =>
@@ -94,7 +95,7 @@ const stages = (level: Level): readonly (readonly [Stands, Holds])[] => {
     ['ridge', ({ ridge }) => ridge !== undefined],
     ['pairs', inPlace(sides.flatMap((side) => rafters(side, [1, all.length])))],
     ...sides.map((side) => [side, inPlace(rafters(side))] as const),
-    ['bothSides', inPlace(sides.flatMap((side) => rafters(side)))],
+    ...(sides.length > 1 ? [['bothSides', inPlace(sides.flatMap((side) => rafters(side)))] as const] : []),
     ['blocks', inPlace(sides.flatMap((side) => all.slice(0, -1).map((n) => blockId(side, n))))],
     ['collars', inPlace(upper.map((n) => `collar.${n}`))],
     ['straps', inPlace(upper.map((n) => `strap.${n}`))],
