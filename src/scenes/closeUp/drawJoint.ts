@@ -57,10 +57,11 @@ export const drawJoint = (into: Into, shown: Shown, joint: string): void => {
   view.ink.rect(area.x, area.y, canvas.width, canvas.height);
   view.ink.clip();
   drawScene(view, scene);
-  nameNails(view, scene, words);
+  const at = lensAt(area, radius, ratio);
+  nameNails(view, scene, { words, at, radius });
   drawLens({
     view,
-    at: lensAt(area, radius, ratio),
+    at,
     radius,
     spot: scene.spot,
     caption: words.eachTick,
@@ -205,8 +206,13 @@ const drawRule = (view: Scaled, { rule }: JointScene): void => {
   });
 };
 
+type Naming = { readonly words: DrawingWords; readonly at: Point; readonly radius: number };
+
+/** Clear of the glass's rim, CSS pixels. */
+const rimRoom = 12;
+
 /** Proud or home is said in words as well, once for each nail that has room beside it. */
-const nameNails = (view: Scaled, { sideNails, heads }: JointScene, words: DrawingWords): void => {
+const nameNails = (view: Scaled, { sideNails, heads }: JointScene, { words, at, radius }: Naming): void => {
   const { ink, ratio, theme, k } = view;
   ink.font = drawingFont(15 * ratio);
   ink.textBaseline = 'middle';
@@ -214,8 +220,11 @@ const nameNails = (view: Scaled, { sideNails, heads }: JointScene, words: Drawin
   for (const { face, w, proud, way } of sideNails) {
     const out = way === 'left' ? -1 : 1;
     ink.textAlign = way === 'left' ? 'left' : 'right';
-    const x = toX(view, face - out * proud) - out * 12 * ratio;
-    ink.fillText(proud > 0 ? words.tack : words.nail, x, toY(view, w));
+    const [x, y] = [toX(view, face - out * proud) - out * 12 * ratio, toY(view, w)];
+    const text = proud > 0 ? words.tack : words.nail;
+    const near = Math.min(Math.max(at[0], x), x + ink.measureText(text).width);
+    const underGlass = Math.hypot(near - at[0], y - at[1]) < radius + rimRoom * ratio;
+    if (way !== 'left' || !underGlass) ink.fillText(text, x, y);
   }
   const first = heads[heads.length - 1];
   if (!first) return;

@@ -43,7 +43,7 @@ export const withoutWall = (model: Model, scheme: Pick<Scheme, 'sides' | 'yard'>
 
 /** At which share of the half width the slope is told: nearer the ledger where the height stands on the same side. */
 export const slopeOut = (scheme: Pick<Scheme, 'sides'>, free: number): number =>
-  atWall(scheme) ? 0.46 : free;
+  atWall(scheme) ? 0.56 : free;
 
 /** From its face to its back, and as far as it goes on: two corners on the sheet. */
 export type WallCut = { readonly face: readonly [Point, Point]; readonly back: readonly [Point, Point] };
