@@ -1,12 +1,9 @@
 import { useEffect, useLayoutEffect } from 'preact/hooks';
-import { DebriefScreen } from './debriefScreen';
 import { wordsOf, type Desk } from './desk';
 import { Overlays } from './overlays';
 import { LoadedScreen } from './loadedScreen';
-import { ProofScreen } from './proofScreen';
 import { SiteScreen } from './siteScreen';
 import { StartScreen } from './startScreen';
-import { TalkScreen } from './talkScreen';
 import { useSignal } from './useSignal';
 
 /** One screen at a time, and whatever lies over it. */
@@ -34,10 +31,7 @@ const CurrentScreen = ({ desk }: { readonly desk: Desk }) => {
   // Another screen begins at its head, however far down the last one was read.
   useLayoutEffect(() => scrollTo(0, 0), [screen]);
   if (screen === 'site' && session) return <SiteScreen desk={desk} session={session} />;
-  if (screen === 'debrief' && session) return <DebriefScreen desk={desk} session={session} />;
-  if (screen === 'talk' && level) return <TalkScreen desk={desk} level={level} />;
-  if (screen === 'proof') return <ProofScreen desk={desk} />;
-  if (screen === 'start' || screen === 'site' || screen === 'debrief' || screen === 'talk')
-    return <StartScreen desk={desk} />;
+  const nothingYet = screen === 'site' || (screen === 'talk' && !level) || (screen === 'debrief' && !session);
+  if (screen === 'start' || nothingYet) return <StartScreen desk={desk} />;
   return <LoadedScreen desk={desk} screen={screen} />;
 };

@@ -15,6 +15,12 @@ import { Total } from './total';
 import { usePrinting } from './usePrinting';
 import { useSignal } from './useSignal';
 
+/** Of the run that was done last. */
+export const DebriefPage = ({ desk }: { readonly desk: Desk }) => {
+  const session = useSignal(desk.session);
+  return session ? <DebriefScreen desk={desk} session={session} /> : null;
+};
+
 /** The talk after work: the roof as it stood, what cost the most, what was done well, and the way back to each moment. */
 export const DebriefScreen = ({ desk, session }: { readonly desk: Desk; readonly session: Session }) => {
   const words = wordsOf(desk);

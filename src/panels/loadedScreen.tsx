@@ -2,13 +2,16 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Desk } from './desk';
 
-export type LoadedScreens = 'assigned' | 'class' | 'reading' | 'roof' | 'card';
+export type LoadedScreens = 'assigned' | 'class' | 'reading' | 'roof' | 'card' | 'talk' | 'debrief' | 'proof';
 type Shown = FunctionComponent<{ readonly desk: Desk }>;
 
 const loaded: Readonly<Record<LoadedScreens, (desk: Desk) => Promise<Shown>>> = {
   assigned: () => import('./classes/assignedScreen').then(({ AssignedScreen }) => AssignedScreen),
   class: () => import('./classes/classScreen').then(({ ClassScreen }) => ClassScreen),
   reading: () => import('./classes/classScreen').then(({ ReadingScreen }) => ReadingScreen),
+  talk: () => import('./talkScreen').then(({ TalkPage }) => TalkPage),
+  debrief: () => import('./debriefScreen').then(({ DebriefPage }) => DebriefPage),
+  proof: () => import('./proofScreen').then(({ ProofScreen }) => ProofScreen),
   roof: (desk) => ownScreens(desk).then(({ RoofScreen }) => RoofScreen),
   card: (desk) => ownScreens(desk).then(({ CardScreen }) => CardScreen),
 };
@@ -20,7 +23,10 @@ const ownScreens = async (desk: Desk) => {
   return own;
 };
 
-/** Screens of a class and of an own roof come when they are first asked for: the page of the jobs does not wait for them. */
+/** The talk after work is fetched while the work goes on. */
+export const fetchDebrief = (): void => void import('./debriefScreen');
+
+/** These screens come when they are first asked for: the page of the jobs does not wait for them. */
 export const LoadedScreen = ({ desk, screen }: { readonly desk: Desk; readonly screen: LoadedScreens }) => {
   const [shown, show] = useState<{ readonly screen: LoadedScreens; readonly Shown: Shown }>();
   useEffect(() => void loaded[screen](desk).then((Shown) => show({ screen, Shown })), [screen]);

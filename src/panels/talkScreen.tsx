@@ -19,6 +19,12 @@ import { RecallCard } from './recallCard';
 import { LanguageButton } from './topBar';
 import { useSignal } from './useSignal';
 
+/** Of the job that was chosen. */
+export const TalkPage = ({ desk }: { readonly desk: Desk }) => {
+  const level = useSignal(desk.level);
+  return level ? <TalkScreen desk={desk} level={level} /> : null;
+};
+
 /** The talk at the tailgate: the plan in numbers, how it may be built, and what can hurt, before anybody starts. */
 export const TalkScreen = ({ desk, level }: { readonly desk: Desk; readonly level: Level }) => {
   const words = wordsOf(desk);
