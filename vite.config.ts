@@ -21,7 +21,7 @@ const engineSwitches = {
 // Tests that play whole jobs by the dozen, ask another engine or library, or take seconds: not part of the quick check.
 const wholeJobs = [
   'tests/audio/sprite.test.ts',
-  'tests/content/{hostileRoofs,roofDraft}.test.ts',
+  'tests/content/{hostileRoofs,ownTroubles,roofDraft}.test.ts',
   'tests/engines/**/*.test.ts',
   'tests/hands/**/*.test.ts',
   'tests/kernel/!(kernel).test.ts',

@@ -34,7 +34,7 @@ const worker = ({ dice, wanted, careless }: Character): ((attempt: Attempt) => A
   return (attempt) => {
     way ??= wayOf(attempt.level, dice, wanted);
     if (isOver(attempt.site)) return undefined;
-    const view = viewOf(attempt, { wanted: way, ...(careless ? { careless } : {}) });
+    const view = viewOf(attempt, { wanted: way, ...(careless ? { careless } : { refits: true }) });
     const jobs = openJobs(view);
     const staysOn = jobs.filter(({ task }) => task === on && dice.chance(staying));
     for (const job of [...staysOn, ...shuffled(dice, jobs)]) {

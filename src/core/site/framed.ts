@@ -19,7 +19,7 @@ import { blocksOf, bracesOf, nailsOf, strapsOf, tiesOf, type NailsIn } from './f
 import { ledgerJoint, placeOf, type BoardId, type JointId, type RafterId } from './ids';
 import { cutRafter } from './hung';
 import { offLine } from './planPosts';
-import { ownLie } from './ridgeLies';
+import { ownLie, tipped } from './ridgeLies';
 import type { Standing } from './standing';
 import type { Placed, RidgeState, SiteState } from './state';
 import { plateAt, platePose } from './truePlate';
@@ -212,8 +212,14 @@ const supportsOf = (standing: Standing): readonly Support[] => {
 /** One of the plan's posts goes down to the ground, and its head is where it was cut to, not where the ridge would like it. */
 const onPost = (standing: Standing, post: Support): Support => {
   const { posts } = standing.level.plan;
-  if (!posts) return post;
+  if (!posts) return underTips(standing, post);
   return { ...post, below: posts.below, high: (post.high ?? 0) + offLine(standing, post.x) };
+};
+
+/** A ridge that was laid on its props has its ends at their height: its props stand as much lower as those tip up. */
+const underTips = ({ level, site }: Standing, prop: Support): Support => {
+  if (site.ridge?.on !== 'posts') return prop;
+  return { ...prop, high: (prop.high ?? 0) - between(tipped(level), prop.x, level.plan.length) };
 };
 
 /**

@@ -1,10 +1,12 @@
+import { tools } from '../instruments/rows';
 import { boardIds } from '../level/planted';
 import type { Level } from '../level/level';
 import type { Action } from './action';
 import type { Attempt, Decision } from './attempt';
 import { freeBoards } from './decideMember';
 import { apartAt } from './decideNails';
-import { partsOfJoint, type BoardId, type JointId, type MemberId } from './ids';
+import { partsOfJoint, type BoardId, type JointId, type MemberId, type RafterId } from './ids';
+import { gapsAt } from './posed';
 import { openItems, type OpenItem } from './punch';
 import type { SiteState } from './state';
 import type { Reach } from './readings/reach';
@@ -42,6 +44,8 @@ export type Observation = {
   readonly open: readonly OpenItem[];
   /** Light at a joint as an eye sees it from the platform: to the nearest quarter inch. */
   readonly seenApart: (joint: JointId) => number;
+  /** Whether an eye sees a plumb cut a quarter inch wider open at one of its ends than at the other. */
+  readonly seenAslant: (rafter: RafterId) => boolean;
   readonly look: (reach: Reach) => number | string | undefined;
   readonly would: (action: Action) => Decision;
 };
@@ -79,6 +83,10 @@ export const observe = (attempt: Attempt): Observation => {
     },
     seenApart: (joint) =>
       site.members[partsOfJoint(joint).member] ? Math.round(apartAt(attempt, joint) * 4) / 4 : 0,
+    seenAslant: (rafter) => {
+      const gaps = gapsAt(attempt, rafter);
+      return gaps !== undefined && Math.abs(gaps.plumbBottom - gaps.plumbTop) >= tools.eye.division;
+    },
     look: (reach) => shows(attempt, reach),
     would: (action) => would(attempt, action),
   };

@@ -152,5 +152,17 @@ export const levelled = (view: View): readonly PlannedAction[] => {
   const { length } = view.seen.level.plan;
   const rise = (((told[0] ?? 0) + (told[1] ?? 0)) / 2) * (length / levelLength);
   const allowed = (view.seen.level.tolerances.ridgeLevelIn10ft * length) / 120;
-  return Math.abs(rise) > allowed ? [{ type: 'raise', end: 'B', by: -snap(rise) }] : [];
+  if (Math.abs(rise) <= allowed) return [];
+  return view.everSaid('level', 'ridge', 'A').length > 1
+    ? tapedAgain(view)
+    : [{ type: 'raise', end: 'B', by: -snap(rise) }];
+};
+
+/** A fall that comes back is no fault of the end that was moved: the other has sunk since it was taped, and both are taped anew. */
+const tapedAgain = (view: View): readonly PlannedAction[] => {
+  const levelledAt = Math.max(...ends.map((from) => view.said('level', 'ridge', from)?.step ?? -1));
+  return ends
+    .map((end) => `ridge.${end}.height`)
+    .filter((at) => taped(view, at, levelledAt) === undefined)
+    .map((at) => tapeTo(view, at));
 };

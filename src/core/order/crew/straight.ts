@@ -10,13 +10,20 @@ const worthPushing = 1 / 16;
 /** A ridge that comes back after so many readings is left as it is. Ours. */
 const enoughReadings = 8;
 
-/** A ridge so long that it may lie bowed, and is strung. */
-export const needsString = ({ careful, seen }: View): boolean =>
-  careful && seen.level.plan.length > stiffRidge;
+const at = 'ridge.straight';
+
+/** A ridge so long that it may lie bowed is strung, and a short one that an eye sees bowed. */
+export const needsString = (view: View): boolean =>
+  view.careful &&
+  (view.seen.level.plan.length > stiffRidge || view.everSaid('string', at).length > 0 || looksBowed(view));
+
+/** Seen along its top, in quarters, before a rafter between the end pairs has pushed it anywhere. */
+const looksBowed = (view: View): boolean =>
+  !view.stations.slice(1, -1).some((_, i) => sides.some((side) => stands(view, rafterId(side, i + 2)))) &&
+  Number(view.seen.look({ tool: 'eye', at }) ?? 0) !== 0;
 
 export const straightened = (view: View): readonly PlannedAction[] => {
   if (!needsString(view) || lockIds(view).every((id) => home(view, `ridge:${id}`))) return [];
-  const at = 'ridge.straight';
   const bow = freshNumber(view, { tool: 'string', at }, lastTouched(view));
   if (bow === undefined) return [{ type: 'read', tool: 'string', at }];
   if (Math.abs(bow) < worthPushing || view.everSaid('string', at).length >= enoughReadings) return [];

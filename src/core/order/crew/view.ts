@@ -26,6 +26,8 @@ export type View = {
   readonly methods: Methods;
   /** Reads, proves and judges. A crew that does not goes by what an eye sees. */
   readonly careful: boolean;
+  /** Takes a rafter that hangs aslant down again before it is tacked. */
+  readonly refits: boolean;
   /** The last thing said at a place, and at which step. */
   readonly said: (tool: ToolId, at: string, from?: string) => Said | undefined;
   /** Everything ever said at a place. */
@@ -34,10 +36,10 @@ export type View = {
   readonly lastly: (type: SiteEvent['type'] | 'raised' | 'shifted', thing?: string) => number;
 };
 
-/** What a hand brings along: the way of building it has in mind before it is agreed, and whether it checks. */
-export type Manner = { readonly wanted?: Methods; readonly careless?: true };
+/** What a hand brings along: the way of building it has in mind before it is agreed, whether it checks, and whether it refits. */
+export type Manner = { readonly wanted?: Methods; readonly careless?: true; readonly refits?: true };
 
-export const viewOf = (attempt: Attempt, { wanted, careless }: Manner = {}): View => {
+export const viewOf = (attempt: Attempt, { wanted, careless, refits }: Manner = {}): View => {
   const { level, site } = attempt;
   const stations = stationsOf(level);
   const memory = memoryOf(attempt);
@@ -48,6 +50,7 @@ export const viewOf = (attempt: Attempt, { wanted, careless }: Manner = {}): Vie
     last: stations.length,
     methods: wanted ?? methodsOf(level, site.agreed),
     careful: careless !== true,
+    refits: refits === true,
     said: (tool, at, from) => memory.said(placeKey(tool, at, from)),
     everSaid: (tool, at, from) => memory.everSaid(placeKey(tool, at, from)),
     lastly: (type, thing) => memory.lastly(thing === undefined ? type : `${type} ${thing}`),
