@@ -19,7 +19,9 @@ export const needsString = (view: View): boolean =>
 
 /** Seen along its top, in quarters, before a rafter between the end pairs has pushed it anywhere. */
 const looksBowed = (view: View): boolean =>
-  !view.stations.slice(1, -1).some((_, i) => sides.some((side) => stands(view, rafterId(side, i + 2)))) &&
+  !view.stations
+    .slice(1, -1)
+    .some((_, i) => sidesOf(view.seen.level).some((side) => stands(view, rafterId(side, i + 2)))) &&
   Number(view.seen.look({ tool: 'eye', at }) ?? 0) !== 0;
 
 export const straightened = (view: View): readonly PlannedAction[] => {
