@@ -56,8 +56,7 @@ const gradeOne = (desk: Reader, file: string): number => {
   return print(graded(desk, file, attempt.value));
 };
 
-const isDigest = ({ path, wrong }: Complaint): boolean =>
-  path === 'digest' && wrong[0] === 'digestOff';
+const isDigest = ({ path, wrong }: Complaint): boolean => path === 'digest' && wrong[0] === 'digestOff';
 
 const print = (graded: Graded): number => {
   process.stdout.write(`${JSON.stringify(graded)}\n`);

@@ -20,7 +20,9 @@ export const phraseTold = (lang: Lang, said: Said): string => {
   if (typeof said === 'string') return said;
   const [code, ...values] = said;
   const tell = refusalCatalogues[lang][code] as Tell;
-  return tell(...values.map((value) => (Array.isArray(value) ? phraseTold(lang, value as unknown as Phrase) : value)));
+  return tell(
+    ...values.map((value) => (Array.isArray(value) ? phraseTold(lang, value as unknown as Phrase) : value)),
+  );
 };
 
 /** A link is named in the language of the page; places in a file are named as the file has them. */
