@@ -8,6 +8,7 @@ import { begin, take } from '../../src/core/site/take';
 import { jobOn, smallBeam } from '../site/beams';
 import { levelOf, trueLevel } from '../site/levels';
 import { cleanActs, told, type } from './story';
+import { smallShed } from '../site/sheds';
 
 const hut = trueLevel('garden-hut');
 const clean = cleanActs(hut);
@@ -56,7 +57,7 @@ describe('the crew list', () => {
   });
 
   it('knows a point of no return for every order rule that a level can ask, and names only rules there are', () => {
-    const rows = [hut, levelOf('ferry-shelter'), jobOn(smallBeam)].flatMap((level) =>
+    const rows = [hut, levelOf('ferry-shelter'), jobOn(smallBeam), smallShed].flatMap((level) =>
       crewList(begin(level, 1, 'list')),
     );
     const closed = new Set(rows.flatMap(({ closes }) => closes));

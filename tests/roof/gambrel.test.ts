@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
 import { gambrelFile, gambrelRoof, mitered, rafterIn } from './gambrels';
 import type { Changes } from './roofs';
+import { english } from '../content/english';
 
 /** The number printed by hand, to its last figure. */
 const near = (found: number | undefined, wanted: number): void => expect(found).toBeCloseTo(wanted, 4);
@@ -143,7 +144,9 @@ describe('a gambrel that cannot be framed', () => {
     const read = readRoof(gambrelFile(changes));
     return read.ok
       ? ''
-      : read.complaints.map(({ path, wrong, accepted }) => `${path} ${wrong} (${accepted})`).join('; ');
+      : read.complaints
+          .map(({ path, wrong, accepted }) => `${path} ${wrong} (${english(accepted)})`)
+          .join('; ');
   };
 
   it.each<[Changes, string]>([

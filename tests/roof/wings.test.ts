@@ -6,6 +6,7 @@ import type { FiguredRoof } from '../../src/core/roof/figured';
 import type { FiguredHip } from '../../src/core/roof/figuredSlants';
 import { roofOf, type Changes } from './roofs';
 import { jacksOfKind, valleysOf, wingRidge, wingRoof, wingSample } from './wings';
+import { english } from '../content/english';
 
 /** Laws of wings: what is true of any of them. */
 
@@ -189,7 +190,7 @@ describe('where the layout puts a rafter on a corner', () => {
 describe('wings that cannot be', () => {
   const refused = (one: Changes, more: Changes = {}): readonly string[] => {
     const read = readRoof(wingSample(one, more));
-    return read.ok ? [] : read.complaints.map(({ path, accepted }) => `${path} (${accepted})`);
+    return read.ok ? [] : read.complaints.map(({ path, accepted }) => `${path} (${english(accepted)})`);
   };
 
   it.each([
