@@ -48,8 +48,9 @@ const rowsOf = (plan: RoofPlan): readonly Row[] => {
       return [
         walls,
         shedMarked,
-        ...(plan.ledger ? ([['own.ledger'], 'ledgerUp'] as const) : []),
+        ...(plan.ledger ? ([['own.ledger']] as const) : []),
         ['own.shedEnds'],
+        ...(plan.ledger ? ([['fixLedger'], 'ledgerUp'] as const) : []),
         ['own.shedMiddle'],
         ...planed,
         ['own.blocks'],

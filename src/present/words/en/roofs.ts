@@ -302,7 +302,7 @@ export const roofs = {
   order: {
     lowerRidges: 'The next lower ridge onto its bearing, height proved',
     mark: 'Mark the layout',
-    ledger: 'Fasten the ledger, prove its height',
+    ledger: 'Tack the ledger at both ends, prove its height',
     shedEnds: 'End rafters tacked, slope proved',
     shedMiddle: 'Set the middle rafter, look along them',
     ridgeEnds: 'Commons at the ridge ends, height proved',

@@ -304,7 +304,7 @@ export const roofs: typeof en = {
   order: {
     lowerRidges: 'La siguiente cumbrera, más baja, en su apoyo, altura probada',
     mark: 'Marcar las soleras',
-    ledger: 'Fijar el larguero, comprobar su altura',
+    ledger: 'Puntear el larguero en sus extremos, comprobar su altura',
     shedEnds: 'Extremos punteados, pendiente probada',
     shedMiddle: 'Poner el cabio del medio y mirar la línea',
     ridgeEnds: 'Comunes en las puntas de la cumbrera, altura probada',
