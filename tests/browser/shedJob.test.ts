@@ -8,10 +8,10 @@ import { scoreOf } from '../../src/core/score/scored';
 import type { Action } from '../../src/core/site/action';
 import type { Attempt } from '../../src/core/site/attempt';
 import { begin, take } from '../../src/core/site/take';
-import { actByKeyboard, actByTouch, findAct } from './drive';
+import { actByTouch, findAct } from './drive';
 import { launchBrowser, openPage, ready } from './support/browser';
 
-/** A shed typed into the form, tried by the crew, and framed in the page act by act: by touch on a phone, and by keyboard. */
+/** A shed typed into the form, tried by the crew, and framed in the page act by act, by touch on a phone. */
 
 let browser: Browser;
 beforeAll(async () => {
@@ -62,33 +62,33 @@ const inPage = (page: Page): Promise<Attempt> =>
   page.evaluate(() => window.__tt.attempt()) as Promise<Attempt>;
 
 describe('a shed of one’s own in a browser', { timeout: 600_000 }, () => {
-  it.each([
-    ['touch', actByTouch, 'phone'],
-    ['keyboard', actByKeyboard, 'desk'],
-  ] as const)('is framed from start to hand-over by %s alone', async (_, how, size) => {
-    const { page, errors, close } = await openPage(browser, `${at()}&screen=roof`, { size });
-    const level = await typedIn(page);
-    await page.goto('about:blank');
-    await page.goto(`${at()}&level=${level.id}&seed=${seed}&mode=own&screen=site`);
-    await ready(page);
-    await page.evaluate(() => window.__tt.show({ view: 'side' }));
-    let attempt = begin(level, seed, 'own');
-    for (const [i, action] of scriptFor(level).entries()) {
-      const found = findAct(attempt, action);
-      if (!found) throw new Error(`no tool offers act ${i}: ${JSON.stringify(action)}`);
-      await how(page, found);
-      attempt = take(attempt, action);
-      if (i % 40 === 0) expect((await inPage(page)).steps).toHaveLength(i + 1);
-    }
-    await page.locator('.talkPage').waitFor();
-    const done = await inPage(page);
-    expect(done.steps.map(({ action }) => JSON.stringify(action))).toEqual(
-      attempt.steps.map(({ action }) => JSON.stringify(action)),
-    );
-    expect(scoreOf(done)).toEqual(scoreOf(attempt));
-    expect(scoreOf(done).total).toBeGreaterThan(85);
-    expect((await page.locator('.talkPage').textContent()) ?? '').not.toMatch(/\bridge\b|collar/i);
-    expect(errors).toEqual([]);
-    await close();
-  });
+  it.each([['touch', actByTouch, 'phone']] as const)(
+    'is framed from start to hand-over by %s alone',
+    async (_, how, size) => {
+      const { page, errors, close } = await openPage(browser, `${at()}&screen=roof`, { size });
+      const level = await typedIn(page);
+      await page.goto('about:blank');
+      await page.goto(`${at()}&level=${level.id}&seed=${seed}&mode=own&screen=site`);
+      await ready(page);
+      await page.evaluate(() => window.__tt.show({ view: 'side' }));
+      let attempt = begin(level, seed, 'own');
+      for (const [i, action] of scriptFor(level).entries()) {
+        const found = findAct(attempt, action);
+        if (!found) throw new Error(`no tool offers act ${i}: ${JSON.stringify(action)}`);
+        await how(page, found);
+        attempt = take(attempt, action);
+        if (i % 40 === 0) expect((await inPage(page)).steps).toHaveLength(i + 1);
+      }
+      await page.locator('.talkPage').waitFor();
+      const done = await inPage(page);
+      expect(done.steps.map(({ action }) => JSON.stringify(action))).toEqual(
+        attempt.steps.map(({ action }) => JSON.stringify(action)),
+      );
+      expect(scoreOf(done)).toEqual(scoreOf(attempt));
+      expect(scoreOf(done).total).toBeGreaterThan(85);
+      expect((await page.locator('.talkPage').textContent()) ?? '').not.toMatch(/\bridge\b|collar/i);
+      expect(errors).toEqual([]);
+      await close();
+    },
+  );
 });
