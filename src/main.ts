@@ -21,6 +21,7 @@ import './panels/classes/classes.css';
 import { ears, type Ears } from './audio/ears';
 import { attemptDigest, siteDigest } from './content/canonical';
 import { readLevels } from './content/levelFiles';
+import { fetchTalks } from './panels/loadedScreen';
 import { readProof } from './content/proofFile';
 import { modesOf, type Level } from './core/level/level';
 import type { Action } from './core/site/action';
@@ -123,8 +124,9 @@ const start = async (): Promise<void> => {
   render(h(App, { desk }), document.getElementById('app') as HTMLElement);
   document.getElementById('loading')?.remove();
   window.__tt = hooks(desk, heardOn(desk));
+  performance.mark('stands');
   stayOnce(desk);
-  void grained(desk);
+  void grained(desk).then(fetchTalks);
   void proved(desk);
   await keepForOffline(drawn);
 };

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Action } from '../core/site/action';
 import type { Decision } from '../core/site/attempt';
 import { isOver } from '../core/site/state';
@@ -19,7 +19,6 @@ import { Exaggerated } from './exaggerated';
 import { LoadList } from './loadList';
 import { canBeTagged, MemberTag } from './memberTag';
 import { KeyHelp } from './keyHelp';
-import { fetchDebrief } from './loadedScreen';
 import { RoofWords } from './roofWords';
 import { StageHost, type Found } from './stageHost';
 import { Teaching } from './teaching';
@@ -39,7 +38,6 @@ export const SiteScreen = ({ desk, session }: { readonly desk: Desk; readonly se
   const attempt = useSignal(session.attempt);
   const settings = useSignal(desk.settings);
   const words = wordsOf(desk);
-  useEffect(fetchDebrief, []);
   const watching = attempt.mode === 'watch';
   const own = useWorking(desk, attempt);
   const working = watching ? { ...own, spots: [], spot: undefined } : own;

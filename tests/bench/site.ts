@@ -203,20 +203,29 @@ const starts = async (browser: Browser, base: string): Promise<void> => {
 const bytes = async (browser: Browser, base: string): Promise<void> => {
   const context = await browser.newContext({ viewport: desk });
   const page = await context.newPage();
-  const seen: Promise<number>[] = [];
+  const seen: Promise<{ readonly url: string; readonly size: number }>[] = [];
   let counting = true;
   page.on('response', (response) => {
     if (counting && /(\/|\.html|\.js|\.css|\.woff2)$/.test(response.url().replace(/[?#].*$/, '')))
       seen.push(
-        response
-          .body()
-          .then((body) => (response.url().endsWith('.woff2') ? body.length : gzipSync(body).length)),
+        response.body().then((body) => ({
+          url: response.url(),
+          size: response.url().endsWith('.woff2') ? body.length : gzipSync(body).length,
+        })),
       );
   });
   await page.goto(base);
   await page.waitForFunction(() => '__tt' in window);
   counting = false;
-  const sizes = await Promise.all(seen);
+  // What comes behind the first screen is no part of the first load.
+  const behind = await page.evaluate(() => {
+    const stands = performance.getEntriesByName('stands')[0]?.startTime ?? Infinity;
+    return performance
+      .getEntriesByType('resource')
+      .filter(({ startTime }) => startTime > stands)
+      .map(({ name }) => name);
+  });
+  const sizes = (await Promise.all(seen)).filter(({ url }) => !behind.includes(url)).map(({ size }) => size);
   note(`first load, ${sizes.length} files, zipped`, sizes.reduce((sum, one) => sum + one, 0) / 1000, {
     unit: 'kB',
     target: 600,
