@@ -51,6 +51,16 @@ const common = ({ rise, span, spacing, reference, seat, depth, every }: Shared) 
   collars: false,
 });
 
+const gambrel = (roof: Shared) => ({
+  ...common(roof),
+  kind: 'gambrel',
+  length: 120,
+  slope: { rise: 12 + roof.other, run: 12 },
+  upperSlope: { rise: roof.rise, run: 12 },
+  breakIn: roof.span / 4,
+  breakTies: { every: roof.every },
+});
+
 const kinds = {
   'a gable with two slopes': (roof: Shared) => ({
     ...common(roof),
@@ -66,25 +76,13 @@ const kinds = {
     collars: { every: 2 },
   }),
   'a gambrel on purlins': (roof: Shared) => ({
-    ...common(roof),
-    kind: 'gambrel',
-    length: 120,
-    slope: { rise: 12 + roof.other, run: 12 },
-    upperSlope: { rise: roof.rise, run: 12 },
-    breakIn: roof.span / 4,
+    ...gambrel(roof),
     purlin: { thickness: 3.5, depth: 9.25, seat: 2 },
-    breakTies: { every: roof.every },
   }),
   'a gambrel with gussets': (roof: Shared) => ({
-    ...common(roof),
-    kind: 'gambrel',
-    length: 120,
-    slope: { rise: 12 + roof.other, run: 12 },
-    upperSlope: { rise: roof.rise, run: 12 },
-    breakIn: roof.span / 4,
+    ...gambrel(roof),
     breakOn: 'gussets',
     gussets: { thickness: 0.5, reach: 12 },
-    breakTies: { every: roof.every },
   }),
 } as const;
 

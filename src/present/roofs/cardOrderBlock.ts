@@ -1,3 +1,4 @@
+import { ledgerCatalogues } from '../words/ledgerWords';
 import type { RoofPlan } from '../../core/roof/plan';
 import type { RoofMessages } from '../words/roofMessages';
 import type { Block, Variant } from './cardFit';
@@ -33,13 +34,16 @@ export const orderBlock = (on: On): Block => ({
 });
 
 /** The first words are those of code, plans and license. */
-const safetyOf = ({ words: { roofs, cautions } }: On, count: number): readonly [string, string] => [
-  `${roofs.card.safety}: ${cautions['localCode'] ?? ''}`,
-  kept
-    .slice(0, count)
-    .flatMap((key) => cautions[key] ?? [])
-    .join(' '),
-];
+const safetyOf = ({ plan, words }: On, count: number): readonly [string, string] => {
+  const { cautions } = plan.kind === 'shed' ? ledgerCatalogues[words.lang] : words;
+  return [
+    `${words.roofs.card.safety}: ${cautions['localCode'] ?? ''}`,
+    kept
+      .slice(0, count)
+      .flatMap((key) => cautions[key] ?? [])
+      .join(' '),
+  ];
+};
 
 const columns = (on: On, count: number): Variant => {
   const { plan, words, width } = on;
