@@ -1,4 +1,5 @@
 import { complaint } from '../content/complaint';
+import type { Level } from '../core/level/level';
 import type { Outcome, Shelf } from './marked';
 
 /** A file as it was taken in. Its key is the digest of its text. */
@@ -9,8 +10,8 @@ export type TakenFile = {
   readonly text: string;
 };
 
-/** What goes to a worker: first its shelf, then one file after the other. */
-export type ToWorker = { readonly shelf: Shelf } | { readonly text: string };
+/** What goes to a worker: a job to warm up with while it waits, then its shelf, then one file after the other. */
+export type ToWorker = { readonly warmUp: Level } | { readonly shelf: Shelf } | { readonly text: string };
 
 export type Marking = {
   /** Resolves with an outcome for each file that was marked, in the order of the files. */
@@ -32,15 +33,19 @@ export const markAll = ({ shelf, files, told }: Work, open: () => Worker = openW
   let next = 0;
   let through = 0;
   let stopped = false;
-  const one = async (worker: Worker): Promise<void> => {
-    worker.postMessage({ shelf } satisfies ToWorker);
+  const one = async (place: number): Promise<void> => {
+    let worker = begin(workers[place] as Worker, shelf);
     while (!stopped && next < files.length) {
       const at = next++;
-      const { text } = files[at] as TakenFile;
-      outcomes[at] = await asked(worker, { text });
-      if (!stopped) told(++through);
+      const { outcome, lost } = await asked(worker, (files[at] as TakenFile).text);
+      outcomes[at] = outcome;
+      if (stopped) return;
+      told(++through);
+      if (!lost) continue;
+      worker.terminate();
+      worker = begin((workers[place] = open()), shelf);
     }
-    worker.terminate();
+    if (!stopped) putBack(worker);
   };
   let halt: () => void = () => undefined;
   const halted = new Promise<void>((done) => (halt = done));
@@ -49,7 +54,7 @@ export const markAll = ({ shelf, files, told }: Work, open: () => Worker = openW
     workers.forEach((worker) => worker.terminate());
     halt();
   };
-  const done = Promise.race([Promise.all(workers.map(one)), halted]).then(() => outcomes);
+  const done = Promise.race([Promise.all(workers.map((_, place) => one(place))), halted]).then(() => outcomes);
   return { done, stop };
 };
 
@@ -57,11 +62,27 @@ const cores = (): number => Math.max(1, navigator.hardwareConcurrency || 1);
 
 /** Workers that wait for files: opening one takes longer than marking one. */
 const waiting: Worker[] = [];
+/** Whether somebody may hand in files soon. */
+let wanted = false;
 
-/** Opens workers before there is anything to mark. Returns how to let those go that nobody needed. */
-export const standBy = (): (() => void) => {
-  while (waiting.length < cores()) waiting.push(freshWorker());
-  return () => waiting.splice(0).forEach((worker) => worker.terminate());
+/** Opens workers before there is anything to mark, and has them warm up. Returns how to let those go that wait. */
+export const standBy = (level: Level | undefined): (() => void) => {
+  wanted = true;
+  while (waiting.length < cores()) {
+    const worker = freshWorker();
+    if (level) worker.postMessage({ warmUp: level } satisfies ToWorker);
+    waiting.push(worker);
+  }
+  return () => {
+    wanted = false;
+    waiting.splice(0).forEach((worker) => worker.terminate());
+  };
+};
+
+/** A worker that is through waits for the next files. */
+const putBack = (worker: Worker): void => {
+  if (wanted && waiting.length < cores()) waiting.push(worker);
+  else worker.terminate();
 };
 
 const openWorker = (): Worker => waiting.pop() ?? freshWorker();
@@ -69,10 +90,20 @@ const openWorker = (): Worker => waiting.pop() ?? freshWorker();
 const freshWorker = (): Worker =>
   new Worker(new URL('./markWorker.ts', import.meta.url), { type: 'module', name: 'marks' });
 
-const asked = (worker: Worker, message: ToWorker): Promise<Outcome> =>
+const begin = (worker: Worker, shelf: Shelf): Worker => {
+  worker.postMessage({ shelf } satisfies ToWorker);
+  return worker;
+};
+
+/** What came of a file. A worker that failed as a whole may never answer again. */
+type Answer = { readonly outcome: Outcome; readonly lost: boolean };
+
+const asked = (worker: Worker, text: string): Promise<Answer> =>
   new Promise((done) => {
-    worker.onmessage = ({ data }: MessageEvent<Outcome>) => done(data);
-    worker.onerror = ({ message: said }) =>
-      done({ ok: false, complaint: complaint('$', ['cannotReplay'], said) });
-    worker.postMessage(message);
+    worker.onmessage = ({ data }: MessageEvent<Outcome>) => done({ outcome: data, lost: false });
+    worker.onerror = ({ message: said }) => {
+      const outcome: Outcome = { ok: false, complaint: complaint('$', ['cannotReplay'], said) };
+      done({ outcome, lost: true });
+    };
+    worker.postMessage({ text } satisfies ToWorker);
   });

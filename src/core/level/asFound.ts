@@ -1,5 +1,6 @@
 import type { Side } from '../roof/side';
 import { spread, uniform } from './draw';
+import { drawnOnce } from './drawnOnce';
 import { againstWall } from './layout';
 import { plantedAt, waterStart, type Drawn, type PlateSpot } from './planted';
 
@@ -12,14 +13,18 @@ export const ridgeOverlength = ({ level, seed }: Drawn): number => {
 };
 
 /** How the ridge board lies when nothing forces it: middle off to the yard (+) and up (+) of the line of its ends. A ledger lies to its wall and the line snapped there. */
-export const ridgeTruth = ({ level, seed }: Drawn): { readonly bow: number; readonly crown: number } => {
+export const ridgeTruth = (drawn: Drawn): RidgeTruth => ridgeLie(drawn, 'board.ridge');
+
+type RidgeTruth = { readonly bow: number; readonly crown: number };
+
+const ridgeLie = drawnOnce(({ level, seed }, place): RidgeTruth => {
   if (againstWall(level)) return { bow: 0, crown: 0 };
   const { ridgeBow, ridgeCrown } = level.asFound.ranges;
   return {
-    bow: spread({ seed, place: 'board.ridge', purpose: 'bow' }, ridgeBow),
-    crown: spread({ seed, place: 'board.ridge', purpose: 'crown' }, ridgeCrown),
+    bow: spread({ seed, place, purpose: 'bow' }, ridgeBow),
+    crown: spread({ seed, place, purpose: 'crown' }, ridgeCrown),
   };
-};
+});
 
 /** Height of a plate's top against a dead level line, before anybody mends it. Street A is where the level starts: 0. */
 export const plateHeight = ({ level, seed }: Drawn, { side, at }: { side: Side; at: PlateSpot }): number => {

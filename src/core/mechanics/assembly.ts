@@ -6,6 +6,7 @@ import {
   apartTops,
   emptyIn,
   meet,
+  meetIn,
   refilled,
   shapeWith,
   type Equations,
@@ -22,11 +23,13 @@ export const lasting = (frame: Frame, given: Given): Equations => {
     if (unstressed) addMisfit(load, { dofs, block, unstressed });
   }
   const apart = linksOf(given);
-  frame.links.forEach((link, i) => {
-    if (link.acts === 'both' && !apart.has(i)) addLink({ stiffness, load }, link);
-  });
-  addGiven({ stiffness, load }, frame, given);
-  return { stiffness, load };
+  const to = { stiffness, load };
+  for (let i = 0; i < frame.links.length; i++) {
+    const link = frame.links[i] as Link;
+    if (link.acts === 'both' && !apart.has(i)) addLink(to, link);
+  }
+  addGiven(to, frame, given);
+  return to;
 };
 
 /** Links of joints that gave, by number. */
@@ -39,13 +42,16 @@ const shapeOf = (frame: Frame): Shape => {
   if (known) return known;
   const { free, beams, links, grips } = frame;
   const top = apartTops(free);
-  for (const { dofs } of beams) meet(top, [dofs]);
-  for (const { row } of links) meet(top, [row.dofs]);
-  for (const grip of grips)
-    meet(
-      top,
-      grip.links.map((n) => (links[n] as Link).row.dofs),
-    );
+  for (const { dofs } of beams) meetIn(top, dofs);
+  for (const { row } of links) meetIn(top, row.dofs);
+  for (const grip of grips) {
+    // Those of one link meet already.
+    if (grip.links.length > 1)
+      meet(
+        top,
+        grip.links.map((n) => (links[n] as Link).row.dofs),
+      );
+  }
   const shape = shapeWith(top);
   shapes.set(frame, shape);
   return shape;

@@ -27,17 +27,31 @@ const passesAlone = 200;
  * same faces last came to rest; else it begins from the frame alone, and ends the same whatever was solved before.
  */
 export const touching = (frame: Frame, given: Given): Rest => {
-  const apart = linksOf(given);
-  const faces = frame.links.flatMap(({ acts }, i) => (acts === 'push' && !apart.has(i) ? [i] : []));
-  const search = { frame, base: lasting(frame, given), faces };
-  const known = faces.some((i) => lastClosed.has(frame.links[i] as Link));
-  const warm = known ? cameToRest(search, (link) => lastClosed.get(link) ?? touchesAtFirst(link)) : undefined;
+  const search = { frame, base: lasting(frame, given), faces: facesOf(frame, linksOf(given)) };
+  const { faces } = search;
+  const known = faces.some((i) => touchedLast(frame.links[i] as Link) !== undefined);
+  const warm = known ? cameToRest(search, (link) => touchedLast(link) ?? touchesAtFirst(link)) : undefined;
   const rest = warm && isClear(search, warm) ? warm : cameToRest(search, touchesAtFirst);
-  for (const i of faces) lastClosed.set(frame.links[i] as Link, rest.closed[i] === 1);
+  for (const i of faces) remember(frame.links[i] as Link, rest.closed[i] === 1);
   return rest;
 };
-/** Links are kept from frame to frame while nothing about their rafter changes. */
-const lastClosed = new WeakMap<Link, boolean>();
+
+/** Whether the face of that name touched when a frame last came to rest. */
+const touchedLast = ({ joint, what }: Link): boolean | undefined => lastClosed.get(joint)?.get(what);
+
+const remember = ({ joint, what }: Link, closed: boolean): void => {
+  const known = lastClosed.get(joint);
+  if (known) known.set(what, closed);
+  else lastClosed.set(joint, new Map([[what, closed]]));
+};
+const lastClosed = new Map<string, Map<string, boolean>>();
+
+/** Links that only push, by number, but for those of joints that gave. */
+const facesOf = ({ links }: Frame, gave: ReadonlySet<number>): readonly number[] => {
+  const faces: number[] = [];
+  for (let i = 0; i < links.length; i++) if (links[i]?.acts === 'push' && !gave.has(i)) faces.push(i);
+  return faces;
+};
 
 type Search = { readonly frame: Frame; readonly base: Equations; readonly faces: readonly number[] };
 

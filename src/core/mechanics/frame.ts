@@ -55,7 +55,7 @@ export type Grip = { readonly joint: string; readonly links: readonly number[]; 
 export type Prop = { readonly thrust: number; readonly height: number; readonly rows: readonly Row[] };
 
 /** Keeps what counts of a row: unknowns that are free and coefficients that are not zero. Most are neither. */
-const kept = (from: readonly number[] | Int32Array, all: readonly number[]): Row => {
+const kept = (from: ArrayLike<number>, all: ArrayLike<number>): Row => {
   let count = 0;
   for (let i = 0; i < all.length; i++) if ((from[i] as number) >= 0 && all[i] !== 0) count++;
   const dofs = new Array<number>(count);
@@ -71,11 +71,24 @@ const kept = (from: readonly number[] | Int32Array, all: readonly number[]): Row
 
 /** Where a point rigidly fixed to a node moves along a direction. */
 export const pointRow = (node: Node, point: Vec3, way: Vec3): Row =>
-  kept(node.dofs, sharesOf(node, point, way));
+  kept(node.dofs, shared(shares, { node, point, way }));
 
-const sharesOf = ({ at }: Node, point: Vec3, way: Vec3): readonly number[] => {
+type Point = { readonly node: Node; readonly point: Vec3; readonly way: Vec3 };
+
+/** Written over by every row that is made: they are made by the thousand. */
+const shares = new Float64Array(6);
+const sharesAlong = new Float64Array(12);
+
+/** The part that each of a node's moves and turns has in how far the point moves that way. */
+const shared = (into: Float64Array, { node: { at }, point, way }: Point): Float64Array => {
   const [x, y, z] = [point[0] - at[0], point[1] - at[1], point[2] - at[2]];
-  return [way[0], way[1], way[2], y * way[2] - z * way[1], z * way[0] - x * way[2], x * way[1] - y * way[0]];
+  into[0] = way[0];
+  into[1] = way[1];
+  into[2] = way[2];
+  into[3] = y * way[2] - z * way[1];
+  into[4] = z * way[0] - x * way[2];
+  into[5] = x * way[1] - y * way[0];
+  return into;
 };
 
 /** How far it moves that way. */
@@ -84,11 +97,11 @@ export const pointMoves = (
   { point, way }: { readonly point: Vec3; readonly way: Vec3 },
   u: Float64Array,
 ): number => {
-  const shares = sharesOf(node, point, way);
+  const by = shared(shares, { node, point, way });
   let sum = 0;
   for (let i = 0; i < 6; i++) {
     const dof = node.dofs[i] as number;
-    if (dof >= 0 && shares[i] !== 0) sum += (shares[i] as number) * (u[dof] as number);
+    if (dof >= 0 && by[i] !== 0) sum += (by[i] as number) * (u[dof] as number);
   }
   return sum;
 };
@@ -99,22 +112,27 @@ export const turnRow = ({ dofs }: Node, about: Vec3): Row => kept(dofs, [0, 0, 0
 /** Where a point on a beam, a share `t` of the way along it, moves along a direction: the beam's own shape functions. */
 export const alongRow = ({ dofs, axes }: Pick<Beam, 'dofs' | 'axes'>, t: number, way: Vec3): Row => {
   const { length: l, along, across, up } = axes;
-  const part = (axis: Vec3): number => axis[0] * way[0] + axis[1] * way[1] + axis[2] * way[2];
-  const [a, v, w] = [part(along), part(across), part(up)];
+  const a = partAlong(along, way);
+  const v = partAlong(across, way);
+  const w = partAlong(up, way);
   const s = 1 - t;
-  const [h1, h2, h3, h4] = [s * s * (1 + 2 * t), l * t * s * s, t * t * (3 - 2 * t), -l * t * t * s];
-  const moves = (axial: number, bent: number): Vec3 => [
-    a * axial * along[0] + bent * (v * across[0] + w * up[0]),
-    a * axial * along[1] + bent * (v * across[1] + w * up[1]),
-    a * axial * along[2] + bent * (v * across[2] + w * up[2]),
+  const ends = [
+    { moves: s * s * (1 + 2 * t), turns: l * t * s * s, axial: a * s },
+    { moves: t * t * (3 - 2 * t), turns: -l * t * t * s, axial: a * t },
   ];
-  const turns = (bent: number): Vec3 => [
-    bent * (v * up[0] - w * across[0]),
-    bent * (v * up[1] - w * across[1]),
-    bent * (v * up[2] - w * across[2]),
-  ];
-  return kept(dofs, [...moves(s, h1), ...turns(h2), ...moves(t, h3), ...turns(h4)]);
+  for (let end = 0; end < 2; end++) {
+    const { moves, turns, axial } = ends[end] as (typeof ends)[number];
+    for (let i = 0; i < 3; i++) {
+      const [x, y, z] = [along[i] as number, across[i] as number, up[i] as number];
+      sharesAlong[6 * end + i] = axial * x + moves * (v * y + w * z);
+      sharesAlong[6 * end + 3 + i] = turns * (v * z - w * y);
+    }
+  }
+  return kept(dofs, sharesAlong);
 };
+
+const partAlong = (axis: Vec3, way: Vec3): number =>
+  axis[0] * way[0] + axis[1] * way[1] + axis[2] * way[2];
 
 /** One row less another: how far the first point parts from the second. */
 export const less = (a: Row, b: Row): Row => {

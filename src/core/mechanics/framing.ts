@@ -124,11 +124,21 @@ const piecewise = ({ beams, links, grips, loads }: Lists): Pick<Framing, 'noted'
     const first = links.length;
     for (const beam of piece.beams) beams.push(beam);
     for (const link of piece.links) links.push(link);
-    for (const grip of piece.grips) grips.push(numbered(grip, first));
+    for (const grip of gripsFrom(piece, first)) grips.push(grip);
     for (const one of piece.loads) loads.push(one);
     return first;
   },
 });
+
+/** Grips of a piece whose first link has this number: those of last time where it had it then. */
+const gripsFrom = (piece: Piece, first: number): readonly Grip[] => {
+  const last = counted.get(piece);
+  if (last?.first === first) return last.grips;
+  const grips = piece.grips.map((grip) => numbered(grip, first));
+  counted.set(piece, { first, grips });
+  return grips;
+};
+const counted = new WeakMap<Piece, { readonly first: number; readonly grips: readonly Grip[] }>();
 
 /** A grip whose links are counted from another. */
 const numbered = ({ joint, links, cap }: Grip, by: number): Grip => ({

@@ -58,7 +58,8 @@ export const settle = (frame: Frame, options: SettleOptions = {}): Settled => {
   if (rest.factors.loose !== undefined || options.firstOrder) return verdict(frame, so);
   const factors = leaned(frame, rest, options.loadFactor ?? 1);
   if (factors.loose !== undefined) return verdict(frame, { ...so, factors });
-  const load = rest.load.map((f, i) => f + (frame.push[i] as number));
+  const load = rest.load.slice();
+  for (let i = 0; i < load.length; i++) load[i] = (load[i] as number) + (frame.push[i] as number);
   return verdict(frame, { ...so, factors, rest: { ...rest, u: solved(factors, load) } });
 };
 
@@ -74,9 +75,10 @@ type Found = {
 const verdict = (frame: Frame, { rest, given, passes, factors, upright }: Found): Settled => {
   const { u, closed } = rest;
   const forces = new Float64Array(frame.links.length);
-  frame.links.forEach((link, i) => {
+  for (let i = 0; i < forces.length; i++) {
+    const link = frame.links[i] as Link;
     if (link.acts === 'both' || closed[i] === 1) forces[i] = forceIn(link, u);
-  });
+  }
   for (const [grip, slip] of given)
     forcesIn(frame, grip, { slip, u }).forEach((f, i) => (forces[grip.links[i] as number] = f));
   const gave = [...given].map(([grip, slip]) => {

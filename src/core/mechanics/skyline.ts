@@ -27,17 +27,27 @@ export const apartTops = (n: number): Int32Array => {
 /** Lets the unknowns of some rows meet: each column reaches up to the first of them all. Unknowns below 0 are held. */
 export const meet = (top: Int32Array, rows: readonly ArrayLike<number>[]): void => {
   let first = top.length;
-  for (const row of rows) {
-    for (let i = 0; i < row.length; i++) {
-      const dof = row[i] as number;
-      if (dof >= 0 && dof < first) first = dof;
-    }
+  for (const row of rows) first = firstOf(row, first);
+  for (const row of rows) reachUp(top, row, first);
+};
+
+/** The same for the unknowns of one row. */
+export const meetIn = (top: Int32Array, row: ArrayLike<number>): void =>
+  reachUp(top, row, firstOf(row, top.length));
+
+const firstOf = (row: ArrayLike<number>, before: number): number => {
+  let first = before;
+  for (let i = 0; i < row.length; i++) {
+    const dof = row[i] as number;
+    if (dof >= 0 && dof < first) first = dof;
   }
-  for (const row of rows) {
-    for (let i = 0; i < row.length; i++) {
-      const dof = row[i] as number;
-      if (dof >= 0 && first < (top[dof] as number)) top[dof] = first;
-    }
+  return first;
+};
+
+const reachUp = (top: Int32Array, row: ArrayLike<number>, first: number): void => {
+  for (let i = 0; i < row.length; i++) {
+    const dof = row[i] as number;
+    if (dof >= 0 && first < (top[dof] as number)) top[dof] = first;
   }
 };
 

@@ -18,10 +18,11 @@ export const givingOn = (frame: Frame, given: Given, u: Float64Array): Given | u
     if (slip) next.set(grip, slip);
     still &&= slip !== undefined && isAlike(before, slip, grip.cap);
   }
-  const strained = frame.grips.flatMap((grip) => {
+  const strained: { grip: Grip; slip: Slip; ratio: number }[] = [];
+  for (const grip of frame.grips) {
     const slip = given.has(grip) ? undefined : slipOf(frame, grip, u);
-    return slip ? [{ grip, slip, ratio: strainOf(frame, grip, u) }] : [];
-  });
+    if (slip) strained.push({ grip, slip, ratio: strainOf(frame, grip, u) });
+  }
   const worst = strained.reduce((most, { ratio }) => Math.max(most, ratio), 1 + grace);
   const giving = strained.filter(({ ratio }) => ratio > 1 + grace && ratio >= worst * (1 - alike));
   for (const { grip, slip } of giving) next.set(grip, slip);

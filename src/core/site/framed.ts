@@ -20,7 +20,9 @@ import { ledgerJoint, placeOf, type BoardId, type JointId, type RafterId } from 
 import { cutRafter } from './hung';
 import { offLine } from './planPosts';
 import { ownLie, tipped } from './ridgeLies';
+import { sameData } from './sameData';
 import type { Standing } from './standing';
+import type { PlatePose } from './pose';
 import type { Placed, RidgeState, SiteState } from './state';
 import { plateAt, platePose } from './truePlate';
 
@@ -34,11 +36,17 @@ export const framed = (standing: Standing): Framed | undefined => {
   return solvedOnce(standing);
 };
 
+/** A rafter that is only laid up and a tie without nails change the site and not what stands: then it is the frame of before. */
 const solved = (standing: Standing): Framed => {
   const gable = gableOf(standing);
+  const last = lasts.get(gable.shape);
+  if (last && sameData(last.gable, gable)) return last;
   const parts = gableFrame(gable);
-  return { gable, parts, settled: settle(parts.frame) };
+  const frame = { gable, parts, settled: settle(parts.frame) };
+  lasts.set(gable.shape, frame);
+  return frame;
 };
+const lasts = new WeakMap<GableShape, Framed>();
 const solvedOnce = keptFrames({ solve: solved, linksIn: ({ parts }) => parts.frame.links.length });
 
 const rafterIds = (site: SiteState): readonly RafterId[] =>
@@ -104,11 +112,16 @@ const shapes = new WeakMap<Level, GableShape>();
 const spotsOf = (standing: Standing, side: Side): readonly PlateSpot[] => {
   if (!sidesOf(standing.level).includes(side)) return [];
   const plate = platePose(standing, side);
-  return stationsOf(standing.level).map((x) => {
+  const known = spots.get(plate);
+  if (known) return known;
+  const made = stationsOf(standing.level).map((x): PlateSpot => {
     const { z, out } = plateAt(plate, x);
     return { up: z, out: out - standing.level.plan.span / 2 };
   });
+  spots.set(plate, made);
+  return made;
 };
+const spots = new WeakMap<PlatePose, readonly PlateSpot[]>();
 
 /** A plate as built at one station, counted from 1. */
 export const spotAt = (standing: Standing, side: Side, station: number): PlateSpot =>

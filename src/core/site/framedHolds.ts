@@ -2,7 +2,7 @@ import { roofOf, stationsOf } from '../level/layout';
 import type { Level } from '../level/level';
 import { splitShare } from '../mechanics/fasteners';
 import type { GableBlock, GableBrace, GableStrap, GableTie, Nails, WallHold } from '../mechanics/gable';
-import { sides, type Side } from '../roof/side';
+import type { Side } from '../roof/side';
 import { fastened } from './holding';
 import {
   blockEndsOf,
@@ -25,13 +25,15 @@ export type NailsIn = (joint: string) => Nails;
 
 /** Nails count in part where they go through a stick that is split. */
 export const nailsOf = (standing: Standing): NailsIn => {
-  const split = new Set(splitMembers(standing));
+  const split = splitMembers(standing);
+  const { joints } = standing.site;
   return (joint) => {
-    const { nails, tacks } = standing.site.joints[joint as JointId] ?? { nails: 0, tacks: 0 };
-    const share = split.has(partsOfJoint(joint).member) ? splitShare : 1;
-    return { nails: nails * share, tacks: tacks * share };
+    const so = joints[joint as JointId] ?? none;
+    if (split.length === 0 || !split.includes(partsOfJoint(joint).member)) return so;
+    return { nails: so.nails * splitShare, tacks: so.tacks * splitShare };
   };
 };
+const none: Nails = { nails: 0, tacks: 0 };
 
 type Sort = 'tie' | 'block' | 'strap';
 type Sorted = Readonly<Record<Sort, readonly (readonly [string, Placed])[]>>;
@@ -60,20 +62,26 @@ export const tiesOf = ({ level, site }: Standing, nails: NailsIn): readonly Gabl
   const ties: GableTie[] = [];
   for (const [id, placed] of membersOf(site, 'tie')) {
     const station = (placeOf(id).station ?? 1) - 1;
-    const add = (kind: GableTie['kind'], name: string, joints: readonly string[]): void => {
-      const count = joints.reduce((least, joint) => Math.min(least, nails(joint).nails), 9);
+    const add = (kind: GableTie['kind'], name: string, joints: Joints): void => {
+      const count = Math.min(9, nails(joints[0]).nails, nails(joints[1]).nails);
       if (count === 0) return;
       const height = tieHeight(level, kind, placed);
       ties.push({ name, kind, station, section, height, nails: count, ...restOf(site, name) });
     };
-    if (id.startsWith('collar.')) add('upper', id, [`collarEnd:${id}.street`, `collarEnd:${id}.yard`]);
+    if (id.startsWith('collar.')) add('upper', id, endsOf('collarEnd', id));
     else {
-      add('plates', id, [`joistPlate:${id}.street`, `joistPlate:${id}.yard`]);
+      add('plates', id, endsOf('joistPlate', id));
       add('heels', `heels.${station + 1}`, heelTies(station + 1));
     }
   }
   return ties;
 };
+
+type Joints = readonly [string, string];
+const endsOf = (kind: 'collarEnd' | 'joistPlate', id: string): Joints => [
+  `${kind}:${id}.street`,
+  `${kind}:${id}.yard`,
+];
 
 /** How the two sides stood to each other when they were fastened. */
 const restOf = ({ rests }: SiteState, name: string): { readonly rest?: number } => {
@@ -88,8 +96,10 @@ export const tieHeight = (level: Level, kind: GableTie['kind'], placed: Placed):
   return kind === 'upper' ? collar + (placed.off ?? 0) + half : half;
 };
 
-const heelTies = (station: number): readonly string[] =>
-  sides.map((side) => `heelTie:${rafterId(side, station)}`);
+const heelTies = (station: number): Joints => [
+  `heelTie:${rafterId('street', station)}`,
+  `heelTie:${rafterId('yard', station)}`,
+];
 
 /** What fastens a ledger to the studs behind it. */
 export const wallHolds = ({ level, site }: Standing): readonly WallHold[] =>

@@ -71,7 +71,7 @@ const makeUpOf = ({ level, seed, site }: Standing): string => {
   return [`${known}|${seed}`, standsIn(members), holdsIn(joints), toldOf(rests), other].join('|');
 };
 
-/** Looked up by the part itself: an act leaves most parts of a site as they were. */
+/** Looked up by the part itself: an act leaves most parts of a site as they were. Joined, not added up: sums keep their parts. */
 const written = <T extends object>(write: (part: T) => string): ((part: T) => string) => {
   const known = new WeakMap<T, string>();
   return (part) => {
@@ -84,24 +84,25 @@ const written = <T extends object>(write: (part: T) => string): ((part: T) => st
 };
 
 const standsIn = written((members: SiteState['members']) => {
-  let said = '';
-  for (const id of Object.keys(members)) {
-    const placed = members[id as MemberId] as Placed;
-    if (!idle(id)) said += `${id} ${placed.board} ${placed.how} ${placed.off}|`;
+  const said: string[] = [];
+  for (const id in members) {
+    if (idle(id)) continue;
+    const { board, how, off } = members[id as MemberId] as Placed;
+    said.push(`${id} ${board} ${how} ${off}`);
   }
-  return said;
+  return said.join('|');
 });
 
 /** A block or strap does nothing before it is nailed. */
 const idle = (id: string): boolean => id.startsWith('block.') || id.startsWith('strap.');
 
 const holdsIn = written((joints: SiteState['joints']) => {
-  let said = '';
-  for (const joint of Object.keys(joints)) {
-    const so = joints[joint as JointId] as Nailing;
-    if (counts(joints, joint)) said += `${joint} ${so.nails} ${so.tacks}|`;
+  const said: string[] = [];
+  for (const joint in joints) {
+    const { nails, tacks } = joints[joint as JointId] as Nailing;
+    if (counts(joints, joint)) said.push(joint, `${nails} ${tacks}`);
   }
-  return said;
+  return said.join('|');
 });
 
 /** An end of a block holds nothing until the block is nailed to the plate, and the plate's nails nothing without an end. */
@@ -113,9 +114,9 @@ const counts = (joints: SiteState['joints'], joint: string): boolean => {
 };
 
 const toldOf = written((rests: SiteState['rests']) => {
-  let said = '';
-  for (const [name, rest] of Object.entries(rests)) said += `${name} ${numbersIn(rest)}|`;
-  return said;
+  const said: string[] = [];
+  for (const name in rests) said.push(name, numbersIn(rests[name] as readonly number[]));
+  return said.join('|');
 });
 
 const numbersIn = written((rest: readonly number[]) => rest.join(' '));

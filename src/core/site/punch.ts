@@ -35,6 +35,17 @@ const weak = (fault: FaultId | undefined): boolean => fault !== undefined && fau
 
 /** Members that nails split: by drawn ones, or put up with a board that was split or has its knot at the notch. */
 export const splitMembers = (standing: Standing): readonly string[] => {
+  const { level, seed, site } = standing;
+  const last = splitIn.get(site.members);
+  if (last?.level === level && last.seed === seed && last.splits === site.splits) return last.found;
+  const found = splitAnew(standing);
+  splitIn.set(site.members, { level, seed, splits: site.splits, found });
+  return found;
+};
+type Split = Pick<Standing, 'level' | 'seed'> & Pick<Standing['site'], 'splits'>;
+const splitIn = new WeakMap<Standing['site']['members'], Split & { readonly found: readonly string[] }>();
+
+const splitAnew = (standing: Standing): readonly string[] => {
   const { site } = standing;
   const placed = Object.entries(site.members) as [string, Placed][];
   const up = placed.filter(

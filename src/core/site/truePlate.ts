@@ -4,9 +4,21 @@ import { againstWall, stationsOf } from '../level/layout';
 import type { Side } from '../roof/side';
 import type { PlatePose } from './pose';
 import type { Standing } from './standing';
+import type { SiteState } from './state';
 
-/** Where one eave plate's top outer edge is, mends included. */
-export const platePose = (standing: Standing, side: Side): PlatePose => ({
+/** Where one eave plate's top outer edge is, mends included: the same pose for as long as nobody mends a wall. */
+export const platePose = (standing: Standing, side: Side): PlatePose => {
+  const { level, seed, site } = standing;
+  const last = posed.get(site.mends);
+  if (last?.level === level && last.seed === seed) return last[side];
+  const poses = { level, seed, street: poseOf(standing, 'street'), yard: poseOf(standing, 'yard') };
+  posed.set(site.mends, poses);
+  return poses[side];
+};
+type Posed = Pick<Standing, 'level' | 'seed'> & Readonly<Record<Side, PlatePose>>;
+const posed = new WeakMap<SiteState['mends'], Posed>();
+
+const poseOf = (standing: Standing, side: Side): PlatePose => ({
   A: spotPose(standing, side, 'A'),
   mid: spotPose(standing, side, 'mid'),
   B: spotPose(standing, side, 'B'),

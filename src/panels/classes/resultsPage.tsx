@@ -15,7 +15,7 @@ export const ResultsPage = ({ desk }: { readonly desk: Desk }) => {
   const { classes: words } = classWordsOf(desk);
   const { classes } = desk;
   useEffect(() => void fetchFiles(desk), []);
-  useEffect(standBy, []);
+  useEffect(() => standBy(desk.levels[0]), []);
   const files = useSignal(classes.files);
   const given = useSignal(classes.given);
   const picked = useSignal(classes.shown);

@@ -1,11 +1,11 @@
-import { againstWall, sidesOf, stationsOf, stiffRidge } from '../../level/layout';
+import { againstWall, lastStation, sidesOf, stationsOf, stiffRidge } from '../../level/layout';
 import type { Level } from '../../level/level';
 import { wholeJob, within, type Stage } from '../../level/stages';
 import { ends, type End, type Side } from '../../roof/side';
 import { factsOf } from '../../order/fact';
 import { checkRules, type CheckRuleId } from '../../order/rules';
 import { fastened, middleLocked } from '../../site/holding';
-import { rafterId, type JointId, type MemberId } from '../../site/ids';
+import { rafterId, type JointId, type MemberId, type RafterId } from '../../site/ids';
 import { ridgeAside, ridgeHigh } from '../../site/posed';
 import { nothingOpen } from '../../site/punch';
 import { finished, methodsOf, requiredFor } from '../../site/required';
@@ -80,10 +80,14 @@ const wallWants = (level: Level): readonly Want[] => [
   ),
 ];
 
-const endIds = (standing: Standing) =>
-  sidesOf(standing.level).flatMap((side) =>
-    [1, stationsOf(standing.level).length].map((n) => rafterId(side, n)),
-  );
+const endIds = ({ level }: Standing): readonly RafterId[] => {
+  const known = endsOf.get(level);
+  if (known) return known;
+  const ids = sidesOf(level).flatMap((side) => [1, lastStation({ level })].map((n) => rafterId(side, n)));
+  endsOf.set(level, ids);
+  return ids;
+};
+const endsOf = new WeakMap<Level, readonly RafterId[]>();
 const endsOnRidge = (standing: Standing): boolean =>
   endIds(standing).every((id) => fastened(standing.site, `ridge:${id}`));
 const anEndHeelHome = (standing: Standing): boolean =>

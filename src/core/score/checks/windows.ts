@@ -26,14 +26,16 @@ export const windowsOf = (attempt: Attempt, wants: readonly Want[]): ReadonlyMap
   const at = (site: SiteState): Standing => ({ level: attempt.level, seed: attempt.seed, site });
   let site: SiteState = initialSite;
   const start: Moment = { before: at(site), now: at(site), step: 0 };
-  let watches = wants.flatMap((want) => want.ways.map((way) => watched(unopened(want, way), start)));
+  const watches = wants.flatMap((want) => want.ways.map((way) => watched(unopened(want, way), start)));
   attempt.steps.forEach(({ outcome, undone }, step) => {
     if (!outcome.ok || undone) return;
     for (const event of outcome.events) {
       const before = at(site);
       site = evolve(site, event);
       const now = at(site);
-      if (moves(event)) watches = watches.map((watch) => watched(watch, { before, now, step }));
+      if (!moves(event)) continue;
+      for (let i = 0; i < watches.length; i++)
+        watches[i] = watched(watches[i] as Watch, { before, now, step });
     }
   });
   const end = at(site);
@@ -54,8 +56,15 @@ const unopened = (want: Want, way: Way): Watch => ({
 });
 
 /** Saying, judging and spending move nothing. */
-const moves = ({ type }: SiteEvent): boolean =>
-  !['wasRead', 'judged', 'spent', 'agreed', 'stood', 'stopped'].includes(type);
+const moves = ({ type }: SiteEvent): boolean => !still.has(type);
+const still: ReadonlySet<SiteEvent['type']> = new Set<SiteEvent['type']>([
+  'wasRead',
+  'judged',
+  'spent',
+  'agreed',
+  'stood',
+  'stopped',
+]);
 
 /** What a watch knows a moment later; once closed it stays so. */
 const watched = (watch: Watch, { before, now, step }: Moment): Watch => {
