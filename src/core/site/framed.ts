@@ -20,7 +20,6 @@ import { ledgerJoint, placeOf, type BoardId, type JointId, type RafterId } from 
 import { cutRafter } from './hung';
 import { offLine } from './planPosts';
 import { ownLie, tipped } from './ridgeLies';
-import { sameData } from './sameData';
 import type { Standing } from './standing';
 import type { PlatePose } from './pose';
 import type { Placed, RidgeState, SiteState } from './state';
@@ -36,18 +35,10 @@ export const framed = (standing: Standing): Framed | undefined => {
   return solvedOnce(standing);
 };
 
-/** A rafter that is only laid up and a tie without nails change the site and not what stands: then it is the frame of before. */
-const solved = (standing: Standing): Framed => {
-  const gable = gableOf(standing);
-  const last = lasts.get(gable.shape);
-  if (last && sameData(last.gable, gable)) return last;
+const solved = (gable: Gable): Framed => {
   const parts = gableFrame(gable);
-  const frame = { gable, parts, settled: settle(parts.frame) };
-  lasts.set(gable.shape, frame);
-  return frame;
+  return { gable, parts, settled: settle(parts.frame) };
 };
-const lasts = new WeakMap<GableShape, Framed>();
-const solvedOnce = keptFrames({ solve: solved, linksIn: ({ parts }) => parts.frame.links.length });
 
 const rafterIds = (site: SiteState): readonly RafterId[] =>
   Object.keys(site.members).filter((id): id is RafterId => id.startsWith('rafter.'));
@@ -86,6 +77,8 @@ const gableOf = (standing: Standing): Gable => {
     lean: uniform(seed, 'walls', 'lean') < 0.5 ? 1 : -1,
   };
 };
+
+const solvedOnce = keptFrames({ gableOf, solve: solved, linksIn: ({ parts }) => parts.frame.links.length });
 
 const shapeOf = (level: Level): GableShape => {
   const known = shapes.get(level);
