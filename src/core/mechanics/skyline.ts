@@ -70,7 +70,12 @@ export const emptyIn = ({ n, top, diagonal }: Shape): Skyline => {
 };
 
 /** The same shape with the same numbers, to be changed apart. */
-export const copied = (matrix: Skyline): Skyline => ({ ...matrix, values: matrix.values.slice() });
+export const copied = ({ n, top, diagonal, values }: Skyline): Skyline => ({
+  n,
+  top,
+  diagonal,
+  values: values.slice(),
+});
 
 /** Takes over another's numbers from column `from` on. */
 export const refilled = ({ diagonal, values }: Skyline, other: Skyline, from: number): void => {
@@ -100,7 +105,7 @@ export const addOuter = (
   }
 };
 
-/** Adds a full symmetric block, row by row, at the given unknowns; `times` scales it. */
+/** Adds a full symmetric block at the given unknowns, each of them named once; `times` scales it. */
 export const addBlock = (
   { diagonal, values }: Skyline,
   { dofs, block }: { readonly dofs: ArrayLike<number>; readonly block: Float64Array },
@@ -111,10 +116,14 @@ export const addBlock = (
     const j = dofs[a] as number;
     if (j < 0) continue;
     const start = (diagonal[j] as number) - j;
-    for (let b = 0; b < size; b++) {
+    values[start + j] = (values[start + j] as number) + times * (block[a * size + a] as number);
+    // Each pair of unknowns once, in the column of the later one.
+    for (let b = 0; b < a; b++) {
       const i = dofs[b] as number;
-      if (i < 0 || i > j) continue;
-      values[start + i] = (values[start + i] as number) + times * (block[a * size + b] as number);
+      if (i < 0) continue;
+      const at = i < j ? start + i : (diagonal[i] as number) - i + j;
+      const part = block[i < j ? a * size + b : b * size + a] as number;
+      values[at] = (values[at] as number) + times * part;
     }
   }
 };

@@ -53,7 +53,7 @@ type Frames<G, T> = {
 /** So many links of frames are kept and the oldest given up first: about what one whole run of a small roof makes. */
 const mostLinks = 60_000;
 /** So many of the latest are compared: what was asked about before a deed, and what stood before it. */
-const compared = 8;
+const compared = 3;
 
 const latestFrames = <G, T>(linksIn: (frame: T) => number): Frames<G, T> => {
   const all: Kept<T>[] = [];
