@@ -112,21 +112,31 @@ export const addBlock = (
   times = 1,
 ): void => {
   const size = dofs.length;
-  for (let a = 0; a < size; a++) {
-    const j = dofs[a] as number;
-    if (j < 0) continue;
-    const start = (diagonal[j] as number) - j;
-    values[start + j] = (values[start + j] as number) + times * (block[a * size + a] as number);
-    // Each pair of unknowns once, in the column of the later one.
-    for (let b = 0; b < a; b++) {
-      const i = dofs[b] as number;
-      if (i < 0) continue;
-      const at = i < j ? start + i : (diagonal[i] as number) - i + j;
-      const part = block[i < j ? a * size + b : b * size + a] as number;
-      values[at] = (values[at] as number) + times * part;
-    }
+  const filled = pairsIn(block, size);
+  for (let p = 0; p < filled.length; p += 2) {
+    const [a, b] = [filled[p] as number, filled[p + 1] as number];
+    const [i, j] = [dofs[b] as number, dofs[a] as number];
+    if (i < 0 || j < 0) continue;
+    // Each pair once, in the column of the later unknown.
+    const at = i < j ? (diagonal[j] as number) - j + i : (diagonal[i] as number) - i + j;
+    const part = block[i < j ? a * size + b : b * size + a] as number;
+    values[at] = (values[at] as number) + times * part;
   }
 };
+
+/** Row and column of what is not zero on and below a block's diagonal, one after the other: of most blocks that is half or less. */
+const pairsIn = (block: Float64Array, size: number): Uint8Array => {
+  const known = pairs.get(block);
+  if (known) return known;
+  const found: number[] = [];
+  for (let a = 0; a < size; a++)
+    for (let b = 0; b <= a; b++)
+      if (block[a * size + b] !== 0 || block[b * size + a] !== 0) found.push(a, b);
+  const made = Uint8Array.from(found);
+  pairs.set(block, made);
+  return made;
+};
+const pairs = new WeakMap<Float64Array, Uint8Array>();
 
 /** matrix · x. */
 export const multiplied = ({ n, top, diagonal, values }: Skyline, x: Float64Array): Float64Array => {
