@@ -10,13 +10,14 @@ import {
   refilled,
   shapeWith,
   type Equations,
+  type Room,
   type Shape,
   type Skyline,
 } from './skyline';
 
 /** Stiffness and load of everything that always acts. */
-export const lasting = (frame: Frame, given: Given): Equations => {
-  const stiffness = emptyIn(shapeOf(frame));
+export const lasting = (frame: Frame, given: Given, room?: Room): Equations => {
+  const stiffness = emptyIn(shapeOf(frame), room);
   const load = frame.weights.slice();
   for (const { dofs, block, unstressed } of frame.beams) {
     addBlock(stiffness, { dofs, block });

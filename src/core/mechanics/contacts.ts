@@ -2,7 +2,7 @@ import { lasting, linksOf, pressedInto } from './assembly';
 import { factored, solved, type Factored } from './factor';
 import { addForce, valueOf, type Frame, type Link } from './frame';
 import type { Given } from './given';
-import { copied, type Equations } from './skyline';
+import { copied, openRoom, type Equations } from './skyline';
 
 /** A frame at rest on the faces that touch. */
 export type Rest = {
@@ -27,7 +27,8 @@ const passesAlone = 200;
  * same faces last came to rest; else it begins from the frame alone, and ends the same whatever was solved before.
  */
 export const touching = (frame: Frame, given: Given): Rest => {
-  const search = { frame, base: lasting(frame, given), faces: facesOf(frame, linksOf(given)) };
+  const base = lasting(frame, given, roomOfBase);
+  const search = { frame, base, faces: facesOf(frame, linksOf(given)) };
   const { faces } = search;
   const known = faces.some((i) => touchedLast(frame.links[i] as Link) !== undefined);
   const warm = known ? cameToRest(search, (link) => touchedLast(link) ?? touchesAtFirst(link)) : undefined;
@@ -35,6 +36,10 @@ export const touching = (frame: Frame, given: Given): Rest => {
   for (const i of faces) remember(frame.links[i] as Link, rest.closed[i] === 1);
   return rest;
 };
+
+/** What one search leaves in them is used up before the next begins. */
+const roomOfBase = openRoom();
+const roomOfMatrix = openRoom();
 
 /** Whether the face of that name touched when a frame last came to rest. */
 const touchedLast = ({ joint, what }: Link): boolean | undefined => lastClosed.get(joint)?.get(what);
@@ -58,7 +63,7 @@ type Search = { readonly frame: Frame; readonly base: Equations; readonly faces:
 const cameToRest = ({ frame, base, faces }: Search, touchesFirst: (link: Link) => boolean): Rest => {
   const closed = new Uint8Array(frame.links.length);
   for (const i of faces) closed[i] = touchesFirst(frame.links[i] as Link) ? 1 : 0;
-  const matrix = copied(base.stiffness);
+  const matrix = copied(base.stiffness, roomOfMatrix);
   let from = 0;
   for (let pass = 1; ; pass++) {
     pressedInto(matrix, { frame, base, closed, from });

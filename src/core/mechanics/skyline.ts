@@ -63,19 +63,32 @@ export const shapeWith = (top: Int32Array): Shape => {
   return { n, top, diagonal };
 };
 
+/** Room for the numbers of one matrix after the other: whoever lays one there is done with the one before. */
+export type Room = (size: number) => Float64Array;
+
+/** Fresh memory for every frame costs more than filling it. */
+export const openRoom = (): Room => {
+  let all = new Float64Array(0);
+  return (size) => {
+    if (all.length < size) all = new Float64Array(2 * size);
+    return all.subarray(0, size);
+  };
+};
+
+const ownRoom: Room = (size) => new Float64Array(size);
+
 /** A matrix of a shape, all zeros. */
-export const emptyIn = ({ n, top, diagonal }: Shape): Skyline => {
+export const emptyIn = ({ n, top, diagonal }: Shape, room: Room = ownRoom): Skyline => {
   const size = n === 0 ? 0 : (diagonal[n - 1] as number) + 1;
-  return { n, top, diagonal, values: new Float64Array(size) };
+  return { n, top, diagonal, values: room(size).fill(0) };
 };
 
 /** The same shape with the same numbers, to be changed apart. */
-export const copied = ({ n, top, diagonal, values }: Skyline): Skyline => ({
-  n,
-  top,
-  diagonal,
-  values: values.slice(),
-});
+export const copied = ({ n, top, diagonal, values }: Skyline, room: Room = ownRoom): Skyline => {
+  const own = room(values.length);
+  own.set(values);
+  return { n, top, diagonal, values: own };
+};
 
 /** Takes over another's numbers from column `from` on. */
 export const refilled = ({ diagonal, values }: Skyline, other: Skyline, from: number): void => {
