@@ -54,7 +54,9 @@ export const markAll = ({ shelf, files, told }: Work, open: () => Worker = openW
     workers.forEach((worker) => worker.terminate());
     halt();
   };
-  const done = Promise.race([Promise.all(workers.map((_, place) => one(place))), halted]).then(() => outcomes);
+  const done = Promise.race([Promise.all(workers.map((_, place) => one(place))), halted]).then(
+    () => outcomes,
+  );
   return { done, stop };
 };
 

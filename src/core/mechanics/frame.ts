@@ -131,8 +131,7 @@ export const alongRow = ({ dofs, axes }: Pick<Beam, 'dofs' | 'axes'>, t: number,
   return kept(dofs, sharesAlong);
 };
 
-const partAlong = (axis: Vec3, way: Vec3): number =>
-  axis[0] * way[0] + axis[1] * way[1] + axis[2] * way[2];
+const partAlong = (axis: Vec3, way: Vec3): number => axis[0] * way[0] + axis[1] * way[1] + axis[2] * way[2];
 
 /** One row less another: how far the first point parts from the second. */
 export const less = (a: Row, b: Row): Row => {

@@ -143,8 +143,7 @@ const pairsIn = (block: Float64Array, size: number): Uint8Array => {
   if (known) return known;
   const found: number[] = [];
   for (let a = 0; a < size; a++)
-    for (let b = 0; b <= a; b++)
-      if (block[a * size + b] !== 0 || block[b * size + a] !== 0) found.push(a, b);
+    for (let b = 0; b <= a; b++) if (block[a * size + b] !== 0 || block[b * size + a] !== 0) found.push(a, b);
   const made = Uint8Array.from(found);
   pairs.set(block, made);
   return made;

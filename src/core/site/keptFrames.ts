@@ -4,9 +4,8 @@ import type { SiteState } from './state';
 
 /** Frames that were solved: found again by the site, by the parts of it that count, or by what these parts make. */
 
-/** What a site's frame was kept under. A frame that was given up is solved again. */
-type Known<T> = { readonly standing: Standing; readonly kept: Kept<T> };
-type Kept<T> = { readonly gable: unknown; frame: T | undefined };
+/** What a site's frame is kept under. */
+type Known = { readonly standing: Standing; readonly key: object };
 
 type Solver<G, T> = {
   /** Plain data of all that a frame is made of. */
@@ -16,38 +15,42 @@ type Solver<G, T> = {
 };
 
 /** Solves each frame once while it is kept: asking before the deed, doing it and scoring it cost one solution. */
-export const keptFrames = <G, T>({
-  gableOf,
-  solve,
-  linksIn,
-}: Solver<G, T>): ((standing: Standing) => T) => {
-  const bySite = new WeakMap<SiteState, Known<T>>();
-  const byJoints = new WeakMap<SiteState['joints'], Known<T>>();
-  const frames = latestFrames(linksIn);
-  const solvedAs = (gable: G): Kept<T> => {
-    const last = frames.madeOf(gable);
-    if (last) return last;
-    const kept = { gable, frame: solve(gable) };
-    frames.add(kept);
-    return kept;
-  };
-  const keptFor = (standing: Standing): Kept<T> => {
+export const keptFrames = <G, T>({ gableOf, solve, linksIn }: Solver<G, T>): ((standing: Standing) => T) => {
+  const bySite = new WeakMap<SiteState, Known>();
+  const byJoints = new WeakMap<SiteState['joints'], Known>();
+  const frames = latestFrames<G, T>(linksIn);
+  const knownBefore = (standing: Standing): Known | undefined => {
     const { site } = standing;
     const near = bySite.get(site);
-    if (near && holds(near, standing)) return near.kept;
+    if (near && sameRoof(near.standing, standing)) return near;
     const alike = byJoints.get(site.joints);
-    const same = alike && holds(alike, standing) && sameParts(alike.standing.site, site);
-    const known = same ? alike : { standing, kept: solvedAs(gableOf(standing)) };
+    return alike && sameRoof(alike.standing, standing) && sameParts(alike.standing.site, site)
+      ? alike
+      : undefined;
+  };
+  const remember = (known: Known, site: SiteState): void => {
     bySite.set(site, known);
     byJoints.set(site.joints, known);
-    return known.kept;
   };
-  return (standing) => keptFor(standing).frame as T;
+  return (standing) => {
+    const before = knownBefore(standing);
+    const found = before && frames.get(before.key);
+    if (found) {
+      remember(before, standing.site);
+      return found;
+    }
+    const { key, frame } = frames.of(gableOf(standing), solve);
+    remember({ standing, key }, standing.site);
+    return frame;
+  };
 };
 
+type Kept<G, T> = { readonly key: object; readonly gable: G; readonly frame: T };
+
 type Frames<G, T> = {
-  readonly madeOf: (gable: G) => Kept<T> | undefined;
-  readonly add: (kept: Kept<T>) => void;
+  readonly get: (key: object) => T | undefined;
+  /** The frame of a gable: one of the latest, or a new one. */
+  readonly of: (gable: G, solve: (gable: G) => T) => Kept<G, T>;
 };
 
 /** So many links of frames are kept and the oldest given up first: about what one whole run of a small roof makes. */
@@ -56,30 +59,33 @@ const mostLinks = 60_000;
 const compared = 3;
 
 const latestFrames = <G, T>(linksIn: (frame: T) => number): Frames<G, T> => {
-  const all: Kept<T>[] = [];
+  const byKey = new Map<object, T>();
+  const all: Kept<G, T>[] = [];
   let links = 0;
-  const countOf = ({ frame }: Kept<T>): number => (frame ? linksIn(frame) : 0);
+  // A rafter that is only laid up and a tie without nails change the site and not what stands.
+  const alike = (gable: G): Kept<G, T> | undefined => {
+    for (let i = all.length - 1; i >= Math.max(0, all.length - compared); i--)
+      if (sameData(all[i]?.gable, gable)) return all[i];
+    return undefined;
+  };
+  const add = (kept: Kept<G, T>): Kept<G, T> => {
+    all.push(kept);
+    byKey.set(kept.key, kept.frame);
+    links += linksIn(kept.frame);
+    while (links > mostLinks && all.length > 1) {
+      const oldest = all.shift() as Kept<G, T>;
+      byKey.delete(oldest.key);
+      links -= linksIn(oldest.frame);
+    }
+    return kept;
+  };
   return {
-    // A rafter that is only laid up and a tie without nails change the site and not what stands.
-    madeOf: (gable) => {
-      for (let i = all.length - 1; i >= Math.max(0, all.length - compared); i--)
-        if (sameData(all[i]?.gable, gable)) return all[i];
-      return undefined;
-    },
-    add: (kept) => {
-      all.push(kept);
-      links += countOf(kept);
-      while (links > mostLinks && all.length > 1) {
-        const oldest = all.shift() as Kept<T>;
-        links -= countOf(oldest);
-        oldest.frame = undefined;
-      }
-    },
+    get: (key) => byKey.get(key),
+    of: (gable, solve) => alike(gable) ?? add({ key: {}, gable, frame: solve(gable) }),
   };
 };
 
-const holds = <T>({ standing, kept }: Known<T>, asked: Standing): boolean =>
-  kept.frame !== undefined && standing.level === asked.level && standing.seed === asked.seed;
+const sameRoof = (a: Standing, b: Standing): boolean => a.level === b.level && a.seed === b.seed;
 
 const sameParts = (a: SiteState, b: SiteState): boolean =>
   a.members === b.members &&
