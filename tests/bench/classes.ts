@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
+import type { Page } from 'playwright-core';
 import { assignmentText, seedFor } from '../../src/content/assignment';
 import { attemptFile, attemptText } from '../../src/content/attemptFile';
 import { backupText } from '../../src/content/backupFile';
@@ -11,8 +12,9 @@ import { browserPath } from '../browser/support/chromium';
 import { levelOf } from '../site/levels';
 
 /**
- * What the instructor's desk takes to read a class: 40 whole runs of the garden hut picked at once, each played again by a
- * worker, until the report stands. Nothing is asserted. Figures go to tests/bench/last.json.
+ * What the instructor's desk takes to read a class: 40 whole runs of the garden hut picked together, each played again by a
+ * worker, until the report stands; picked the moment the page is up, and after its workers have warmed up. Nothing is
+ * asserted. Figures go to tests/bench/last.json.
  */
 
 const count = 40;
@@ -31,23 +33,43 @@ const given = backupText({ runs: [], values: { 'class given': [assignmentText(as
 
 const browser = await launchBrowser(await browserPath());
 const { base, close } = await builtSite();
-const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
-await page.goto(`${base}?lang=en&screen=class`);
-await ready(page);
-await page.click('#page-keep');
-await page.setInputFiles('#loadBackupInput', {
-  name: 'given.json',
-  mimeType: 'application/json',
-  buffer: Buffer.from(given),
-});
-await page.waitForFunction(() => (document.getElementById('brought')?.textContent ?? '') !== '');
-await page.click('#page-results');
-const workers = await page.evaluate(() => navigator.hardwareConcurrency);
-const begun = performance.now();
-await page.setInputFiles('#takeFilesInput', files);
-await page.waitForSelector('#came', { timeout: 600_000 });
-await page.waitForFunction((all) => document.querySelectorAll('#report tbody tr').length === all, count);
-const seconds = (performance.now() - begun) / 1000;
+
+/** A desk that gave the assignment out, its results page up, in a browser that knows nothing of it yet. */
+const openDesk = async (): Promise<Page> => {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const page = await context.newPage();
+  await page.goto(`${base}?lang=en&screen=class`);
+  await ready(page);
+  await page.click('#page-keep');
+  await page.setInputFiles('#loadBackupInput', {
+    name: 'given.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(given),
+  });
+  await page.waitForFunction(() => (document.getElementById('brought')?.textContent ?? '') !== '');
+  await page.click('#page-results');
+  return page;
+};
+
+/** Seconds until the report stands. */
+const taken = async (page: Page): Promise<number> => {
+  const begun = performance.now();
+  await page.setInputFiles('#takeFilesInput', files);
+  await page.waitForSelector('#came', { timeout: 600_000 });
+  await page.waitForFunction((all) => document.querySelectorAll('#report tbody tr').length === all, count);
+  const seconds = (performance.now() - begun) / 1000;
+  await page.context().close();
+  return seconds;
+};
+
+/** As long as somebody takes to find the files, ms. */
+const found = 8000;
+
+const atOnce = await taken(await openDesk());
+const desk = await openDesk();
+const workers = await desk.evaluate(() => navigator.hardwareConcurrency);
+await desk.waitForTimeout(found);
+const seconds = await taken(desk);
 await browser.close();
 await close();
 
@@ -58,6 +80,7 @@ const classOf = {
   runs: count,
   kilobytes: rounded(files.reduce((sum, { buffer }) => sum + buffer.length, 0) / 1000),
   workers,
+  secondsAtOnce: rounded(atOnce),
   seconds: rounded(seconds),
   runsASecondAndWorker: rounded(count / seconds / workers),
 };
