@@ -27,7 +27,8 @@ export const ownJob = (file: unknown, par: Par = {}): Read<Level> => {
     ...sayings(file),
     roof,
     methods: { ...methodsIn(file), hang: hangsIn(file) },
-    ...(machineIn(file) && !isShed(file) && { machine: { reach: 20, chart: 1200, steady: 0.0625 } }),
+    ...(bringsMachine(file) && { machine: { reach: 20, chart: 1200, steady: 0.0625 } }),
+    cautions: cautionsIn(file),
     asFound: {
       planted: plantedFor(trouble),
       spareBoards: 5,
@@ -56,12 +57,20 @@ const plainRoof = (file: unknown): unknown => {
   return roof;
 };
 
-const machineIn = (file: unknown): boolean => at(file, ['site', 'machine']) === true;
+/** A ledger is lifted by hand or onto props, whatever stands by. */
+const bringsMachine = (file: unknown): boolean => at(file, ['site', 'machine']) === true && !isShed(file);
+
+const ofMachines: readonly string[] = ['load', 'signals', 'powerLines'] satisfies CautionId[];
+
+/** Everything that the work calls for: nothing hangs where no machine comes. */
+const cautionsIn = (file: unknown): readonly CautionId[] =>
+  cautionIds.filter((id) => bringsMachine(file) || !ofMachines.includes(id));
+type CautionId = (typeof cautionIds)[number];
 
 const isShed = (file: unknown): boolean => at(file, ['kind']) === 'shed';
 
 const hangsIn = (file: unknown): Level['methods']['hang'] =>
-  machineIn(file) && !isShed(file) ? ['machine', 'posts'] : ['posts'];
+  bringsMachine(file) ? ['machine', 'posts'] : ['posts'];
 
 /** Two people lift the ridge where they may, and hold it; one that carries goes onto its posts however it is lifted. */
 const byHandsToo = (level: Level): Level =>
@@ -163,5 +172,4 @@ const settled = {
   },
   introduces: [],
   modes: ['watch', 'list', 'nudge', 'own'],
-  cautions: cautionIds,
 } as const;

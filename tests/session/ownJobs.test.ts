@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fileOf, type RoofDraft } from '../../src/content/draft/roofDraft';
 import { sampleOf } from '../../src/content/draft/samples';
+import { cautionIds } from '../../src/content/levelSchema';
 import { ownJob } from '../../src/content/ownJob';
 import { opened } from '../../src/core/hands/opened';
 import { play } from '../../src/core/hands/play';
@@ -44,6 +45,16 @@ describe('a job on an own roof', () => {
     };
     for (const trouble of ['grown', 'walls', 'bowed', 'dried', 'mixed'])
       expect(spread(trouble)).toBeGreaterThan(spread('none'));
+  });
+
+  it('warns of hanging loads where a machine comes, and of everything else anyway', () => {
+    const warned = (machine: string): readonly string[] => {
+      const read = ownJob(fileWith({ ...hut, 'site.machine': machine }));
+      return read.ok ? read.value.cautions : [];
+    };
+    const ofMachines = ['load', 'signals', 'powerLines'];
+    expect(warned('yes')).toEqual([...cautionIds]);
+    expect(warned('no')).toEqual(cautionIds.filter((id) => !ofMachines.includes(id)));
   });
 
   it('is the same job for the same roof, on any device and after it was kept', async () => {
