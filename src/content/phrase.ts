@@ -42,6 +42,8 @@ type Wrongs = {
 };
 
 type Accepteds = {
+  /** As an engine words it. */
+  readonly ownError: [error: string];
   /** As a file writes it, in any language. */
   readonly these: [text: string];
   readonly object: [];

@@ -20,6 +20,6 @@ const safely = (text: string): Outcome => {
   try {
     return markText(shelf, text);
   } catch (error) {
-    return { ok: false, complaint: complaint('$', ['cannotReplay'], String(error)) };
+    return { ok: false, complaint: complaint('$', ['cannotReplay'], ['ownError', String(error)]) };
   }
 };

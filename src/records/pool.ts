@@ -104,7 +104,7 @@ const asked = (worker: Worker, text: string): Promise<Answer> =>
   new Promise((done) => {
     worker.onmessage = ({ data }: MessageEvent<Outcome>) => done({ outcome: data, lost: false });
     worker.onerror = ({ message: said }) => {
-      const outcome: Outcome = { ok: false, complaint: complaint('$', ['cannotReplay'], said) };
+      const outcome: Outcome = { ok: false, complaint: complaint('$', ['cannotReplay'], ['ownError', said]) };
       done({ outcome, lost: true });
     };
     worker.postMessage({ text } satisfies ToWorker);

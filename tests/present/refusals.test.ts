@@ -41,6 +41,7 @@ const samples: { readonly [Code in Phrase[0]]: Extract<Phrase, readonly [Code, .
   notFramed: ['notFramed'],
   noForm: ['noForm'],
   noField: ['noField'],
+  ownError: ['ownError', '7'],
   these: ['these', '7'],
   either: ['either', ['string'], '7', ['atMost', 7, 'entries']],
   object: ['object'],

@@ -27,6 +27,7 @@ export const refusals = {
   notFramed: () => 'the crew could not frame it in the usual order',
   noForm: () => 'has no form yet',
   noField: () => 'is nothing the form has a field for',
+  ownError: (error: string) => `an error of ours, not of the file: ${error}`,
   these: (text: string) => text,
   either: (...all: readonly string[]) => all.join(' or '),
   object: () => 'an object',

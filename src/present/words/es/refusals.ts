@@ -29,6 +29,7 @@ export const refusals: typeof english = {
   notFramed: () => 'el equipo no pudo armarlo en el orden usual',
   noForm: () => 'no tiene formulario todavía',
   noField: () => 'no tiene un campo en el formulario',
+  ownError: (error) => `un error nuestro, no del archivo: ${error}`,
   these: (text) => text,
   either: (...all) => all.join(' o '),
   object: () => 'un objeto con sus datos',
