@@ -105,7 +105,7 @@ const Views = ({
 const drawnSize = (): DrawSize =>
   matchMedia('(max-width: 699px)').matches
     ? { width: 330, height: 230, figure: 17, word: 14 }
-    : { width: 640, height: 280, figure: 17, word: 14 };
+    : { width: 640, height: 320, figure: 17, word: 14 };
 
 /** What is to be thought of and stands beside no field. */
 const Heeds = ({ desk, own }: { readonly desk: Desk; readonly own: OwnRoof }) => {

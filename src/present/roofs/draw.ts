@@ -14,8 +14,8 @@ export type Drawing = {
 
 export type Point = readonly [x: number, y: number];
 
-/** Wood as cut; what the section cuts through; a member behind or taken away; thin lines that only lead the eye; the middle of something; grain. */
-export type Role = 'wood' | 'thin' | 'dashed' | 'middle' | 'grain' | 'cut';
+/** Wood as cut; wood seen small; what the section cuts through; a member behind or taken away; thin lines that only lead the eye; the middle of something; grain. */
+export type Role = 'wood' | 'stick' | 'thin' | 'dashed' | 'middle' | 'grain' | 'cut';
 
 export type Shape =
   | { readonly kind: 'outline'; readonly points: readonly Point[]; readonly role: Role; readonly id?: string }

@@ -16,7 +16,8 @@ export const planDrawing = (asked: Told & { readonly plan: RoofPlan }, size: Dra
   const isLong = plan.length / plan.spacing > most;
   const seen = isLong ? [] : timbersOf(plan).flatMap(seenFromAbove);
   const wood = isLong ? [platesOf(plan)] : seen.map(({ points }) => points);
-  const room = roomOf(asked, size);
+  const { top, ...sides } = roomOf(asked, size);
+  const room = { ...sides, top: isLong ? top + size.word * 1.6 : top };
   const frame = framed(wood.flat(), { ...size, room });
   const notes = isLong
     ? [textMid([size.width / 2, size.word], words.roofs.draw.tooMany, { size: size.word })]
@@ -24,7 +25,7 @@ export const planDrawing = (asked: Told & { readonly plan: RoofPlan }, size: Dra
   return {
     title: words.roofs.draw.planOf(roofTitle(asked).toLowerCase()),
     width: size.width,
-    height: size.height,
+    height: frame.height,
     shapes: [
       ...(isLong ? [{ kind: 'outline', points: platesOf(plan).map(frame.at), role: 'thin' } as const] : []),
       ...seen.map((one) => shapeOf(one, frame)),
@@ -34,7 +35,7 @@ export const planDrawing = (asked: Told & { readonly plan: RoofPlan }, size: Dra
   };
 };
 
-/** Of a drawing that fills a place: its words and figures are no smaller than said. */
+/** Of a drawing that fills a place, or its width and less of its height: words and figures are no smaller than said. */
 export type DrawSize = {
   readonly width: number;
   readonly height: number;
@@ -52,9 +53,11 @@ export type Frame = {
   readonly scale: number;
   /** Of what is drawn, on the drawing. */
   readonly box: Room;
+  /** Of the drawing, with the room over and under what is drawn. */
+  readonly height: number;
 };
 
-/** What is drawn as large as the place and the room around it let it be, in their middle. */
+/** What is drawn as large as the place and the room around it let it be, in the middle of its width. */
 export const framed = (
   points: readonly Point[],
   { width, height, room }: DrawSize & { readonly room: Room },
@@ -66,10 +69,10 @@ export const framed = (
   const [wide, high] = [width - room.left - room.right, height - room.top - room.bottom];
   const scale = Math.max(0.001, Math.min(wide / Math.max(right - left, 1), high / Math.max(bottom - top, 1)));
   const x0 = room.left + (wide - (right - left) * scale) / 2;
-  const y0 = room.top + (high - (bottom - top) * scale) / 2;
-  const at = ([x, y]: Point): Point => [x0 + (x - left) * scale, y0 + (y - top) * scale];
+  const at = ([x, y]: Point): Point => [x0 + (x - left) * scale, room.top + (y - top) * scale];
   const [a, b] = [at([left, top]), at([right, bottom])];
-  return { at, scale, box: { left: a[0], top: a[1], right: b[0], bottom: b[1] } };
+  const box = { left: a[0], top: a[1], right: b[0], bottom: b[1] };
+  return { at, scale, box, height: Math.ceil(box.bottom + room.bottom) };
 };
 
 const roomOf = ({ plan, units }: Told & { readonly plan: RoofPlan }, { figure, word }: DrawSize): Room => {
@@ -121,7 +124,7 @@ const seenFromAbove = ({ id, origin, direction, outline, thickness, cuts }: Timb
   if (points.length < 3) return [];
   const reach = points.map(([x, y]) => direction[0] * (x - origin[0]) + direction[1] * (y - origin[1]));
   const middle = [corner(Math.min(...reach), 0), corner(Math.max(...reach), 0)] as const;
-  return [{ id, role: roles[kind] ?? 'thin', points, middle }];
+  return [{ id, role: roles[kind] ?? 'stick', points, middle }];
 };
 
 const roles: Readonly<Record<string, Role>> = {

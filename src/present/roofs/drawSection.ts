@@ -2,6 +2,7 @@ import type { FiguredRoof, FiguredTie } from '../../core/roof/figured';
 import type { RoofPlan } from '../../core/roof/plan';
 import type { Timber } from '../../core/roof/timber';
 import { timbersOf } from '../../core/roof/timbers';
+import { gradient } from '../../core/units/slope';
 import { lengthText } from '../words/numbers';
 import { textMid, type Drawing, type Point, type Shape } from './draw';
 import { acrossOf, framed, type DrawSize, type Frame } from './drawPlan';
@@ -29,7 +30,8 @@ export const sectionDrawing = (given: Asked, size: DrawSize): Drawing => {
   const room = {
     left: size.figure * 2,
     right: textWidth(lengthText(height, asked.units), size.figure, 'narrow') + 24,
-    top: size.figure * 3,
+    // The slope's mark stands over a roof that is low.
+    top: size.figure * (gradient(plan.slope) < 3 / 8 ? 3 : 1.2),
     bottom: size.figure * 2.4,
   };
   const flip = ([y, z]: Point): Point => [y, -z];
@@ -38,9 +40,9 @@ export const sectionDrawing = (given: Asked, size: DrawSize): Drawing => {
   return {
     title: words.roofs.draw.sectionOf(roofTitle(asked).toLowerCase()),
     width: size.width,
-    height: size.height,
+    height: frame.height,
     shapes: [
-      ...ties.map((points): Shape => ({ kind: 'outline', points: draw(points), role: 'thin' })),
+      ...ties.map((points): Shape => ({ kind: 'outline', points: draw(points), role: 'stick' })),
       ...sides.map((points): Shape => ({ kind: 'outline', points: draw(points), role: 'wood' })),
       ...sides.flatMap((points) => grainOf(draw(points))),
       ...cut.map((one): Shape => ({ kind: 'outline', points: draw(endOf(one)), role: 'cut', id: one.id })),
