@@ -72,6 +72,8 @@ export const standBy = (level: Level | undefined): (() => void) => {
   wanted = true;
   while (waiting.length < cores()) {
     const worker = freshWorker();
+    // One that could not even be loaded would never answer.
+    worker.onerror = () => leave(worker);
     if (level) worker.postMessage({ warmUp: level } satisfies ToWorker);
     waiting.push(worker);
   }
@@ -79,6 +81,11 @@ export const standBy = (level: Level | undefined): (() => void) => {
     wanted = false;
     waiting.splice(0).forEach((worker) => worker.terminate());
   };
+};
+
+const leave = (worker: Worker): void => {
+  const at = waiting.indexOf(worker);
+  if (at >= 0) waiting.splice(at, 1);
 };
 
 /** A worker that is through waits for the next files. */
