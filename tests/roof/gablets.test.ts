@@ -249,13 +249,13 @@ describe('laws of small gables', () => {
       const roof = gabletRoof(changes);
       const { length, clip } = headerOf(roof);
       const reach = (clip * 12) / changes.slope.rise;
+      // Where the ends are steeper, a hip crosses the thickness of the header aslant and lies in the way as much longer.
+      const skew = 1e-6 + 0.75 * Math.max(0, changes.endSlope.rise / changes.slope.rise - 1);
       for (const { side, at, run } of roof.cutInPlace ?? []) {
         // Hip and rafter, both 1 1/2 in thick, are in each other's way as long as that.
-        if (side !== 'A' && side !== 'B') {
-          expect(run).toBeLessThan(6);
-          continue;
-        }
-        expect(Math.abs(Math.abs(at) - (length / 2 - reach))).toBeLessThan(reach + 0.75 + 1e-6);
+        if (run < 6) continue;
+        expect(['A', 'B']).toContain(side);
+        expect(Math.abs(Math.abs(at) - (length / 2 - reach))).toBeLessThan(reach + 0.75 + skew);
       }
     });
   });
