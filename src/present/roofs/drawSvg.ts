@@ -1,7 +1,7 @@
 import { dimensionLines, type Drawing, type Point, type Segment, type Shape, type Text } from './draw';
 
 /**
- * A drawing as SVG. Its looks are the style sheet's: classes `draw-wood`, `draw-thin`, `draw-dashed`, `draw-middle`,
+ * A drawing as SVG. Its looks are the style sheet's: classes `draw-wood`, `draw-stick`, `draw-thin`, `draw-dashed`, `draw-middle`,
  * `draw-dimension`, and texts `draw-word`, `draw-strong`, `draw-narrow`. Every text is escaped.
  */
 export const drawingSvg = ({ title, width, height, shapes }: Drawing): string =>
