@@ -60,7 +60,7 @@ export const bringIn = async (store: Store, backup: Backup): Promise<number> => 
     await listIn(store, backup, { key: keys.ownJobs, merge: ownJobsMerge }),
     await ownRoofIn(store, backup),
     await filesIn(store, backup),
-    await remarksIn(store, backup),
+    await listIn(store, backup, { key: keys.remarks, merge: remarksMerge }),
     await settingsIn(store, backup),
   ];
   return came.reduce((sum, count) => sum + count, 0);
@@ -115,6 +115,18 @@ const ownJobsMerge = merged(
   (job) => levelOf(job)?.id ?? '',
 );
 
+const filesMerge = merged(
+  readFileHeads,
+  (all) => all,
+  ({ key }) => key,
+);
+
+const remarksMerge: Merge = (here, there) => {
+  const [own, others] = [readRemarks(here), readRemarks(there)];
+  const fresh = Object.keys(others).filter((key) => !Object.hasOwn(own, key));
+  return { kept: { ...others, ...own }, came: fresh.length };
+};
+
 /** The form holds one roof: the one that is here stays. */
 const ownRoofIn = async (store: Store, { values }: Backup): Promise<number> => {
   const there = values[keys.ownRoof];
@@ -126,12 +138,16 @@ const ownRoofIn = async (store: Store, { values }: Backup): Promise<number> => {
 type List = { readonly key: string; readonly merge: Merge };
 
 const listIn = async (store: Store, { values }: Backup, { key, merge }: List): Promise<number> => {
-  const { kept, came } = merge(await store.get(key), values[key]);
-  if (came > 0) await store.put(key, kept);
+  let came = 0;
+  await store.change(key, (here) => {
+    const both = merge(here, values[key]);
+    came = both.came;
+    return came > 0 ? both.kept : here;
+  });
   return came;
 };
 
-const filesIn = async (store: Store, { values }: Backup): Promise<number> => {
+const filesIn = async (store: Store, { runs, values }: Backup): Promise<number> => {
   const own = readFileHeads(await store.get(keys.files));
   const fresh = readFileHeads(values[keys.files]).filter(
     ({ key }) =>
@@ -140,16 +156,7 @@ const filesIn = async (store: Store, { values }: Backup): Promise<number> => {
       digestOf(values[keys.fileText(key)]) === key,
   );
   for (const { key } of fresh) await store.put(keys.fileText(key), values[keys.fileText(key)]);
-  if (fresh.length > 0) await store.put(keys.files, [...own, ...fresh]);
-  return fresh.length;
-};
-
-const remarksIn = async (store: Store, { values }: Backup): Promise<number> => {
-  const own = readRemarks(await store.get(keys.remarks));
-  const there = readRemarks(values[keys.remarks]);
-  const fresh = Object.keys(there).filter((key) => !Object.hasOwn(own, key));
-  if (fresh.length > 0) await store.put(keys.remarks, { ...there, ...own });
-  return fresh.length;
+  return listIn(store, { runs, values: { [keys.files]: fresh } }, { key: keys.files, merge: filesMerge });
 };
 
 /** Only where nobody has said anything here yet. */

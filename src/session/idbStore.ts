@@ -38,6 +38,7 @@ const storeOn = (db: IDBPDatabase): Store => ({
   append: (run, step, actions) => appendTo(db, { run, step }, actions),
   get: (key) => db.get('values', key) as Promise<unknown>,
   put: async (key, value) => void (await db.put('values', value, key)),
+  change: (key, next) => changeIn(db, key, next),
   erase: async () => {
     await Promise.all(['runs', 'steps', 'values'].map((store) => db.clear(store)));
   },
@@ -53,6 +54,16 @@ const appendTo = async (
   const asked: Promise<unknown>[] = [write.store.delete(stepsFrom(run, step))];
   actions.forEach((action, i) => asked.push(write.store.put({ run, step: step + i, action })));
   await Promise.all([...asked, write.done]);
+};
+
+const changeIn = async (db: IDBPDatabase, key: string, next: (kept: unknown) => unknown): Promise<void> => {
+  const write = db.transaction('values', 'readwrite');
+  const put = async (): Promise<void> => {
+    const kept: unknown = await write.store.get(key);
+    const value = next(kept);
+    if (value !== kept) await write.store.put(value, key);
+  };
+  await Promise.all([put(), write.done]);
 };
 
 /** A journal with a hole is good up to the hole; what cannot be read is a hole. */

@@ -25,8 +25,15 @@ export const readOwnJobs = (value: unknown): readonly KeptJob[] => {
   );
 };
 
-export const keepOwnJobs = (store: Store, jobs: readonly KeptJob[]): Promise<void> =>
-  store.put(ownJobsKept, jobs);
+/** First on the list, once: the same roof again is the same job. */
+export const keepOwnJob = (store: Store, job: KeptJob): Promise<void> =>
+  store.change(ownJobsKept, (kept) => [job, ...without(kept, levelOf(job)?.id)].slice(0, mostKept));
+
+export const dropOwnJob = (store: Store, id: string): Promise<void> =>
+  store.change(ownJobsKept, (kept) => without(kept, id));
+
+const without = (kept: unknown, id: string | undefined): readonly KeptJob[] =>
+  readOwnJobs(kept).filter((job) => levelOf(job)?.id !== id);
 
 /** Undefined where the file is none any more. Read once for each that is kept. */
 export const levelOf = (job: KeptJob): Level | undefined => {

@@ -15,6 +15,8 @@ export type Store = {
   readonly append: (run: string, step: number, actions: readonly Action[]) => Promise<void>;
   readonly get: (key: string) => Promise<unknown>;
   readonly put: (key: string, value: unknown) => Promise<void>;
+  /** Puts what `next` makes of what is kept. Nothing comes between, not even another tab: no list loses anything. */
+  readonly change: (key: string, next: (kept: unknown) => unknown) => Promise<void>;
   readonly erase: () => Promise<void>;
 };
 
@@ -32,6 +34,7 @@ export const memoryStore = (): Store => {
       void steps.set(run, [...(steps.get(run) ?? []).slice(0, step), ...actions]),
     get: async (key) => values.get(key),
     put: async (key, value) => void values.set(key, value),
+    change: async (key, next) => void values.set(key, next(values.get(key))),
     erase: async () => [heads, steps, values].forEach((map) => map.clear()),
   };
 };

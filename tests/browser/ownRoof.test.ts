@@ -170,7 +170,6 @@ describe('a job on the roof', () => {
     const off = page.locator('[data-off]');
     await off.press('Enter');
     await off.waitFor({ state: 'detached' });
-    await page.waitForTimeout(300);
     await page.reload();
     await ready(page);
     await page.evaluate(() => window.__tt.go('start'));

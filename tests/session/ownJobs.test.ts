@@ -6,7 +6,7 @@ import { ownJob } from '../../src/content/ownJob';
 import { opened } from '../../src/core/hands/opened';
 import { play } from '../../src/core/hands/play';
 import { scoreOf, toStandard } from '../../src/core/score/scored';
-import { keepOwnJobs, levelOf, loadOwnJobs } from '../../src/session/ownJobs';
+import { dropOwnJob, keepOwnJob, levelOf, loadOwnJobs } from '../../src/session/ownJobs';
 import { parOf } from '../../src/session/provedJob';
 import { memoryStore } from '../../src/session/store';
 import { siteDigest } from '../../src/content/canonical';
@@ -64,10 +64,24 @@ describe('a job on an own roof', () => {
     expect(a).toEqual(b);
     expect(siteDigest(opened(a!, 5, 'own').site)).toBe(siteDigest(opened(b!, 5, 'own').site));
     const store = memoryStore();
-    await keepOwnJobs(store, [{ file, par: { posts: 370 } }]);
+    await keepOwnJob(store, { file, par: { posts: 370 } });
+    await keepOwnJob(store, { file: again, par: { posts: 370 } });
     expect((await loadOwnJobs(store)).map(levelOf)).toEqual([a]);
     await store.put('own jobs', [{ file: 'x', par: 1 }, null, 7]);
     expect(await loadOwnJobs(store)).toEqual([]);
+  });
+
+  it('leaves the list alone, whatever else is kept or left off at the same time', async () => {
+    const store = memoryStore();
+    const jobs = ["8'", "10'", "12'", "14'"].map((length) => ({
+      file: fileWith({ ...hut, length }),
+      par: { posts: 370 },
+    }));
+    await Promise.all(jobs.map((job) => keepOwnJob(store, job)));
+    const ids = (await loadOwnJobs(store)).map((job) => levelOf(job)!.id);
+    expect(new Set(ids).size).toBe(4);
+    await Promise.all([dropOwnJob(store, ids[0]!), dropOwnJob(store, ids[2]!)]);
+    expect((await loadOwnJobs(store)).map((job) => levelOf(job)!.id)).toEqual([ids[1], ids[3]]);
   });
 
   it('is not offered on a roof that the site knows nothing of, is too long, or leaves its walls untied', () => {

@@ -1,5 +1,5 @@
 import { bareText, type Assignment, type SeedPolicy } from '../../content/assignment';
-import { keptGiven } from '../../content/classSchema';
+import { keptGiven, readGiven } from '../../content/classSchema';
 import { linkOf } from '../../content/link';
 import { modesOf, type Level } from '../../core/level/level';
 import { modes, type Mode } from '../../core/level/mode';
@@ -65,7 +65,9 @@ const letters = 'abcdefghjkmnpqrstuvwxyz23456789';
 
 export const giveOut = async ({ store, classes }: Desk, assignment: Assignment): Promise<void> => {
   classes.given.value = [assignment, ...classes.given.value];
-  await store.put(keys.given, keptGiven(classes.given.value)).catch(() => undefined);
+  await store
+    .change(keys.given, (kept) => keptGiven([assignment, ...readGiven(kept)]))
+    .catch(() => undefined);
 };
 
 /** The address that carries an assignment. */

@@ -1,4 +1,4 @@
-import { readFileHeads, type FileHead, type Remark } from '../../content/classSchema';
+import { readFileHeads, readRemarks, type FileHead, type Remark } from '../../content/classSchema';
 import { largestFile, tooLarge } from '../../content/readJson';
 import { keys } from '../../records/backup';
 import { fileKey } from '../../records/fileKey';
@@ -153,7 +153,10 @@ const keepFiles = async ({ store, classes }: Desk): Promise<boolean> => {
     const fresh = [...(classes.files.value ?? [])].filter(([key]) => !before.some((one) => one.key === key));
     await Promise.all(fresh.map(([key, { text }]) => store.put(keys.fileText(key), text)));
     const heads = fresh.map(([key, { name, when }]): FileHead => ({ key, name: name.slice(-400), when }));
-    await store.put(keys.files, [...before, ...heads]);
+    await store.change(keys.files, (kept) => {
+      const own = readFileHeads(kept);
+      return [...own, ...heads.filter(({ key }) => !own.some((one) => one.key === key))];
+    });
     return store.lasts;
   } catch {
     return false;
@@ -176,6 +179,7 @@ export const remarkOn = ({ classes }: Desk, assignment: string, learner: string)
 type About = { readonly assignment: string; readonly learner: string };
 
 export const putRemark = ({ classes, store }: Desk, { assignment, learner }: About, remark: Remark): void => {
-  classes.remarks.value = { ...classes.remarks.value, [remarkKey(assignment, learner)]: remark };
-  void store.put(keys.remarks, classes.remarks.value).catch(() => undefined);
+  const key = remarkKey(assignment, learner);
+  classes.remarks.value = { ...classes.remarks.value, [key]: remark };
+  void store.change(keys.remarks, (kept) => ({ ...readRemarks(kept), [key]: remark })).catch(() => undefined);
 };

@@ -44,9 +44,12 @@ export const takeOn = async (desk: Desk, read: Read<Assignment>, from?: string):
 };
 
 const keepTaken = async ({ store, classes }: Desk, one: TakenOn): Promise<void> => {
-  const others = classes.taken.value.filter(({ assignment }) => assignment.id !== one.assignment.id);
-  classes.taken.value = [one, ...others];
-  await store.put(keys.taken, keptTaken(classes.taken.value)).catch(() => undefined);
+  const first = (all: readonly TakenOn[]): readonly TakenOn[] => [
+    one,
+    ...all.filter(({ assignment }) => assignment.id !== one.assignment.id),
+  ];
+  classes.taken.value = first(classes.taken.value);
+  await store.change(keys.taken, (kept) => keptTaken(first(readTaken(kept)))).catch(() => undefined);
 };
 
 /** The code under which the learner goes on; without one, it is asked for again. */

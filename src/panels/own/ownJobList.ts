@@ -1,5 +1,5 @@
 import type { Level } from '../../core/level/level';
-import { keepOwnJobs, levelOf, loadOwnJobs, mostKept, type KeptJob } from '../../session/ownJobs';
+import { dropOwnJob, keepOwnJob, levelOf, loadOwnJobs, mostKept, type KeptJob } from '../../session/ownJobs';
 import type { Desk } from '../desk';
 import { wordsReady } from '../wordsReady';
 
@@ -18,20 +18,17 @@ const told = (level: Level): Promise<readonly Level[]> =>
     () => [],
   );
 
-/** The same roof again is the same job. */
 export const addOwnJob = async (desk: Desk, job: KeptJob): Promise<Level | undefined> => {
   const level = levelOf(job);
   if (!level) return undefined;
   await wordsReady(level);
-  const others = (await loadOwnJobs(desk.store)).filter((one) => levelOf(one)?.id !== level.id);
-  await keepOwnJobs(desk.store, [job, ...others].slice(0, mostKept)).catch(() => undefined);
+  await keepOwnJob(desk.store, job).catch(() => undefined);
   desk.own.value = [level, ...desk.own.value.filter(({ id }) => id !== level.id)].slice(0, mostKept);
   return level;
 };
 
-/** Off the list; the runs made on it stay. */
+/** Off the list, once the device has it so; the runs made on it stay. */
 export const removeOwnJob = async (desk: Desk, id: string): Promise<void> => {
+  await dropOwnJob(desk.store, id).catch(() => undefined);
   desk.own.value = desk.own.value.filter((level) => level.id !== id);
-  const others = (await loadOwnJobs(desk.store)).filter((one) => levelOf(one)?.id !== id);
-  await keepOwnJobs(desk.store, others).catch(() => undefined);
 };
