@@ -84,7 +84,7 @@ const course = (): ReturnType<typeof readLevels> => {
   return { levels: [...levels].sort((a, b) => place(a) - place(b)), troubles };
 };
 
-const openStore = (): Promise<Store> => idbStore().catch(() => memoryStore());
+const openStore = (): Promise<Store> => idbStore(navigator.locks).catch(() => memoryStore());
 
 /** What a link may ask for: language, light, text size, job, seed, way of playing, screen. Anything else is ignored. */
 const fromLink = (query: URLSearchParams, settings: Settings): Settings => {

@@ -220,7 +220,7 @@ export const openLeft = async (desk: Desk): Promise<void> => {
   const run = await desk.store.get(debriefKept).catch(() => undefined);
   if (typeof run === 'string' && run !== '' && (await openDebrief(desk, run))) return;
   const open = await resumeRun(desk.store, desk.levels).catch(() => undefined);
-  if (open) await enter(desk, open);
+  if (open && open !== 'elsewhere') await enter(desk, open);
 };
 
 /** The run as it stood after so many of its acts, told again from its beginning. Slow for a long run. */

@@ -63,12 +63,16 @@ const Troubles = ({ desk }: { readonly desk: Desk }) => {
 /** The way back to a run that is not over, or why there is none. */
 const OpenRun = ({ desk, head }: { readonly desk: Desk; readonly head: RunHead }) => {
   const words = wordsOf(desk);
-  const [failed, setFailed] = useState<Stopped>();
-  const why = failed ?? stopped(head, desk.levels);
+  const [failed, setFailed] = useState<Stopped | 'elsewhere'>();
+  const why = failed === 'elsewhere' ? undefined : (failed ?? stopped(head, desk.levels));
   const resume = async (): Promise<void> => {
     const session = await resumeRun(desk.store, desk.levels).catch(() => undefined);
-    if (session) await enter(desk, session);
-    else setFailed('unreadable');
+    if (session === 'elsewhere') return setFailed(session);
+    if (session) return enter(desk, session);
+    // Another page may have ended it, or begun the next.
+    const heads = await desk.store.runs().catch(() => desk.heads.value);
+    if (openRun(heads)?.id === head.id) setFailed('unreadable');
+    desk.heads.value = heads;
   };
   if (why) {
     const title = desk.levels.find(({ id }) => id === head.level)?.title[words.lang] ?? head.level;
@@ -79,10 +83,17 @@ const OpenRun = ({ desk, head }: { readonly desk: Desk; readonly head: RunHead }
     );
   }
   return (
-    <p class="lead">
-      <button type="button" class="btn" id="resume" onClick={() => void resume()}>
-        {words.ui.start.resume}
-      </button>
-    </p>
+    <>
+      <p class="lead">
+        <button type="button" class="btn" id="resume" onClick={() => void resume()}>
+          {words.ui.start.resume}
+        </button>
+      </p>
+      {failed && (
+        <p class="notice paper" role="alert">
+          {words.states.elsewhere}
+        </p>
+      )}
+    </>
   );
 };

@@ -1,6 +1,7 @@
 import { openDB, type IDBPDatabase } from 'idb';
 import { readAct, readHead } from '../content/runSchema';
 import type { Action } from '../core/site/action';
+import { holdOn, type Locks } from './hold';
 import type { Store } from './store';
 
 const name = 'tack-and-true';
@@ -9,7 +10,7 @@ const name = 'tack-and-true';
 const patience = 4000;
 
 /** Keeps runs in IndexedDB: a head for each, and a journal of acts that is only ever added to. Fails where it may not. */
-export const idbStore = async (): Promise<Store> => {
+export const idbStore = async (locks?: Locks): Promise<Store> => {
   const opening = openDB(name, 1, {
     upgrade: (fresh) => {
       fresh.createObjectStore('runs', { keyPath: 'id' });
@@ -17,7 +18,7 @@ export const idbStore = async (): Promise<Store> => {
       fresh.createObjectStore('values');
     },
   });
-  return storeOn(await answered(opening));
+  return storeOn(await answered(opening), locks);
 };
 
 const answered = <T>(opening: Promise<T>): Promise<T> => {
@@ -30,7 +31,7 @@ const answered = <T>(opening: Promise<T>): Promise<T> => {
 
 const stepsFrom = (run: string, step: number): IDBKeyRange => IDBKeyRange.bound([run, step], [run, Infinity]);
 
-const storeOn = (db: IDBPDatabase): Store => ({
+const storeOn = (db: IDBPDatabase, locks: Locks | undefined): Store => ({
   lasts: true,
   runs: async () => ((await db.getAll('runs')) as unknown[]).flatMap((kept) => readHead(kept) ?? []),
   putRun: async (head) => void (await db.put('runs', head)),
@@ -39,6 +40,7 @@ const storeOn = (db: IDBPDatabase): Store => ({
   get: (key) => db.get('values', key) as Promise<unknown>,
   put: async (key, value) => void (await db.put('values', value, key)),
   change: (key, next) => changeIn(db, key, next),
+  hold: holdOn(locks),
   erase: async () => {
     await Promise.all(['runs', 'steps', 'values'].map((store) => db.clear(store)));
   },

@@ -138,6 +138,7 @@ export const beginRun = async (
     ...(actions.length > 0 ? { branch: true as const } : {}),
   };
   const attempt = replay({ level, seed, mode }, actions);
+  await store.hold(head.id);
   const kept = await keepAll(store, head, actions);
   return new Session(store, { head, attempt }, kept ? actions.length : undefined);
 };
@@ -167,10 +168,17 @@ export const stopped = (head: RunHead, levels: readonly Level[]): Stopped | unde
   return levelDigest(level) === head.levelDigest ? undefined : 'changed';
 };
 
-/** The run this device was in the middle of, at the very act it stopped. Another level text or other rules end it. */
-export const resumeRun = async (store: Store, levels: readonly Level[]): Promise<Session | undefined> => {
+/**
+ * The run this device was in the middle of, at the very act it stopped. Another level text or other rules end it; none
+ * goes on here that another page works on.
+ */
+export const resumeRun = async (
+  store: Store,
+  levels: readonly Level[],
+): Promise<Session | 'elsewhere' | undefined> => {
   const head = openRun(await store.runs().catch((): readonly RunHead[] => []));
-  return head && toldAgain(store, head, levels);
+  if (!head || stopped(head, levels)) return undefined;
+  return (await store.hold(head.id)) ? toldAgain(store, head, levels) : 'elsewhere';
 };
 
 /** One run by its id, as far as it went; undefined where its level or the rules are not those it was made under. */

@@ -17,6 +17,8 @@ export type Store = {
   readonly put: (key: string, value: unknown) => Promise<void>;
   /** Puts what `next` makes of what is kept. Nothing comes between, not even another tab: no list loses anything. */
   readonly change: (key: string, next: (kept: unknown) => unknown) => Promise<void>;
+  /** Takes a run for this page, in place of the one it had; false while another page works on it. */
+  readonly hold: (run: string) => Promise<boolean>;
   readonly erase: () => Promise<void>;
 };
 
@@ -35,6 +37,7 @@ export const memoryStore = (): Store => {
     get: async (key) => values.get(key),
     put: async (key, value) => void values.set(key, value),
     change: async (key, next) => void values.set(key, next(values.get(key))),
+    hold: async () => true,
     erase: async () => [heads, steps, values].forEach((map) => map.clear()),
   };
 };

@@ -168,6 +168,33 @@ describe('a device that has room again', () => {
   });
 });
 
+describe('a run that is open in another tab', () => {
+  it.each([
+    ['en', 'desk', 'This run is open in another tab.'],
+    ['es', 'phone', 'Esta obra está abierta en otra pestaña.'],
+  ] as const)('is not worked on from two sides, which is said in %s on a %s', async (lang, size, says) => {
+    const { page, errors, close } = await openPage(browser, inject('base') + deep, { size });
+    await page.evaluate((some) => some.forEach((one) => window.__tt.do(one)), acts.slice(0, 5));
+    await page.evaluate(() => window.__tt.settled());
+    const other = await page.context().newPage();
+    await other.goto(`${inject('base')}?lang=${lang}`);
+    await ready(other);
+    await other.evaluate(() => window.__tt.go('start'));
+    await other.locator('#resume').press('Enter');
+    expect(await other.getByRole('alert').innerText()).toContain(says);
+    expect(await misfitsOn(other)).toEqual([]);
+    expect(await other.evaluate(() => window.__tt.attempt())).toBeUndefined();
+    await page.evaluate((act) => window.__tt.do(act), acts[5]!);
+    await page.evaluate(() => window.__tt.settled());
+    await page.close();
+    await other.locator('#resume').press('Enter');
+    await other.waitForFunction(() => window.__tt.attempt() !== undefined);
+    expect(await stepsOf(other)).toBe(6);
+    expect(errors).toEqual([]);
+    await close();
+  });
+});
+
 describe('what should stay', () => {
   it('is asked of the browser once, after the first run that is over', async () => {
     const context = await browser.newContext();

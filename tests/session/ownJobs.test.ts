@@ -1,3 +1,4 @@
+import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import { fileOf, type RoofDraft } from '../../src/content/draft/roofDraft';
 import { sampleOf } from '../../src/content/draft/samples';
@@ -7,6 +8,7 @@ import { opened } from '../../src/core/hands/opened';
 import { play } from '../../src/core/hands/play';
 import { scoreOf, toStandard } from '../../src/core/score/scored';
 import { dropOwnJob, keepOwnJob, levelOf, loadOwnJobs } from '../../src/session/ownJobs';
+import { idbStore } from '../../src/session/idbStore';
 import { parOf } from '../../src/session/provedJob';
 import { memoryStore } from '../../src/session/store';
 import { siteDigest } from '../../src/content/canonical';
@@ -71,16 +73,16 @@ describe('a job on an own roof', () => {
     expect(await loadOwnJobs(store)).toEqual([]);
   });
 
-  it('leaves the list alone, whatever else is kept or left off at the same time', async () => {
-    const store = memoryStore();
+  it('leaves the list alone, whatever two tabs keep or leave off at the same time', async () => {
+    const [store, other] = [await idbStore(), await idbStore()];
     const jobs = ["8'", "10'", "12'", "14'"].map((length) => ({
       file: fileWith({ ...hut, length }),
       par: { posts: 370 },
     }));
-    await Promise.all(jobs.map((job) => keepOwnJob(store, job)));
+    await Promise.all(jobs.map((job, i) => keepOwnJob(i % 2 ? store : other, job)));
     const ids = (await loadOwnJobs(store)).map((job) => levelOf(job)!.id);
     expect(new Set(ids).size).toBe(4);
-    await Promise.all([dropOwnJob(store, ids[0]!), dropOwnJob(store, ids[2]!)]);
+    await Promise.all([dropOwnJob(store, ids[0]!), dropOwnJob(other, ids[2]!)]);
     expect((await loadOwnJobs(store)).map((job) => levelOf(job)!.id)).toEqual([ids[1], ids[3]]);
   });
 

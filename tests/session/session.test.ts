@@ -4,9 +4,16 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { attemptDigest, siteDigest } from '../../src/content/canonical';
 import type { Action } from '../../src/core/site/action';
 import { idbStore } from '../../src/session/idbStore';
-import { beginRun, reopenRun, resumeRun, stopped } from '../../src/session/session';
+import { beginRun, reopenRun, resumeRun as resumed, stopped } from '../../src/session/session';
 import { memoryStore, type RunHead, type Store } from '../../src/session/store';
 import { levelOf } from '../site/levels';
+
+/** No other page works on these runs. */
+const resumeRun = async (...asked: Parameters<typeof resumed>) => {
+  const session = await resumed(...asked);
+  if (session === 'elsewhere') throw new Error('held by another page');
+  return session;
+};
 
 const level = levelOf('garden-hut');
 const acts: readonly Action[] = [

@@ -9,6 +9,7 @@ export const states = {
   mend: 'Mend the file, or get it once more from where it came.',
   line: (n: number) => `line ${n}`,
   more: (n: number): string => (n === 1 ? 'and one more thing' : `and ${n} more things`),
+  elsewhere: 'This run is open in another tab. Go on there, or close that tab and press again.',
   stopped: {
     rules: (job: string) =>
       `Your last run of “${job}” was made under older rules. It is kept, but it cannot go on. Start the job again.`,

@@ -13,6 +13,7 @@ export const states: typeof en = {
   mend: 'Arregle el archivo, o pídalo otra vez a quien se lo dio.',
   line: (n) => `renglón ${n}`,
   more: (n) => (n === 1 ? 'y una cosa más' : `y ${n} cosas más`),
+  elsewhere: 'Esta obra está abierta en otra pestaña. Siga allá, o cierre esa pestaña y presione otra vez.',
   stopped: {
     rules: (job) =>
       `Su última vez en «${job}» se hizo con reglas viejas. Está guardada, pero no puede seguir. Empiece de nuevo.`,
