@@ -72,6 +72,11 @@ describe('the look for misfits', () => {
       '<button>a</button><button style="margin-left:-30px">b</button>',
       'overlap: button “a”',
     ],
+    [
+      'words that run on over a field',
+      '<div style="display:flex"><p style="width:20px;margin:0">outside</p><input style="width:60px"></div>',
+      'overlap: outside',
+    ],
     ['a page that scrolls sideways', '<div style="width:500px">wide</div>', 'sideways: the page'],
   ])('finds %s', async (_, body, misfit) => {
     expect(await found(body)).toContain(misfit);
@@ -79,6 +84,7 @@ describe('the look for misfits', () => {
 
   it.each([
     ['words and targets with room', '<p>ridge</p><button>a</button> <button>b</button>'],
+    ['words that run on over nothing', '<p style="width:20px">outside</p>'],
     ['words for ears only', '<p style="position:absolute;width:1px;height:1px;overflow:hidden">for ears</p>'],
     ['hidden words', '<p style="visibility:hidden;font-size:9px">gone</p>'],
     ['a page to scroll down', '<p>up</p><div style="height:900px"></div><button>a</button><p>down</p>'],

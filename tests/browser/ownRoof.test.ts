@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, openPage, ready } from './support/browser';
+import { launchBrowser, openPage, ready, sizes } from './support/browser';
 import { misfitsOn } from './support/fits';
 
 /** Tomorrow's roof typed by keys: published figures come out, nothing typed is lost, and the card is there to print. */
@@ -114,9 +114,24 @@ describe('the form', () => {
     await close();
   });
 
-  it.each(['phone', 'side'] as const)('fits a %s', async (size) => {
-    const { page, close } = await open('', size);
-    expect(await misfitsOn(page)).toEqual([]);
+  it.each(['desk', 'phone', 'side'] as const)('fits a %s, in text twice as large too', async (size) => {
+    for (const text of ['100', '150', '200']) {
+      const { page, close } = await open(`&text=${text}`, size);
+      expect(await misfitsOn(page), text).toEqual([]);
+      await close();
+    }
+  });
+
+  it('shows the roof beside the last question too, on a desk', async () => {
+    const { page, close } = await open();
+    const last = page.locator('.ownForm select').last();
+    for (let i = 0; i < 60 && !(await last.evaluate((one) => one === document.activeElement)); i++)
+      await page.keyboard.press('Tab');
+    const drawn = await page.locator('#drawn figure').last().boundingBox();
+    const field = await last.boundingBox();
+    expect(field!.y + field!.height).toBeLessThanOrEqual(sizes.desk.height);
+    expect(drawn!.y).toBeGreaterThanOrEqual(0);
+    expect(drawn!.y + drawn!.height).toBeLessThanOrEqual(sizes.desk.height);
     await close();
   });
 });

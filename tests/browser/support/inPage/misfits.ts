@@ -33,6 +33,21 @@ const cutWords = ({ element, text, lines }: Words): readonly Misfit[] => {
   return [{ kind: 'cut text', what: text.slice(0, 60), why }];
 };
 
+/** Words too long for their column that run on over something to press or type into. */
+const spilledWords =
+  (targets: readonly Element[]) =>
+  ({ element, text, lines }: Words): readonly Misfit[] => {
+    const column = boxOf(blockAround(element));
+    const spilled = lines.filter((line) => standsOut(line, column).across > slack);
+    const under = targets.find((target) => spilled.some((line) => hasArea(shared(line, boxOf(target)))));
+    return under ? [{ kind: 'overlap', what: text.slice(0, 60), why: `over ${nameOf(under)}` }] : [];
+  };
+
+const blockAround = (element: Element): Element => {
+  const inWords = ['inline', 'contents'].includes(getComputedStyle(element).display);
+  return inWords && element.parentElement ? blockAround(element.parentElement) : element;
+};
+
 const smallWords = ({ element, text }: Words): readonly Misfit[] => {
   const least = element.closest('.frac') ? leastStacked : leastText;
   const size = sizeOf(element);
@@ -106,6 +121,7 @@ export const misfits = (): readonly Misfit[] => {
   const found = [
     ...sideways(),
     ...words.flatMap(cutWords),
+    ...words.flatMap(spilledWords(targets)),
     ...words.flatMap(smallWords),
     ...targets.flatMap(lostTarget),
     ...targets.flatMap(smallTarget),
