@@ -124,7 +124,9 @@ export const beginRun = async (
   actions: readonly Action[] = [],
 ): Promise<Session> => {
   const heads = await store.runs().catch((): readonly RunHead[] => []);
-  const order = 1 + Math.max(0, ...heads.map((head) => head.order));
+  let order = 1 + Math.max(0, ...heads.map((head) => head.order));
+  // Another tab may still be on a run that was deleted here: it would write into this one.
+  while (!(await store.hold(`run-${order}`))) order += 1;
   const head: RunHead = {
     id: `run-${order}`,
     level: level.id,
@@ -138,7 +140,6 @@ export const beginRun = async (
     ...(actions.length > 0 ? { branch: true as const } : {}),
   };
   const attempt = replay({ level, seed, mode }, actions);
-  await store.hold(head.id);
   const kept = await keepAll(store, head, actions);
   return new Session(store, { head, attempt }, kept ? actions.length : undefined);
 };

@@ -70,6 +70,16 @@ describe.each([
   });
 });
 
+it('a fresh run has a number that no other tab is on', async () => {
+  const inner = memoryStore();
+  const run = await beginRun(
+    { ...inner, hold: async (id) => id !== 'run-1' },
+    { level, seed: 1, mode: 'own' },
+  );
+  expect(run.id).toBe('run-2');
+  expect((await inner.runs()).map(({ id, order }) => [id, order])).toEqual([['run-2', 2]]);
+});
+
 /** A store that refuses to keep acts for as long as it is full. */
 const filling = (): { readonly store: Store; full: boolean } => {
   const inner = memoryStore();
