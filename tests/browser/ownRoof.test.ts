@@ -39,11 +39,8 @@ const figuresOf = (page: Page): Promise<Record<string, string>> =>
   );
 
 /** Measures on it do not break, so their spaces are hard ones. */
-const cardText = (page: Page): Promise<string> =>
-  page.evaluate(() => {
-    const card = document.querySelector('.cardSheet')?.shadowRoot?.querySelector('article');
-    return (card?.textContent ?? '').replace(/\s/g, ' ');
-  });
+const cardText = async (page: Page): Promise<string> =>
+  ((await page.locator('.cardSheet article').textContent()) ?? '').replace(/\s/g, ' ');
 
 describe('published figures typed in', () => {
   // NAVEDTRA 14044, Builder 3 & 2, vol. 2, p. 2-31: jacks of an 8 in 12 hip at 16 in differ by 19.23 in, told to 1/16.
@@ -55,13 +52,10 @@ describe('published figures typed in', () => {
     await type(page, 'Length along the plates', "64'");
     await type(page, 'Slope, rise in 12', '8');
     await type(page, 'Spacing, center to center', '16"');
-    const figures = await figuresOf(page);
-    expect(
-      Object.entries(figures)
-        .filter(([name]) => name.includes('Each longer by'))
-        .map(([, text]) => text),
-    ).toContain('19 1/4"');
-    expect(Object.entries(figures).find(([name]) => /^Ridge.*: Length$/.test(name))?.[1]).toBe('433 1/2"');
+    const told = async (name: RegExp): Promise<readonly string[]> =>
+      Object.entries(await figuresOf(page)).flatMap(([one, text]) => (name.test(one) ? [text] : []));
+    await expect.poll(() => told(/Each longer by/)).toContain('19 1/4"');
+    await expect.poll(() => told(/^Ridge.*: Length$/)).toEqual(['433 1/2"']);
     await page.locator('#toCard').press('Enter');
     const card = await cardText(page);
     expect(card).toContain('433 1/2"');
@@ -75,10 +69,11 @@ describe('published figures typed in', () => {
     const { page, close } = await open();
     await type(page, 'Slope, rise in 12', '8');
     await type(page, 'Overhang, level', '10"');
-    expect((await figuresOf(page))['Common rafter: Tail']).toBe('12"');
+    const tail = async () => (await figuresOf(page))['Common rafter: Tail'];
+    await expect.poll(tail).toBe('12"');
     await type(page, 'Overhang, level', '254');
     await page.getByRole('radio', { name: 'millimeters' }).press('Enter');
-    expect((await figuresOf(page))['Common rafter: Tail']).toBe('305 mm');
+    await expect.poll(tail).toBe('305 mm');
     await close();
   });
 });
@@ -103,12 +98,14 @@ describe('the form', () => {
     const { page, close } = await open();
     await type(page, 'Seat cut, level', '9"');
     const said = page.locator('#own-seat-said');
-    expect(await said.textContent()).toContain('Is 9 in on a plate of 5.5 in. Accepted: at most 5.5 in.');
+    await expect
+      .poll(() => said.textContent())
+      .toContain('Is 9 in on a plate of 5.5 in. Accepted: at most 5.5 in.');
     expect(await page.locator('#own-seat').getAttribute('aria-invalid')).toBe('true');
     expect(await page.locator('#toCard').isDisabled()).toBe(true);
     expect(await page.locator('.figured').count()).toBe(1);
     await page.locator('#language').press('Enter');
-    expect(await said.textContent()).toContain('Es 9 pulg. en una solera de 5.5 pulg.');
+    await expect.poll(() => said.textContent()).toContain('Es 9 pulg. en una solera de 5.5 pulg.');
     await page.locator('#refusals button').first().press('Enter');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('own-seat');
     await close();
@@ -188,6 +185,7 @@ describe('a job on the roof', () => {
     await page.reload();
     await ready(page);
     await page.evaluate(() => window.__tt.go('start'));
+    await page.locator('.jobcard').first().waitFor();
     expect(await off.count()).toBe(0);
     expect(errors).toEqual([]);
     await close();
