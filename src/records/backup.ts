@@ -115,7 +115,8 @@ const ownJobsMerge = merged(
   (job) => levelOf(job)?.id ?? '',
 );
 
-const filesMerge = merged(
+/** Files taken in on a desk, each once. */
+export const filesMerge = merged(
   readFileHeads,
   (all) => all,
   ({ key }) => key,

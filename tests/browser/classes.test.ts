@@ -291,7 +291,7 @@ it('keeps nothing once all is deleted, which takes two presses, and has it back 
   expect(await page.evaluate(leftOnDevice)).not.toEqual([]);
   await page.click('#eraseAll');
   await page.click('#page-out');
-  expect(await page.locator('[data-show]').count()).toBe(1);
+  await expect.poll(() => page.locator('[data-show]').count()).toBe(1);
   await page.click('#page-keep');
   await page.click('#eraseAll');
   await page.click('#eraseAll');
@@ -302,7 +302,7 @@ it('keeps nothing once all is deleted, which takes two presses, and has it back 
   await picked(page, '#loadBackup', [{ name: 'b.json', text: backup }]);
   await expect.poll(() => page.textContent('#brought')).toMatch(/1 thing/);
   await page.click('#page-out');
-  expect(await page.locator('[data-show]').count()).toBe(1);
+  await expect.poll(() => page.locator('[data-show]').count()).toBe(1);
   expect(errors).toEqual([]);
   await close();
 });

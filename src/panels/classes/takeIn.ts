@@ -1,6 +1,6 @@
 import { readFileHeads, readRemarks, type FileHead, type Remark } from '../../content/classSchema';
 import { largestFile, tooLarge } from '../../content/readJson';
-import { keys } from '../../records/backup';
+import { filesMerge, keys } from '../../records/backup';
 import { fileKey } from '../../records/fileKey';
 import { markAll, type TakenFile } from '../../records/pool';
 import type { Entry } from '../../records/report';
@@ -153,10 +153,7 @@ const keepFiles = async ({ store, classes }: Desk): Promise<boolean> => {
     const fresh = [...(classes.files.value ?? [])].filter(([key]) => !before.some((one) => one.key === key));
     await Promise.all(fresh.map(([key, { text }]) => store.put(keys.fileText(key), text)));
     const heads = fresh.map(([key, { name, when }]): FileHead => ({ key, name: name.slice(-400), when }));
-    await store.change(keys.files, (kept) => {
-      const own = readFileHeads(kept);
-      return [...own, ...heads.filter(({ key }) => !own.some((one) => one.key === key))];
-    });
+    await store.change(keys.files, (kept) => filesMerge(kept, heads).kept);
     return store.lasts;
   } catch {
     return false;
