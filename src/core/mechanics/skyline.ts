@@ -127,8 +127,10 @@ export const addBlock = (
   const size = dofs.length;
   const filled = pairsIn(block, size);
   for (let p = 0; p < filled.length; p += 2) {
-    const [a, b] = [filled[p] as number, filled[p + 1] as number];
-    const [i, j] = [dofs[b] as number, dofs[a] as number];
+    const a = filled[p] as number;
+    const b = filled[p + 1] as number;
+    const i = dofs[b] as number;
+    const j = dofs[a] as number;
     if (i < 0 || j < 0) continue;
     // Each pair once, in the column of the later unknown.
     const at = i < j ? (diagonal[j] as number) - j + i : (diagonal[i] as number) - i + j;

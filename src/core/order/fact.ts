@@ -9,7 +9,7 @@ import type { JointId, MemberId, RafterId } from '../site/ids';
 import { rafterId } from '../site/ids';
 import { ends } from '../roof/side';
 import { fastened } from '../site/holding';
-import { pose } from '../site/posed';
+import { gapsAt } from '../site/posed';
 import { finished } from '../site/required';
 import type { Standing } from '../site/standing';
 import { tailCut } from '../site/tailLong';
@@ -55,10 +55,9 @@ const lengthSettled = (standing: Standing): boolean =>
 /** Both end pairs sit: seats bear and heel cuts are hard, within the level's tolerance. */
 const heightSettled = (standing: Standing): boolean => {
   const last = stationsOf(standing.level).length;
-  const { rafters } = pose(standing);
   return [1, last].every((station) =>
     sidesOf(standing.level).every((side) => {
-      const gaps = rafters[rafterId(side, station)]?.gaps;
+      const gaps = gapsAt(standing, rafterId(side, station));
       const { seat } = standing.level.tolerances;
       return gaps !== undefined && gaps.seat <= seat && gaps.heelCut <= seat;
     }),

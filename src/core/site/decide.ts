@@ -59,5 +59,6 @@ export const decide = (standing: Standing, action: Action): Decision => {
   );
   if (!decided.ok) return decided;
   const spent: SiteEvent = { type: 'spent', minutes: minutesOf(action) };
-  return { ok: true, events: [...decided.events, spent, ...aftermath(standing, decided.events)] };
+  const done = [...decided.events, spent];
+  return { ok: true, events: [...done, ...aftermath(standing, done)] };
 };

@@ -7,7 +7,7 @@ import { heldByHand } from './decideRidge';
 import { partsOfJoint, placeOf, rafterId, type BlockId, type JointId, type RafterId } from './ids';
 import { jointRows, reachOf } from './jointRows';
 import { uniform } from '../level/draw';
-import { gapsAt, pose } from './posed';
+import { blockGap, gapsAt } from './posed';
 import type { Standing } from './standing';
 
 /** Acts with nails: tack, nail off, draw. */
@@ -73,8 +73,7 @@ const handBehind = ({ site }: Standing, member: RafterId): boolean => {
 /** How far apart the faces of a joint stand where the nails go, inches. */
 export const apartAt = (standing: Standing, joint: JointId): number => {
   const { kind, member } = partsOfJoint(joint);
-  if (kind === 'blockEnd')
-    return joint.endsWith('.far') ? (pose(standing).blocks[member as BlockId]?.gap ?? 0) : 0;
+  if (kind === 'blockEnd') return joint.endsWith('.far') ? (blockGap(standing, member as BlockId) ?? 0) : 0;
   if (kind !== 'heel' && kind !== 'ridge') return 0;
   const gaps = gapsAt(standing, member as RafterId);
   if (!gaps) return 0;

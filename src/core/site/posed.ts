@@ -37,6 +37,10 @@ const posed = (standing: Standing): Pose => {
   return { ...stood(standing, undefined), fallen: fallenFrom(framed(standing), down) };
 };
 
+/** The frame that holds things where they are; none once it came down. */
+const standingFrame = (standing: Standing): Framed | undefined =>
+  standing.site.down === undefined ? framed(standing) : undefined;
+
 const stood = (standing: Standing, frame: Framed | undefined): Pose => {
   const { ridge, members } = standing.site;
   const plates = platesOf(standing, frame);
@@ -92,7 +96,7 @@ const ridgePose = (standing: Standing, frame: Framed | undefined): NonNullable<P
 export const ridgeLine = (standing: Standing, xs: readonly number[]): readonly Place[] => {
   const { site, level } = standing;
   if (!site.ridge) return [];
-  const frame = site.down === undefined ? framed(standing) : undefined;
+  const frame = standingFrame(standing);
   return xs.map((x) => {
     const { high, aside, along } = ridgeAt(standing, frame, x);
     return { x: x + along, y: aside, z: figuredTop(level) + high };
@@ -174,9 +178,9 @@ const hungPose = (standing: Standing, id: RafterId, { frame, plates }: Around): 
 
 /** What stands open at a rafter's two ends, as `pose` tells it; undefined where there is none up or nothing to hang it from. */
 export const gapsAt = (standing: Standing, id: RafterId): Gaps | undefined => {
-  const { ridge, members, down } = standing.site;
+  const { ridge, members } = standing.site;
   if (!ridge || !members[id]) return undefined;
-  const frame = down === undefined ? framed(standing) : undefined;
+  const frame = standingFrame(standing);
   const parts = frame?.parts.rafters.get(id);
   if (frame && parts) return gapsOf(frame, parts.faces);
   return hungPose(standing, id, { frame, plates: platesOf(standing, frame) }).gaps;
@@ -193,16 +197,23 @@ export const hungAt = (standing: Standing, id: RafterId): Hung => {
   return { gaps, apart: top.out - face };
 };
 
+/** Top edge of the ridge, as `pose` tells it; undefined until it is up. */
+export const ridgeNow = (standing: Standing): Pose['ridge'] =>
+  standing.site.ridge && ridgePose(standing, standingFrame(standing));
+
+/** The plates, as `pose` tells them. */
+export const platesNow = (standing: Standing): Pose['plates'] => platesOf(standing, standingFrame(standing));
+
 /** How high above figured (+) the ridge's top edge really is at its two ends. */
 export const ridgeHigh = (standing: Standing): Readonly<Record<End, number>> | undefined => {
-  const { ridge } = pose(standing);
+  const ridge = ridgeNow(standing);
   const top = figuredTop(standing.level);
   return ridge && { A: ridge.A.z - top, B: ridge.B.z - top };
 };
 
 /** How far to the yard (+) of the centre line the ridge's top edge really is at its two ends. */
 export const ridgeAside = (standing: Standing): Readonly<Record<End, number>> | undefined => {
-  const { ridge } = pose(standing);
+  const ridge = ridgeNow(standing);
   return ridge && { A: ridge.A.y, B: ridge.B.y };
 };
 
@@ -242,6 +253,12 @@ const blockPose = (standing: Standing, id: BlockId, placed: Placed): BlockPose =
   const far = standing.site.members[`rafter.${side}.${station + 1}`];
   const face = far ? far.x - thickness(standing) / 2 : x1;
   return { side, bay: station, x0: placed.x, x1, gap: Math.max(0, face - x1) };
+};
+
+/** How far a block is open at its far end, as `pose` tells it; undefined where it is not up. */
+export const blockGap = (standing: Standing, id: BlockId): number | undefined => {
+  const placed = standing.site.members[id];
+  return placed && blockPose(standing, id, placed).gap;
 };
 
 /** What a rafter takes up in the row, nail heads and swelling included. */

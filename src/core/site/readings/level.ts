@@ -4,7 +4,7 @@ import { againstWall, sidesOf } from '../../level/layout';
 import type { PlateSpot } from '../../level/planted';
 import { levelBias, waterBias } from '../../level/toolTruth';
 import type { End, Side } from '../../roof/side';
-import { pose } from '../posed';
+import { platesNow, ridgeNow } from '../posed';
 import type { Standing } from '../standing';
 import { heightFromStart } from '../truePlate';
 import { firstOf, plain, type Reader, type Row } from './reach';
@@ -13,7 +13,7 @@ import { firstOf, plain, type Reader, type Row } from './reach';
 
 /** A level lies along the ridge: rise of end B over its length, its bias turned with it. */
 export const levelShows: Reader = (standing, at, from) => {
-  const { ridge } = pose(standing);
+  const ridge = ridgeNow(standing);
   const long = levelAt.get(at);
   if (long === undefined || !ridge || (from !== 'A' && from !== 'B')) return undefined;
   const rise = ((ridge.B.z - ridge.A.z) * long) / standing.level.plan.length;
@@ -31,8 +31,9 @@ export const waterShows = firstOf([
 
 /** How far an end of the ridge leans toward B (+) or A from over the ends of the plates. */
 const leaning = (standing: Standing, end: End): number | undefined => {
-  const { ridge, plates } = pose(standing);
   if (againstWall(standing.level)) return undefined;
+  const ridge = ridgeNow(standing);
+  const plates = platesNow(standing);
   return ridge && ridge[end].x - (plates.street[end].x + plates.yard[end].x) / 2;
 };
 

@@ -1,6 +1,6 @@
-import type { BlockId } from '../ids';
+import { rafterId, type BlockId } from '../ids';
 import type { Gaps } from '../pose';
-import { pose } from '../posed';
+import { blockGap, gapsAt } from '../posed';
 import type { Standing } from '../standing';
 import { firstOf, plain, type Row } from './reach';
 import type { Side } from '../../roof/side';
@@ -10,7 +10,7 @@ import type { Side } from '../../roof/side';
 const face = (kind: string, gap: keyof Gaps): Row =>
   plain(
     new RegExp(`^${kind}:rafter\\.(street|yard)\\.(\\d+)$`),
-    (s: Standing, [which, n]) => pose(s).rafters[`rafter.${which as Side}.${Number(n)}`]?.gaps[gap],
+    (s: Standing, [which, n]) => gapsAt(s, rafterId(which as Side, Number(n)))?.[gap],
   );
 
 export const ruleShows = firstOf([
@@ -18,5 +18,5 @@ export const ruleShows = firstOf([
   face('heelCut', 'heelCut'),
   face('ridge', 'plumbBottom'),
   face('ridgeTop', 'plumbTop'),
-  plain(/^blockEnd:(block\.(?:street|yard)\.\d+)\.far$/, (s, [id]) => pose(s).blocks[id as BlockId]?.gap),
+  plain(/^blockEnd:(block\.(?:street|yard)\.\d+)\.far$/, (s, [id]) => blockGap(s, id as BlockId)),
 ]);

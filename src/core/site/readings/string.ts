@@ -2,7 +2,7 @@ import { plateLine } from '../../level/asFound';
 import { lastStation, roofOf, sidesOf } from '../../level/layout';
 import { lineSag, linePull } from '../../level/toolTruth';
 import type { Side } from '../../roof/side';
-import { pose } from '../posed';
+import { pose, ridgeNow } from '../posed';
 import type { Standing } from '../standing';
 import { plateAt, platePose } from '../truePlate';
 import { firstOf, plain } from './reach';
@@ -96,7 +96,7 @@ export const plateBowed = (standing: Standing, which: Side): number => {
 
 /** How far the middle of the ridge stands to the yard (+) of the straight line from end to end of it. */
 export const ridgeBowed = (standing: Standing): number | undefined => {
-  const { ridge } = pose(standing);
+  const ridge = ridgeNow(standing);
   return ridge && ridge.mid.y - (ridge.A.y + ridge.B.y) / 2;
 };
 

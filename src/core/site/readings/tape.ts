@@ -5,7 +5,7 @@ import { hookBias } from '../../level/toolTruth';
 import type { End, Side } from '../../roof/side';
 import { poleLean, tools } from '../../instruments/rows';
 import { spread } from '../../level/draw';
-import { clearBay, figuredTop, pose } from '../posed';
+import { clearBay, figuredTop, platesNow, ridgeNow } from '../posed';
 import type { Standing } from '../standing';
 import { boardDepth } from '../hung';
 import { firstOf, plain, type Row, type Shown } from './reach';
@@ -13,12 +13,12 @@ import { firstOf, plain, type Row, type Shown } from './reach';
 /** What a tape shows, and a story pole, which is a tape with one mark. */
 
 const width = (standing: Standing, at: string): number => {
-  const { street, yard } = pose(standing).plates;
+  const { street, yard } = platesNow(standing);
   return yard[at as PlateSpot].y - street[at as PlateSpot].y;
 };
 
 const diagonal = (standing: Standing, which: string): number => {
-  const { street, yard } = pose(standing).plates;
+  const { street, yard } = platesNow(standing);
   const [a, b] = which === '1' ? [street.A, yard.B] : [yard.A, street.B];
   const dx = standing.level.plan.length + (which === '1' ? 1 : -1) * racked(standing);
   const dy = b.y - a.y;
@@ -26,16 +26,17 @@ const diagonal = (standing: Standing, which: string): number => {
 };
 
 const ridgeHeight = (standing: Standing, end: End): number | undefined => {
-  const ridge = pose(standing).ridge;
+  const ridge = ridgeNow(standing);
   if (!ridge) return undefined;
-  const { street, yard } = pose(standing).plates;
+  const { street, yard } = platesNow(standing);
   return ridge[end].z - (street[end].z + yard[end].z) / 2;
 };
 
 const ridgeCentre = (standing: Standing, end: End): number | undefined => {
-  const { ridge, plates } = pose(standing);
   if (againstWall(standing.level)) return undefined;
-  return ridge && ridge[end].y - standing.level.plan.ridge.thickness / 2 - plates.street[end].y;
+  const ridge = ridgeNow(standing);
+  const { street } = platesNow(standing);
+  return ridge && ridge[end].y - standing.level.plan.ridge.thickness / 2 - street[end].y;
 };
 
 /** Near face of a rafter from the datum. */
