@@ -55,8 +55,14 @@ const openDesk = async (): Promise<Page> => {
 const taken = async (page: Page): Promise<number> => {
   const begun = performance.now();
   await page.setInputFiles('#takeFilesInput', files);
-  await page.waitForSelector('#came', { timeout: 600_000 });
-  await page.waitForFunction((all) => document.querySelectorAll('#report tbody tr').length === all, count);
+  // Looked for at every frame: waiting for a selector looks every half second.
+  await page.waitForFunction(
+    (all) =>
+      document.getElementById('came') !== null &&
+      document.querySelectorAll('#report tbody tr').length === all,
+    count,
+    { timeout: 600_000 },
+  );
   const seconds = (performance.now() - begun) / 1000;
   await page.context().close();
   return seconds;
