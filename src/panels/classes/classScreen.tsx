@@ -1,3 +1,5 @@
+import { useEffect } from 'preact/hooks';
+import { standBy } from '../../records/pool';
 import type { Desk } from '../desk';
 import { classWordsOf } from './classWords';
 import { useSignal } from '../useSignal';
@@ -14,6 +16,8 @@ export const ClassScreen = ({ desk }: { readonly desk: Desk }) => {
   const { classes: words, classDoor } = classWordsOf(desk);
   useSignal(desk.settings);
   const page = useSignal(desk.classes.page);
+  // Whichever page comes first: runs may be handed in before long.
+  useEffect(() => standBy(desk.levels[0]), []);
   return (
     <div class="page classPage">
       <ClassHeader desk={desk} />

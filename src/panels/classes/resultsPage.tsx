@@ -1,6 +1,5 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { passLine } from '../../core/score/scored';
-import { standBy } from '../../records/pool';
 import { reportOf } from '../../records/report';
 import { errorOn, normOn, type Desk } from '../desk';
 import { classWordsOf } from './classWords';
@@ -15,7 +14,6 @@ export const ResultsPage = ({ desk }: { readonly desk: Desk }) => {
   const { classes: words } = classWordsOf(desk);
   const { classes } = desk;
   useEffect(() => void fetchFiles(desk), []);
-  useEffect(() => standBy(desk.levels[0]), []);
   const files = useSignal(classes.files);
   const given = useSignal(classes.given);
   const picked = useSignal(classes.shown);
