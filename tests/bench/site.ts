@@ -226,7 +226,7 @@ const bytes = async (browser: Browser, base: string): Promise<void> => {
       .map(({ name }) => name);
   });
   const sizes = (await Promise.all(seen)).filter(({ url }) => !behind.includes(url)).map(({ size }) => size);
-  note(`first load, ${sizes.length} files, zipped`, sizes.reduce((sum, one) => sum + one, 0) / 1000, {
+  note('first load, zipped', sizes.reduce((sum, one) => sum + one, 0) / 1000, {
     unit: 'kB',
     target: 600,
   });
