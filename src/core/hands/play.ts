@@ -47,12 +47,24 @@ export const play = (level: Level, hand: HandName, run: Run): Attempt => {
 };
 
 /** The same with a player of one's own. */
-export const playOut = (level: Level, player: Player, { seed, mode = 'check-off' }: Run): Attempt => {
+export const playOut = (level: Level, player: Player, run: Run): Attempt => {
+  let last: Attempt | undefined;
+  for (const attempt of playing(level, player, run)) last = attempt;
+  return last as Attempt;
+};
+
+/** The run as it stands before its first act and after each. */
+export function* playing(
+  level: Level,
+  player: Player,
+  { seed, mode = 'check-off' }: Run,
+): Generator<Attempt, void> {
   let attempt = opened(level, seed, mode);
+  yield attempt;
   for (let acts = 0; acts < enough; acts++) {
     const act = player(attempt);
-    if (!act) break;
+    if (!act) return;
     attempt = take(attempt, act);
+    yield attempt;
   }
-  return attempt;
-};
+}

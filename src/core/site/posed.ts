@@ -85,22 +85,20 @@ const movedAt = (
 /** Top edge of the ridge at each end and halfway. Height above (+) or below the figured top is at the gables. */
 const ridgePose = (standing: Standing, frame: Framed | undefined): NonNullable<Pose['ridge']> => {
   const { length } = standing.level.plan;
-  const place = (x: number) => {
-    const { high, aside, along } = ridgeAt(standing, frame, x);
-    return { x: x + along, y: aside, z: figuredTop(standing.level) + high };
-  };
+  const place = (x: number): Place => topEdgeAt(standing, frame, x);
   return { A: place(0), mid: place(length / 2), B: place(length) };
 };
 
 /** Middle of the ridge's top edge at places along it; none until it is up. */
 export const ridgeLine = (standing: Standing, xs: readonly number[]): readonly Place[] => {
-  const { site, level } = standing;
-  if (!site.ridge) return [];
+  if (!standing.site.ridge) return [];
   const frame = standingFrame(standing);
-  return xs.map((x) => {
-    const { high, aside, along } = ridgeAt(standing, frame, x);
-    return { x: x + along, y: aside, z: figuredTop(level) + high };
-  });
+  return xs.map((x) => topEdgeAt(standing, frame, x));
+};
+
+const topEdgeAt = (standing: Standing, frame: Framed | undefined, x: number): Place => {
+  const { high, aside, along } = ridgeAt(standing, frame, x);
+  return { x: x + along, y: aside, z: figuredTop(standing.level) + high };
 };
 
 /** Figured height of the ridge's top edge above the plates. */
