@@ -107,7 +107,7 @@ export const classes: typeof en = {
     points: 'Puntos',
     weakest: 'Parte más floja',
     trend: 'Rumbo',
-    few: (n) => `faltan: pide ${n} obras`,
+    few: (n) => `hacen falta ${n} obras`,
     trends: {
       better: (by, band) => `sube ${by} ± ${band}`,
       worse: (by, band) => `baja ${by} ± ${band}`,
