@@ -38,3 +38,13 @@ export const rafterOf = (changes: Changes = {}): CommonRafter => {
 
 export const codesOf = (changes: Changes = {}): readonly string[] =>
   roofOf(changes).cautions.map(({ code }) => code);
+
+/** A file's roof in millimeters, slopes as they are; lengths left out of it would stay as usual in inches. */
+export const inMm = (file: object): object => ({ ...(metric(file) as object), units: 'mm' });
+
+const metric = (value: unknown, key = ''): unknown => {
+  if (typeof value === 'number') return value * 25.4;
+  if (Array.isArray(value)) return value.map((one) => metric(one));
+  if (typeof value !== 'object' || value === null || key === 'slope') return value;
+  return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, metric(one, name)]));
+};

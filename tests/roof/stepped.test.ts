@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { readRoof } from '../../src/content/readRoof';
 import { figure } from '../../src/core/roof/figure';
 import { listsOf } from '../../src/core/roof/lists';
+import type { RoofPlan } from '../../src/core/roof/plan';
+import { inMm } from './roofs';
 import { planFrom, ridgeIn, runFile, runRoof } from './runs';
 
 /** Ridges at several heights in one run: a small one by hand, what it is warned of and what is refused. */
@@ -153,7 +155,8 @@ describe('other ends', () => {
   });
 
   it('a wider low part has studs of its own outside of the higher walls', () => {
-    // 30 ft wide at 4 in 12 beside 20 ft with plates 8 ft up: from 120 to 180 off the middle, 128, 144, 160 and 176.
+    // 30 ft wide at 4 in 12 beside 20 ft with plates 8 ft up: from 120 to 180 off the middle, 128, 144 and 160. At 176 the
+    // rafter is on its seat before a stud is as wide as it is: a wedge, which nobody cuts.
     const roof = runRoof({ slope: { rise: 4, run: 12 }, span: 360, gableStuds: {} }, [
       { length: 192 },
       { span: 240, plateHeight: 96 },
@@ -161,12 +164,24 @@ describe('other ends', () => {
     const outside = roof.gableStuds?.find(({ id }) => id === 'stud.step1.1');
     const g = Math.sqrt(1 + 1 / 9);
     // Underside over the plate at x in from it: 7.25 g - 3.5 / 3 + x / 3 - 7.25 g, long points 1/4 in more.
-    expect(outside?.count).toBe(2 * 4);
-    expect(outside?.lengths).toEqual([4, 20, 36, 52].map((x) => expect.closeTo((x - 3.5) / 3 + 0.25, 9)));
+    expect(outside?.count).toBe(2 * 3);
+    expect(outside?.lengths).toEqual([20, 36, 52].map((x) => expect.closeTo((x - 3.5) / 3 + 0.25, 9)));
     expect(roof.commonRafters.find(({ id }) => id === 'common.section1')?.plumbCutLength).toBeCloseTo(
       7.25 * g,
       9,
     );
+  });
+
+  it('leaves out a stud that would touch the higher wall, in inches and in millimeters', () => {
+    // Higher walls 254 1/2 in apart begin 127 1/4 off the middle, where a stud 128 off it ends; the next is at 144.
+    const file = runFile({ gableStuds: {} }, [
+      { length: 192, span: 320 },
+      { span: 254.5, plateHeight: 96 },
+    ]);
+    for (const same of [file, inMm(file)]) {
+      const roof = figure(planFrom(same) as RoofPlan);
+      expect(roof.gableStuds?.find(({ id }) => id === 'stud.step1.1')?.lengths).toHaveLength(1);
+    }
   });
 
   it('ridges that carry have posts, each under its own section', () => {

@@ -6,7 +6,7 @@ import type { FiguredRoof } from '../../src/core/roof/figured';
 import { listsOf } from '../../src/core/roof/lists';
 import type { RoofPlan, SteppedPlan } from '../../src/core/roof/plan';
 import { planFrom, ridgeIn, runFile, someRun, topFrom } from './runs';
-import { sample } from './roofs';
+import { inMm, sample } from './roofs';
 import { english } from '../content/english';
 
 /** Laws of runs: what is true of any of them. */
@@ -226,14 +226,8 @@ describe('a run', () => {
   });
 
   it('is the same in millimetres', () => {
-    const inMm = (value: unknown, key = ''): unknown => {
-      if (typeof value === 'number') return value * 25.4;
-      if (Array.isArray(value)) return value.map((one) => inMm(one));
-      if (typeof value !== 'object' || value === null || key === 'slope') return value;
-      return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, inMm(one, name)]));
-    };
     everyRun((plan, file) => {
-      const metric = planFrom({ ...(inMm(file) as object), units: 'mm' });
+      const metric = planFrom(inMm(file));
       expectAlike({ ...figure(metric as RoofPlan), cautions: [] }, { ...figure(plan), cautions: [] }, 6);
     });
   });

@@ -4,7 +4,7 @@ import { readRoof } from '../../src/content/readRoof';
 import { figure } from '../../src/core/roof/figure';
 import type { FiguredRoof } from '../../src/core/roof/figured';
 import type { FiguredHip } from '../../src/core/roof/figuredSlants';
-import { roofOf, type Changes } from './roofs';
+import { inMm, roofOf, type Changes } from './roofs';
 import { jacksOfKind, valleysOf, wingRidge, wingRoof, wingSample } from './wings';
 import { english } from '../content/english';
 
@@ -78,19 +78,11 @@ describe('a wing', () => {
   });
 
   it('is the same in millimetres', () => {
-    const inMm = (value: unknown): unknown => {
-      if (typeof value === 'number') return value * 25.4;
-      if (Array.isArray(value)) return value.map(inMm);
-      if (typeof value !== 'object' || value === null) return value;
-      return Object.fromEntries(
-        Object.entries(value).map(([key, one]) => [key, key === 'slope' ? one : inMm(one)]),
-      );
-    };
     fc.assert(
       fc.property(main, wing, (roof, one) => {
         const file = wingSample({ ...one, ...slopeOf(roof) }, changesOf(roof));
         const inches = figuredOr(file);
-        const metric = figuredOr({ ...(inMm(file) as object), units: 'mm' });
+        const metric = figuredOr(inMm(file));
         expect(metric === undefined).toBe(inches === undefined);
         fc.pre(inches !== undefined && metric !== undefined);
         const told = JSON.stringify({ ...inches, cautions: [] });

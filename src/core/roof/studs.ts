@@ -1,4 +1,4 @@
-import { hair } from '../units/hair';
+import { hair, isOver } from '../units/hair';
 import type { FiguredStuds } from './figured';
 import { bearsAt, type Frame } from './form';
 import type { GableStuds } from './plan';
@@ -35,7 +35,7 @@ export type Foot = { readonly at: number; readonly least: number };
 
 const onPlates: Foot = { at: 0, least: 0 };
 
-/** Long points of one side's studs, shortest first. */
+/** Long points of one side's studs, shortest first: of those whose short point, too, is over what they stand on. */
 const rowOf = (
   { spacing, thickness }: GableStuds,
   { eave, cuts }: RoofPlane,
@@ -46,10 +46,10 @@ const rowOf = (
   const { run, beyond = 0, open: [from, to] = [eave.clad, run] } = eave;
   const many = Math.ceil((run + beyond) / spacing);
   const lengths = Array.from({ length: many }, (_, k) => run + beyond - (k + 1) * spacing)
-    .filter((inFrom) => inFrom - thickness / 2 > from)
-    .filter((inFrom) => (beyond === 0 && to === run) || inFrom + thickness / 2 < to)
+    .filter((inFrom) => isOver(inFrom - thickness / 2, from))
+    .filter((inFrom) => (beyond === 0 && to === run) || isOver(to, inFrom + thickness / 2))
     .map((inFrom) => under(inFrom) + (thickness / 2) * eave.m - foot.at)
-    .filter((length) => length > foot.least + hair)
+    .filter((length) => isOver(length - thickness * eave.m, foot.least))
     .reverse();
   return {
     side: eave.side,
