@@ -154,6 +154,7 @@ export default defineConfig({
           root: from('.'),
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', ...wholeJobs, 'node_modules/**'],
+          setupFiles: ['tests/draws.ts'],
           // One, in a group of its own: two would each load most of the house, beside types and lint on the same two cores.
           maxWorkers: 1,
           sequence: { groupOrder: 1 },
@@ -168,6 +169,7 @@ export default defineConfig({
           name: 'jobs',
           root: from('.'),
           include: wholeJobs,
+          setupFiles: ['tests/draws.ts'],
           maxWorkers: 2,
           isolate: false,
           testTimeout: 120_000,
