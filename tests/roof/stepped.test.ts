@@ -184,6 +184,20 @@ describe('other ends', () => {
     }
   });
 
+  it('rafters of one length stand in the order of the run, in inches and in millimeters', () => {
+    // At 12 in 12 half of 215.7 and 16.6 of overhang are as long as half of 219.5 and 14.7.
+    const slope = { rise: 12, run: 12 };
+    const file = runFile({ slope: { rise: 3, run: 12 }, span: 160, length: 120, seat: 2.5 }, [
+      { length: 40, span: 215.7, overhang: 16.6, slope, plateHeight: 0 },
+      { length: 40, span: 140, plateHeight: 0 },
+      { span: 219.5, overhang: 14.7, slope, plateHeight: 0 },
+    ]);
+    for (const same of [file, inMm(file)]) {
+      const { commonRafters } = figure(planFrom(same) as RoofPlan);
+      expect(commonRafters.map(({ id }) => id)).toEqual([1, 3, 2].map((n) => `common.section${n}`));
+    }
+  });
+
   it('ridges that carry have posts, each under its own section', () => {
     const roof = runRoof({
       slope: { rise: 2, run: 12 },

@@ -1,4 +1,4 @@
-import { hair } from '../units/hair';
+import { hair, hairsIn } from '../units/hair';
 import { rafterCuts, type RafterCuts } from './common';
 import type { Walls } from './figuredSlants';
 import { bearsAt, frameOf, openingIn, tailedAt, type Eave, type RoofForm } from './form';
@@ -85,7 +85,7 @@ export const shorteningAt = (
   return (atRidge && ridge ? ridge : plan.rafter).thickness / 2;
 };
 
-/** Longest rafter first. */
+/** Longest rafter first, of equal ones the one that comes first on the roof. */
 export const grouped = (planes: readonly RoofPlane[], form: RoofForm): readonly PlaneGroup[] => {
   const groups: RoofPlane[][] = [];
   for (const plane of planes) {
@@ -100,7 +100,7 @@ export const grouped = (planes: readonly RoofPlane[], form: RoofForm): readonly 
       const count = group.reduce((sum, one) => sum + one.count, 0);
       return [{ ...first, count, ...standing(group, form) }];
     })
-    .sort((a, b) => b.cuts.edgeLength - a.cuts.edgeLength);
+    .sort((a, b) => hairsIn(b.cuts.edgeLength) - hairsIn(a.cuts.edgeLength));
 };
 
 /** The walls of a group, and the roof part that it is all of, where that has a name. */

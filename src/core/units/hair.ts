@@ -6,3 +6,6 @@ export const hair = 1e-6;
 
 /** `a` is truly more than `b`, not just by rounding. */
 export const isOver = (a: number, b: number): boolean => a > b + hair;
+
+/** Whole hairs in a length: what to put lengths in order by, so that equal ones stay in theirs whatever the last bit says. */
+export const hairsIn = (length: number): number => Math.round(length / hair);
